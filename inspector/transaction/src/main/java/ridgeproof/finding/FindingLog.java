@@ -1,0 +1,111 @@
+package ridgeproof.finding;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.FieldRow;
+import ridgeproof.spec.RuleRow;
+import ridgeproof.spec.Source;
+import ridgeproof.spec.SpecTables;
+
+/** Collects findings while a file is read or examined, and fills the catalogue's texts for each. */
+public final class FindingLog {
+
+  private final SpecTables tables;
+  private final List<Finding> findings = new ArrayList<>();
+  private final int most;
+
+  /**
+   * @param most how many findings to keep; a damaged file could bring millions
+   */
+  public FindingLog(SpecTables tables, int most) {
+    this.tables = tables;
+    this.most = most;
+  }
+
+  public void add(String ruleId, Location location, Observed observed, String required) {
+    add(ruleId, location, observed, required, Optional.empty(), List.of());
+  }
+
+  public void add(
+      String ruleId,
+      Location location,
+      Observed observed,
+      String required,
+      List<Measure> evidence) {
+    add(ruleId, location, observed, required, Optional.empty(), evidence);
+  }
+
+  /** As the other, where the requirement has a source of its own: a row of a layout, a limit. */
+  public void add(
+      String ruleId,
+      Location location,
+      Observed observed,
+      String required,
+      Optional<Source> source,
+      List<Measure> evidence) {
+    if (findings.size() >= most) {
+      return;
+    }
+    RuleRow rule = tables.catalogue().rule(ruleId);
+    findings.add(
+        new Finding(
+            rule,
+            rule.severity(),
+            location,
+            observed,
+            required,
+            fill(rule.explanation(), location, required),
+            fill(rule.remedy(), location, required),
+            source.orElse(rule.source()),
+            evidence));
+  }
+
+  /** Everything collected so far, in order. */
+  public List<Finding> findings() {
+    return List.copyOf(findings);
+  }
+
+  private String fill(String text, Location location, String required) {
+    if (text.indexOf('{') < 0) {
+      return text;
+    }
+    return text.replace("{field}", location.field().map(FieldNumber::toString).orElse("the field"))
+        .replace("{name}", location.field().map(this::name).orElse("the value"))
+        .replace("{record}", record(location))
+        .replace("{finger}", finger(location.position()))
+        .replace("{required}", required);
+  }
+
+  private String name(FieldNumber number) {
+    return tables.layout(number.recordType()).rows().stream()
+        .filter(row -> row.item().isEmpty() && row.covers(number))
+        .map(FieldRow::name)
+        .findFirst()
+        .orElse("field " + number);
+  }
+
+  private static String record(Location location) {
+    if (location.recordType().isEmpty()) {
+      return "the file";
+    }
+    String type = "Type-" + location.recordType().getAsInt() + " record";
+    return location.record().isPresent()
+        ? "record " + location.record().getAsInt() + " (" + type + ")"
+        : "the " + type;
+  }
+
+  private String finger(OptionalInt position) {
+    if (position.isEmpty()) {
+      return "the finger";
+    }
+    return "the "
+        + tables
+            .codes("friction-ridge-positions")
+            .find(Integer.toString(position.getAsInt()))
+            .map(code -> code.name())
+            .orElse("position " + position.getAsInt());
+  }
+}

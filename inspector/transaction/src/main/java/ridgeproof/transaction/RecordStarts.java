@@ -1,0 +1,149 @@
+package ridgeproof.transaction;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
+import ridgeproof.spec.FieldRow;
+import ridgeproof.spec.RecordTypeRow.Encoding;
+import ridgeproof.spec.SpecTables;
+
+/** Tells where in a file a record could begin. */
+final class RecordStarts {
+
+  private final ByteSource source;
+  private final SpecTables tables;
+  private int version;
+  private Set<Integer> binaryTypes = Set.of();
+  private int searchedFrom = -1;
+  private int searchResult;
+
+  RecordStarts(ByteSource source, SpecTables tables) {
+    this.source = source;
+    this.tables = tables;
+  }
+
+  /** Takes in what the Type-1 record says. */
+  void expect(Contents contents, int statedVersion) {
+    version = statedVersion;
+    Set<Integer> types = new TreeSet<>();
+    for (Contents.Entry entry : contents.entries()) {
+      if (isBinary(entry.type())) {
+        types.add(entry.type());
+      }
+    }
+    binaryTypes = types;
+    searchedFrom = -1;
+  }
+
+  boolean isBinary(int type) {
+    return tables.recordType(type).map(row -> row.encoding() == Encoding.BINARY).orElse(false);
+  }
+
+  /** The type of the tagged record that begins here. */
+  OptionalInt taggedAt(int position) {
+    return Tag.at(source, position, source.length())
+        .filter(Tag::opensRecord)
+        .map(tag -> OptionalInt.of(tag.number().recordType()))
+        .orElse(OptionalInt.empty());
+  }
+
+  /**
+   * The announced binary type whose header and length fit here, up to a record start or the end of
+   * the file.
+   */
+  OptionalInt binaryAt(int position) {
+    for (int type : binaryTypes) {
+      if (headerFits(position, type) && reachesBoundary(position)) {
+        return OptionalInt.of(type);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /**
+   * Whether the file ends here or a record could begin here, looking no further than this record's
+   * header.
+   */
+  boolean isBoundary(int position) {
+    return position == source.length()
+        || taggedAt(position).isPresent()
+        || binaryTypes.stream().anyMatch(type -> headerFits(position, type));
+  }
+
+  /**
+   * Whether the bytes can be the header of that binary type; its length is only held against the
+   * file's.
+   */
+  boolean headerFits(int position, int type) {
+    Optional<List<BinaryHeader.Value>> header =
+        BinaryHeader.read(source, position, tables.layout(type), version);
+    if (header.isEmpty()) {
+      return false;
+    }
+    long length = source.uint32At(position);
+    if (length < BinaryHeader.size(header.get()) || length > source.length() - position) {
+      return false;
+    }
+    return header.get().stream().allMatch(this::isAllowed);
+  }
+
+  /** Whether every value but the length is one that the layout allows. */
+  boolean valuesFit(List<BinaryHeader.Value> header) {
+    return header.stream().skip(1).allMatch(this::isAllowed);
+  }
+
+  /** The first place from {@code from} on where a record begins beyond doubt. */
+  OptionalInt next(int from) {
+    if (searchedFrom < 0 || from < searchedFrom || from > searchResult) {
+      searchedFrom = from;
+      searchResult = search(from);
+    }
+    return searchResult < source.length() ? OptionalInt.of(searchResult) : OptionalInt.empty();
+  }
+
+  private int search(int from) {
+    for (int i = from; i < source.length(); i++) {
+      if (source.byteAt(i) < ':' && (opensTagged(i) || binaryAt(i).isPresent())) {
+        return i;
+      }
+    }
+    return source.length();
+  }
+
+  /**
+   * A tag with field number 1 and a length of digits after it; bytes of an image do not come out
+   * like that.
+   */
+  private boolean opensTagged(int position) {
+    int first = source.byteAt(position);
+    if (first < '1' || first > '9') {
+      return false;
+    }
+    Optional<Tag> tag = Tag.at(source, position, source.length()).filter(Tag::opensRecord);
+    if (tag.isEmpty()) {
+      return false;
+    }
+    int i = tag.get().valueStart();
+    while (i < source.length() && source.byteAt(i) >= '0' && source.byteAt(i) <= '9') {
+      i++;
+    }
+    return i > tag.get().valueStart() && i < source.length() && source.byteAt(i) == Separator.GS;
+  }
+
+  private boolean reachesBoundary(int position) {
+    return isBoundary(position + (int) source.uint32At(position));
+  }
+
+  private boolean isAllowed(BinaryHeader.Value value) {
+    FieldRow row = value.row();
+    return row.values()
+        .map(rule -> rule.matches(Long.toString(value.number()), this::knows))
+        .orElse(value.row().number().field() != 2 || value.number() <= 99);
+  }
+
+  private boolean knows(String table, String code) {
+    return tables.codes(table).find(code, version).isPresent();
+  }
+}

@@ -1,0 +1,43 @@
+package ridgeproof.transaction;
+
+import java.util.List;
+import java.util.Optional;
+import ridgeproof.finding.Finding;
+
+/**
+ * A transaction as it was read.
+ *
+ * @param version the number of field 1.002, 200 to 502, or the newest known where the file gives
+ *     none
+ * @param records in the order of the file; none when the file is no transaction
+ * @param unread bytes that belong to no record
+ * @param findings what reading met
+ */
+public record Transaction(
+    ByteSource source,
+    int version,
+    CharacterEncoding encoding,
+    List<LogicalRecord> records,
+    List<ByteRange> unread,
+    List<Finding> findings) {
+
+  public Transaction {
+    records = List.copyOf(records);
+    unread = List.copyOf(unread);
+    findings = List.copyOf(findings);
+  }
+
+  /** The Type-1 record, which every transaction begins with. */
+  public Optional<LogicalRecord> header() {
+    return records.isEmpty() ? Optional.empty() : Optional.of(records.get(0));
+  }
+
+  public List<LogicalRecord> recordsOfType(int type) {
+    return records.stream().filter(record -> record.type() == type).toList();
+  }
+
+  /** The type of transaction, field 1.004. */
+  public Optional<String> typeOfTransaction() {
+    return header().flatMap(header -> header.text(4));
+  }
+}

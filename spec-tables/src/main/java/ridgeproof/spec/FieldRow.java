@@ -1,0 +1,86 @@
+package ridgeproof.spec;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * One row of a record layout: a field, or an information item of its subfields.
+ *
+ * @param number the field, or the first of a range of fields
+ * @param last the last field of the range; the same as {@code number} for a single field
+ * @param item counted from 1; empty for the row of the field itself
+ * @param minLength characters in one value
+ * @param maxLength characters in one value
+ * @param minOccurs subfields when the field is there
+ * @param maxOccurs subfields when the field is there, empty for no limit
+ * @param bytes binary records: bytes of one value; empty for tagged records and for the rest of a
+ *     record
+ * @param personal whether the value tells of a person
+ */
+public record FieldRow(
+    FieldNumber number,
+    FieldNumber last,
+    OptionalInt item,
+    String mnemonic,
+    String name,
+    Presence presence,
+    CharacterType characters,
+    OptionalInt minLength,
+    OptionalInt maxLength,
+    int minOccurs,
+    OptionalInt maxOccurs,
+    Optional<ValueRule> values,
+    OptionalInt bytes,
+    boolean personal,
+    VersionRange versions,
+    Source source) {
+
+  public boolean covers(FieldNumber field) {
+    return number.compareTo(field) <= 0 && last.compareTo(field) >= 0;
+  }
+
+  /** Whether the row stands for a run of fields that the standard leaves to users. */
+  public boolean isRange() {
+    return !number.equals(last);
+  }
+
+  static FieldRow of(Table.Row row, int recordType) {
+    String numbers = row.required("field");
+    int dash = numbers.indexOf('-');
+    FieldNumber first =
+        row.parse("field", text -> FieldNumber.parse(dash < 0 ? text : text.substring(0, dash)));
+    FieldNumber last =
+        row.parse("field", text -> FieldNumber.parse(dash < 0 ? text : text.substring(dash + 1)));
+    if (first.recordType() != recordType || first.compareTo(last) > 0) {
+      throw row.error("field", numbers + " does not belong to Type-" + recordType);
+    }
+    String most = row.text("max_occurs");
+    return new FieldRow(
+        first,
+        last,
+        row.integer("item"),
+        row.text("mnemonic"),
+        row.required("name"),
+        row.parse("condition", Presence::parse),
+        row.parse("characters", CharacterType::parse),
+        row.integer("min_length"),
+        row.integer("max_length"),
+        row.integer("min_occurs").orElse(1),
+        most.equals("*")
+            ? OptionalInt.empty()
+            : OptionalInt.of(row.integer("max_occurs").orElse(1)),
+        row.optional("values").map(cell -> row.parse("values", ValueRule::parse)),
+        row.text("bytes").equals("rest") ? OptionalInt.empty() : row.integer("bytes"),
+        row.parse("personal", FieldRow::yes),
+        row.versions(),
+        row.source());
+  }
+
+  private static boolean yes(String cell) {
+    return switch (cell) {
+      case "yes" -> true;
+      case "", "no" -> false;
+      default -> throw new IllegalArgumentException("neither yes nor no");
+    };
+  }
+}

@@ -1,0 +1,70 @@
+package ridgeproof.spec;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Whether a field or an item must, may or must not be there: the {@code condition} column.
+ *
+ * @param clauses in order; the first that applies decides
+ * @param written the cell
+ */
+public record Presence(List<Clause> clauses, String written) {
+
+  /** What is asked. */
+  public enum Demand {
+    MANDATORY,
+    OPTIONAL,
+    DEPRECATED,
+    FORBIDDEN
+  }
+
+  /**
+   * One clause.
+   *
+   * @param condition empty when the clause always applies
+   */
+  public record Clause(Demand demand, Optional<Condition> condition) {}
+
+  /** What is asked given these values. */
+  public Demand demandFor(Function<Reference, List<String>> valuesOf) {
+    for (Clause clause : clauses) {
+      if (clause.condition().map(c -> c.holds(valuesOf)).orElse(true)) {
+        return clause.demand();
+      }
+    }
+    return Demand.OPTIONAL;
+  }
+
+  /**
+   * Reads a {@code condition} cell.
+   *
+   * @throws IllegalArgumentException naming what cannot be read
+   */
+  static Presence parse(String text) {
+    List<Clause> clauses = new ArrayList<>();
+    for (String part : text.split(";")) {
+      if (!part.isBlank()) {
+        clauses.add(parseClause(part.strip()));
+      }
+    }
+    return new Presence(List.copyOf(clauses), text);
+  }
+
+  private static Clause parseClause(String text) {
+    int end = text.indexOf(' ');
+    Demand demand =
+        Demand.valueOf((end < 0 ? text : text.substring(0, end)).toUpperCase(Locale.ROOT));
+    if (end < 0) {
+      return new Clause(demand, Optional.empty());
+    }
+    String rest = text.substring(end + 1).strip();
+    if (!rest.startsWith("if ")) {
+      throw new IllegalArgumentException("expected \"if\" after " + demand);
+    }
+    return new Clause(demand, Optional.of(ConditionParser.parse(rest.substring(3))));
+  }
+}

@@ -1,0 +1,74 @@
+package ridgeproof.spec;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The published layout of one record type, in every version. */
+public final class RecordLayout {
+
+  private final int recordType;
+  private final List<FieldRow> rows;
+  private final Map<FieldNumber, List<FieldRow>> byNumber = new HashMap<>();
+  private final List<FieldRow> ranges = new ArrayList<>();
+
+  private RecordLayout(int recordType, List<FieldRow> rows) {
+    this.recordType = recordType;
+    this.rows = List.copyOf(rows);
+    for (FieldRow row : rows) {
+      if (row.isRange()) {
+        ranges.add(row);
+      } else {
+        byNumber.computeIfAbsent(row.number(), key -> new ArrayList<>(2)).add(row);
+      }
+    }
+  }
+
+  /** The layout of a type; without rows where the tables say nothing of it. */
+  static RecordLayout load(int recordType) {
+    String file = "layouts/type-%02d.csv".formatted(recordType);
+    List<FieldRow> rows = new ArrayList<>();
+    Table.optionalResource(file)
+        .ifPresent(table -> table.rows().forEach(row -> rows.add(FieldRow.of(row, recordType))));
+    return new RecordLayout(recordType, rows);
+  }
+
+  public int recordType() {
+    return recordType;
+  }
+
+  /** Every row, of every version, in the order of the file. */
+  public List<FieldRow> rows() {
+    return rows;
+  }
+
+  /** The row of a field as the version has it; a range of user-defined fields counts. */
+  public Optional<FieldRow> field(FieldNumber number, int version) {
+    for (FieldRow row : byNumber.getOrDefault(number, List.of())) {
+      if (row.item().isEmpty() && row.versions().contains(version)) {
+        return Optional.of(row);
+      }
+    }
+    return ranges.stream()
+        .filter(row -> row.covers(number) && row.versions().contains(version))
+        .findFirst();
+  }
+
+  /** The rows of a field's information items as the version has them, in order. */
+  public List<FieldRow> items(FieldNumber number, int version) {
+    List<FieldRow> items = new ArrayList<>();
+    for (FieldRow row : byNumber.getOrDefault(number, List.of())) {
+      if (row.item().isPresent() && row.versions().contains(version)) {
+        items.add(row);
+      }
+    }
+    return items;
+  }
+
+  /** Whether any version knows the field. */
+  public boolean knows(FieldNumber number) {
+    return byNumber.containsKey(number) || ranges.stream().anyMatch(row -> row.covers(number));
+  }
+}

@@ -1,0 +1,17 @@
+package ridgeproof.spec;
+
+/**
+ * A scanning resolution that the standard names.
+ *
+ * @param name a short name
+ * @param ppi pixels per inch
+ * @param ppmm pixels per millimetre
+ * @param tolerancePercent how far a device may be off
+ */
+public record ResolutionClass(
+    String name, double ppi, double ppmm, double tolerancePercent, Source source) {
+
+  public boolean admits(double ppiMeasured) {
+    return Math.abs(ppiMeasured - ppi) <= ppi * tolerancePercent / 100 + 1e-9;
+  }
+}

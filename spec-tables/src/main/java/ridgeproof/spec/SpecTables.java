@@ -1,0 +1,194 @@
+package ridgeproof.spec;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The published layouts and codes. Layouts and code tables are read when first asked for, so that a
+ * command pays only for what its file uses.
+ */
+public final class SpecTables {
+
+  private final RuleCatalogue catalogue;
+  private final Map<Integer, RecordTypeRow> recordTypes;
+  private final Map<String, CodeTableTitle> tableTitles;
+  private final Map<Integer, RecordLayout> layouts = new ConcurrentHashMap<>();
+  private final Map<String, CodeTable> codes = new ConcurrentHashMap<>();
+
+  /** A line of the index of code tables. */
+  public record CodeTableTitle(String table, String title, String usedBy, Source source) {}
+
+  private SpecTables(
+      RuleCatalogue catalogue,
+      Map<Integer, RecordTypeRow> recordTypes,
+      Map<String, CodeTableTitle> tableTitles) {
+    this.catalogue = catalogue;
+    this.recordTypes = recordTypes;
+    this.tableTitles = tableTitles;
+  }
+
+  /**
+   * Opens the tables that come with Ridgeproof.
+   *
+   * @throws TableError if a row cannot be used
+   */
+  public static SpecTables open() {
+    Map<Integer, RecordTypeRow> types = new LinkedHashMap<>();
+    for (Table.Row row : Table.resource("layouts/record-types.csv").rows()) {
+      int type = row.parse("type", Integer::parseInt);
+      types.put(
+          type,
+          new RecordTypeRow(
+              type,
+              row.required("name"),
+              row.parse(
+                  "encoding",
+                  cell ->
+                      switch (cell) {
+                        case "tagged" -> RecordTypeRow.Encoding.TAGGED;
+                        case "binary" -> RecordTypeRow.Encoding.BINARY;
+                        default -> throw new IllegalArgumentException("neither tagged nor binary");
+                      }),
+              row.versions(),
+              row.optional("image_field").map(cell -> row.parse("image_field", FieldNumber::parse)),
+              row.source()));
+    }
+    Map<String, CodeTableTitle> titles = new LinkedHashMap<>();
+    for (Table.Row row : Table.resource("codes/index.csv").rows()) {
+      String table = row.required("table");
+      titles.put(
+          table,
+          new CodeTableTitle(table, row.required("title"), row.text("used_by"), row.source()));
+    }
+    return new SpecTables(RuleCatalogue.load(), types, titles);
+  }
+
+  public RuleCatalogue catalogue() {
+    return catalogue;
+  }
+
+  /** The record type, if the standard has it. */
+  public Optional<RecordTypeRow> recordType(int type) {
+    return Optional.ofNullable(recordTypes.get(type));
+  }
+
+  public List<RecordTypeRow> recordTypes() {
+    return List.copyOf(recordTypes.values());
+  }
+
+  public RecordLayout layout(int recordType) {
+    return layouts.computeIfAbsent(recordType, RecordLayout::load);
+  }
+
+  public List<CodeTableTitle> codeTables() {
+    return List.copyOf(tableTitles.values());
+  }
+
+  /**
+   * A code table.
+   *
+   * @throws IllegalArgumentException if the index does not list it
+   */
+  public CodeTable codes(String table) {
+    if (!tableTitles.containsKey(table)) {
+      throw new IllegalArgumentException("no code table " + table);
+    }
+    return codes.computeIfAbsent(
+        table, name -> name.equals("countries") ? CodeTable.countries() : CodeTable.load(name));
+  }
+
+  public boolean hasCodeTable(String table) {
+    return tableTitles.containsKey(table);
+  }
+
+  /** The documents that the tables cite, by key. */
+  public Map<String, String> documents() {
+    Map<String, String> titles = new LinkedHashMap<>();
+    for (Table.Row row : Table.resource("sources.csv").rows()) {
+      titles.put(row.required("key"), row.required("title"));
+    }
+    return titles;
+  }
+
+  /** The largest image for each position. */
+  public List<ImageSizeLimit> imageSizes() {
+    return Table.resource("limits/image-sizes.csv").rows().stream()
+        .map(
+            row ->
+                new ImageSizeLimit(
+                    row.parse("record_types", SpecTables::numbers),
+                    row.required("position"),
+                    row.parse("max_width_mm", Double::parseDouble),
+                    row.parse("max_height_mm", Double::parseDouble),
+                    row.versions(),
+                    row.source()))
+        .toList();
+  }
+
+  /** The scanning resolutions that the standard names. */
+  public List<ResolutionClass> resolutionClasses() {
+    return Table.resource("limits/resolution-classes.csv").rows().stream()
+        .map(
+            row ->
+                new ResolutionClass(
+                    row.required("class"),
+                    row.parse("ppi", Double::parseDouble),
+                    row.parse("ppmm", Double::parseDouble),
+                    row.parse("tolerance_percent", Double::parseDouble),
+                    row.source()))
+        .toList();
+  }
+
+  /** How files begin that are no transactions, the most telling first. */
+  public List<FileSignature> fileSignatures() {
+    return Table.resource("files/signatures.csv").rows().stream()
+        .map(
+            row ->
+                new FileSignature(
+                    row.required("hex"),
+                    row.parse("offset", Integer::parseInt),
+                    row.required("kind")))
+        .toList();
+  }
+
+  /** The kinds of submission that come with Ridgeproof. */
+  public List<SubmissionProfile> profiles() {
+    List<Table.Row> prints = Table.resource("profiles/prints.csv").rows();
+    return Table.resource("profiles/submissions.csv").rows().stream()
+        .map(row -> profile(row, prints))
+        .toList();
+  }
+
+  private static SubmissionProfile profile(Table.Row row, List<Table.Row> prints) {
+    String name = row.required("profile");
+    return new SubmissionProfile(
+        name,
+        row.required("title"),
+        row.required("description"),
+        prints.stream()
+            .filter(print -> print.required("profile").equals(name))
+            .map(
+                print ->
+                    new SubmissionProfile.NeededPrint(
+                        print.parse("position", Integer::parseInt),
+                        print.required("kind"),
+                        List.copyOf(print.parse("or", SpecTables::numbers))))
+            .toList(),
+        row.source());
+  }
+
+  private static Set<Integer> numbers(String cell) {
+    Set<Integer> numbers = new LinkedHashSet<>();
+    for (String word : cell.split(" ")) {
+      if (!word.isEmpty()) {
+        numbers.add(Integer.parseInt(word));
+      }
+    }
+    return numbers;
+  }
+}
