@@ -1,0 +1,20 @@
+package ridgeproof.imagery;
+
+/**
+ * Damage or an oddity within a codestream.
+ *
+ * @param offset bytes from the start of the file
+ * @param detail what and where, without any value that could tell of a person
+ */
+public record ImageDefect(Kind kind, int offset, String detail) {
+
+  /** What it means for the image. */
+  public enum Kind {
+    /** The pixels cannot be trusted or are not there. */
+    DAMAGE,
+    /** Bytes after the end of the image. */
+    TRAILING_BYTES,
+    /** A limit of ours stopped the work. */
+    LIMIT
+  }
+}
