@@ -23,6 +23,13 @@ public final class SpecTables {
   /** A line of the index of code tables. */
   public record CodeTableTitle(String table, String title, String usedBy, Source source) {}
 
+  /**
+   * A document that the tables cite.
+   *
+   * @param domain the domain (field 1.013) whose transactions it binds, where it does not bind all
+   */
+  public record Document(String key, String title, Optional<String> domain) {}
+
   private SpecTables(
       RuleCatalogue catalogue,
       Map<Integer, RecordTypeRow> recordTypes,
@@ -107,12 +114,20 @@ public final class SpecTables {
   }
 
   /** The documents that the tables cite, by key. */
-  public Map<String, String> documents() {
-    Map<String, String> titles = new LinkedHashMap<>();
+  public Map<String, Document> documents() {
+    Map<String, Document> documents = new LinkedHashMap<>();
     for (Table.Row row : Table.resource("sources.csv").rows()) {
-      titles.put(row.required("key"), row.required("title"));
+      String key = row.required("key");
+      documents.put(key, new Document(key, row.required("title"), row.optional("domain")));
     }
-    return titles;
+    return documents;
+  }
+
+  /** Which fields describe the image of a record, for each type that has one. */
+  public List<ImageRecordRow> imageRecords() {
+    return Table.resource("layouts/image-records.csv").rows().stream()
+        .map(ImageRecordRow::of)
+        .toList();
   }
 
   /** The largest image for each position. */
@@ -139,6 +154,52 @@ public final class SpecTables {
                     row.required("class"),
                     row.parse("ppi", Double::parseDouble),
                     row.parse("ppmm", Double::parseDouble),
+                    row.parse("tolerance_percent", Double::parseDouble),
+                    row.source()))
+        .toList();
+  }
+
+  /** The fields that declare fingers missing. */
+  public List<MissingFingerField> missingFingerFields() {
+    return Table.resource("layouts/missing-fingers.csv").rows().stream()
+        .map(
+            row ->
+                new MissingFingerField(
+                    row.parse("field", FieldNumber::parse),
+                    row.parse("finger_item", Integer::parseInt),
+                    row.parse("reason_item", Integer::parseInt)))
+        .toList();
+  }
+
+  /** Kinds of position and of impression that exclude each other, as "slap rolled". */
+  public Set<String> impressionMisfits() {
+    Set<String> misfits = new LinkedHashSet<>();
+    for (Table.Row row : Table.resource("limits/impression-misfits.csv").rows()) {
+      misfits.add(row.required("position_kind") + " " + row.required("impression_kind"));
+    }
+    return misfits;
+  }
+
+  /**
+   * The resolution classes in which a record type is exchanged; none where the standard leaves it
+   * open.
+   */
+  public List<ResolutionClass> resolutionsOf(int recordType) {
+    List<ResolutionClass> classes = resolutionClasses();
+    return Table.resource("limits/record-resolutions.csv").rows().stream()
+        .filter(row -> row.parse("record_type", Integer::parseInt) == recordType)
+        .flatMap(row -> classes.stream().filter(c -> c.name().equals(row.required("class"))))
+        .toList();
+  }
+
+  /** How far images may be compressed. */
+  public List<CompressionCeiling> compressionCeilings() {
+    return Table.resource("limits/compression-ceilings.csv").rows().stream()
+        .map(
+            row ->
+                new CompressionCeiling(
+                    row.required("format"),
+                    row.parse("ratio", Double::parseDouble),
                     row.parse("tolerance_percent", Double::parseDouble),
                     row.source()))
         .toList();

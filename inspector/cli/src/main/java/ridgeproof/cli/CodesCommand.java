@@ -1,0 +1,50 @@
+package ridgeproof.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+import ridgeproof.report.CodeListing;
+import ridgeproof.spec.SpecTables;
+
+@Command(
+    name = "codes",
+    description = "Lists the code tables, or the codes of one, or those that hold a word.")
+final class CodesCommand implements Callable<Integer> {
+
+  @Parameters(index = "0", paramLabel = "TABLE", arity = "0..1", description = "a code table")
+  String table;
+
+  @Parameters(
+      index = "1",
+      paramLabel = "WORD",
+      arity = "0..1",
+      description = "only codes whose code or name holds this")
+  String word;
+
+  @Mixin OutputOptions output;
+
+  private final Console console;
+
+  CodesCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    SpecTables tables = SpecTables.open();
+    output.write(text(tables), console, List.of());
+    return ExitStatus.OK;
+  }
+
+  private String text(SpecTables tables) {
+    if (table == null) {
+      return CodeListing.tables(tables);
+    }
+    if (!tables.hasCodeTable(table)) {
+      throw CommandFailure.usage("no code table " + table + "; ridgeproof codes lists them");
+    }
+    return CodeListing.codes(tables.codes(table), word == null ? "" : word);
+  }
+}

@@ -1,0 +1,26 @@
+package ridgeproof.cli;
+
+/** Ends a command with one line for the user. */
+final class CommandFailure extends RuntimeException {
+
+  private static final long serialVersionUID = 1L;
+
+  private final int status;
+
+  private CommandFailure(int status, String message) {
+    super(message);
+    this.status = status;
+  }
+
+  static CommandFailure usage(String message) {
+    return new CommandFailure(ExitStatus.USAGE, message);
+  }
+
+  static CommandFailure inputOutput(String message) {
+    return new CommandFailure(ExitStatus.INPUT_OUTPUT, message);
+  }
+
+  int status() {
+    return status;
+  }
+}

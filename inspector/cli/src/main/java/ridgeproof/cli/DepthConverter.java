@@ -1,0 +1,18 @@
+package ridgeproof.cli;
+
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+import ridgeproof.examination.Depth;
+
+/** Reads {@code structure} or {@code images}. */
+final class DepthConverter implements ITypeConverter<Depth> {
+
+  @Override
+  public Depth convert(String value) {
+    return switch (value) {
+      case "structure" -> Depth.STRUCTURE;
+      case "images" -> Depth.IMAGES;
+      default -> throw new TypeConversionException("'" + value + "' is not structure or images");
+    };
+  }
+}

@@ -1,0 +1,111 @@
+package ridgeproof.cli;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import ridgeproof.examination.DecodedImage;
+import ridgeproof.examination.ExaminedImage;
+import ridgeproof.examination.ImageExtraction;
+import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.PngWriter;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.TransactionReader;
+
+@Command(
+    name = "images",
+    description = {
+      "Writes the decoded images of a transaction as PNG files.",
+      "",
+      "Fingerprint images are personal data: keep them where the transaction itself may be kept."
+    })
+final class ImagesCommand implements Callable<Integer> {
+
+  @Parameters(paramLabel = "FILE", description = "a transaction file")
+  Path path;
+
+  @Option(
+      names = "--output",
+      paramLabel = "DIR",
+      required = true,
+      description = "the folder to write to; it is made if need be")
+  Path folder;
+
+  @Option(
+      names = "--finger",
+      paramLabel = "POSITION",
+      description = "only images of this friction ridge position, for instance 2")
+  Integer finger;
+
+  @Option(names = "--overwrite", description = "replace files that exist")
+  boolean overwrite;
+
+  @Mixin LimitOptions limits;
+
+  private final Console console;
+
+  ImagesCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    SpecTables tables = SpecTables.open();
+    InputFile file = InputFile.open(path, limits.maxFileSize);
+    Transaction transaction = new TransactionReader(tables, limits.reading()).read(file.bytes());
+    ImageExtraction extraction = new ImageExtraction(tables, limits.decoding());
+    List<ExaminedImage> images =
+        extraction.imagesOf(transaction).stream()
+            .filter(image -> finger == null || image.positions().contains(finger))
+            .toList();
+    if (images.isEmpty()) {
+      throw CommandFailure.inputOutput(
+          path + (finger == null ? ": no image record" : ": no image of position " + finger));
+    }
+    makeFolder();
+    int failed = 0;
+    for (ExaminedImage image : images) {
+      DecodedImage decoded = extraction.decode(image);
+      Optional<GrayImage> pixels = decoded.pixels();
+      if (pixels.isEmpty()) {
+        failed++;
+        console.error().println("ridgeproof: " + decoded.name() + ": cannot be decoded");
+        continue;
+      }
+      Path target = folder.resolve(decoded.name() + ".png");
+      OutputFile.write(target, png(pixels.get(), image), overwrite, List.of(path));
+      console.print(
+          String.format(
+              Locale.ROOT, "%s  %d x %d", target, pixels.get().width(), pixels.get().height()));
+    }
+    return failed == 0 ? ExitStatus.OK : 1;
+  }
+
+  private void makeFolder() {
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException e) {
+      throw CommandFailure.inputOutput("cannot make the folder " + IoWords.of(folder, e));
+    }
+  }
+
+  private static byte[] png(GrayImage pixels, ExaminedImage image) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      PngWriter.write(pixels, image.density(), bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
+  }
+}

@@ -1,0 +1,62 @@
+package ridgeproof.cli;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import ridgeproof.report.FileFacts;
+import ridgeproof.transaction.ByteSource;
+
+/** A file that is examined: opened for reading only, small ones read, large ones mapped. */
+record InputFile(Path path, ByteSource bytes, FileFacts facts) {
+
+  private static final long MAPPED_FROM = 16L * 1024 * 1024;
+
+  /**
+   * Opens the file.
+   *
+   * @param maxBytes a larger file is refused
+   */
+  static InputFile open(Path path, long maxBytes) {
+    try (FileChannel channel = FileChannel.open(path, StandardOpenOption.READ)) {
+      if (Files.isDirectory(path)) {
+        throw CommandFailure.inputOutput(path + ": is a folder");
+      }
+      long size = channel.size();
+      if (size > Math.min(maxBytes, Integer.MAX_VALUE)) {
+        throw CommandFailure.inputOutput(
+            path
+                + ": "
+                + size
+                + " bytes are more than the limit of "
+                + maxBytes
+                + "; --max-file-size raises it");
+      }
+      ByteBuffer buffer =
+          size >= MAPPED_FROM
+              ? channel.map(FileChannel.MapMode.READ_ONLY, 0, size)
+              : ByteBuffer.wrap(Files.readAllBytes(path));
+      ByteSource bytes = ByteSource.of(buffer);
+      FileFacts facts =
+          new FileFacts(path.getFileName().toString(), bytes.length(), sha256(bytes));
+      return new InputFile(path, bytes, facts);
+    } catch (IOException e) {
+      throw CommandFailure.inputOutput(IoWords.of(path, e));
+    }
+  }
+
+  private static String sha256(ByteSource bytes) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      digest.update(bytes.asBuffer());
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,54 @@
+package ridgeproof.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.nio.file.Path;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import ridgeproof.report.LayoutListing;
+import ridgeproof.report.RenderOptions;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.TransactionReader;
+
+@Command(
+    name = "layout",
+    description = "Shows a file as it is: records, fields, offsets and bytes, without judging it.")
+final class LayoutCommand implements Callable<Integer> {
+
+  private static final int UNREADABLE = 3;
+  private static final int WIDTH = 100;
+
+  @Parameters(paramLabel = "FILE", description = "a transaction file")
+  Path path;
+
+  @Option(
+      names = "--show-personal",
+      description = "show values that tell of a person; they are masked otherwise")
+  boolean showPersonal;
+
+  @Mixin OutputOptions output;
+
+  @Mixin LimitOptions limits;
+
+  private final Console console;
+
+  LayoutCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    SpecTables tables = SpecTables.open();
+    InputFile file = InputFile.open(path, limits.maxFileSize);
+    Transaction transaction = new TransactionReader(tables, limits.reading()).read(file.bytes());
+    RenderOptions options = new RenderOptions(showPersonal, false, WIDTH);
+    output.write(
+        LayoutListing.render(file.facts(), transaction, tables, options),
+        console,
+        List.of(path));
+    return transaction.records().isEmpty() ? UNREADABLE : ExitStatus.OK;
+  }
+}

@@ -1,0 +1,15 @@
+package ridgeproof.cli;
+
+/** Starts the command line. */
+public final class Main {
+
+  private Main() {}
+
+  public static void main(String[] arguments) {
+    Console console = Console.system();
+    int status = RidgeproofCommand.commandLine(console).execute(arguments);
+    console.out().flush();
+    console.error().flush();
+    System.exit(status);
+  }
+}

@@ -1,0 +1,28 @@
+package ridgeproof.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Collection;
+import picocli.CommandLine.Option;
+
+/** Where a command writes to. */
+final class OutputOptions {
+
+  @Option(
+      names = "--output",
+      paramLabel = "FILE",
+      description = "write to this file instead of standard output")
+  Path output;
+
+  @Option(names = "--overwrite", description = "replace the output file if it exists")
+  boolean overwrite;
+
+  void write(String text, Console console, Collection<Path> inputs) {
+    if (output == null) {
+      console.print(text);
+    } else {
+      String whole = text.endsWith("\n") ? text : text + "\n";
+      OutputFile.write(output, whole.getBytes(StandardCharsets.UTF_8), overwrite, inputs);
+    }
+  }
+}

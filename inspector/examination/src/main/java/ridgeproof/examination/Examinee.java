@@ -1,0 +1,28 @@
+package ridgeproof.examination;
+
+import java.util.List;
+import java.util.Optional;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.SubmissionProfile;
+import ridgeproof.transaction.Transaction;
+
+/**
+ * What the rules look at.
+ *
+ * @param images every image record, in the order of the file
+ * @param profile what the file is held to; empty where nothing was named and the file implies nothing
+ * @param profileNamed whether the user named the profile
+ */
+record Examinee(
+    Transaction transaction,
+    SpecTables tables,
+    Depth depth,
+    List<ExaminedImage> images,
+    Optional<SubmissionProfile> profile,
+    boolean profileNamed) {
+
+  /** The images that show fingers, palms or soles. */
+  List<ExaminedImage> prints() {
+    return images.stream().filter(image -> image.layout().frictionRidge()).toList();
+  }
+}

@@ -1,0 +1,65 @@
+package ridgeproof.examination;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import ridgeproof.finding.Finding;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.SubmissionProfile;
+import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.TransactionReader;
+
+/** Examines transactions: reads, runs the rules, and comes to a verdict. Safe to share between threads. */
+public final class Examiner {
+
+  private final SpecTables tables;
+  private final ReadingLimits limits;
+
+  public Examiner(SpecTables tables, ReadingLimits limits) {
+    this.tables = tables;
+    this.limits = limits;
+  }
+
+  /** Every row of the catalogue that the rules in code and in the layouts can report. */
+  public static Set<String> ruleIds() {
+    return new TreeSet<>(RuleSet.ids());
+  }
+
+  public FindingsReport examine(ByteSource source, ExaminationOptions options) {
+    Transaction transaction = new TransactionReader(tables, limits).read(source);
+    List<ExaminedImage> images = new ImageRecords(transaction, tables).all();
+    if (options.depth() == Depth.IMAGES) {
+      images = new ImageOpener(options).open(images);
+    }
+    boolean named = options.profile().isPresent();
+    Optional<SubmissionProfile> profile =
+        named ? options.profile() : ImpliedProfile.of(images, tables);
+    List<Finding> findings = new ArrayList<>(transaction.findings());
+    if (!transaction.records().isEmpty()) {
+      Examinee examinee =
+          new Examinee(transaction, tables, options.depth(), images, profile, named);
+      FindingLog log = new FindingLog(tables, limits.maxFindings());
+      RuleSet.standard().forEach(rule -> rule.check(examinee, log));
+      findings.addAll(log.findings());
+    }
+    findings.sort(
+        Comparator.comparingInt((Finding finding) -> finding.location().record().orElse(0))
+            .thenComparing(Finding::severity));
+    return new FindingsReport(
+        transaction,
+        tables,
+        options.depth(),
+        images,
+        profile,
+        named,
+        List.copyOf(findings),
+        RecommendedAction.of(findings),
+        Verdict.of(transaction, findings));
+  }
+}

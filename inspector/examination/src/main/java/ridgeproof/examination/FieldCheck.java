@@ -1,0 +1,207 @@
+package ridgeproof.examination;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.finding.Location;
+import ridgeproof.finding.Observed;
+import ridgeproof.spec.FieldRow;
+import ridgeproof.spec.ValueRule;
+import ridgeproof.transaction.Field;
+import ridgeproof.transaction.Item;
+import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.transaction.Subfield;
+
+/** Repetitions, items and values of one field that is there. */
+final class FieldCheck {
+
+  static final Set<String> IDS =
+      Set.of(
+          "RP-FLD-002",
+          "RP-FLD-003",
+          "RP-FLD-004",
+          "RP-FLD-005",
+          "RP-FLD-006",
+          "RP-FLD-007",
+          "RP-FLD-008",
+          "RP-FLD-012",
+          "RP-FLD-014",
+          "RP-FLD-015",
+          "RP-COD-001");
+
+  private final Examinee examinee;
+  private final LogicalRecord record;
+  private final Field field;
+  private final FieldRow row;
+  private final List<FieldRow> items;
+  private final RecordValues values;
+  private final FindingLog log;
+
+  FieldCheck(
+      Examinee examinee,
+      LogicalRecord record,
+      Field field,
+      FieldRow row,
+      List<FieldRow> items,
+      RecordValues values,
+      FindingLog log) {
+    this.examinee = examinee;
+    this.record = record;
+    this.field = field;
+    this.row = row;
+    this.items = items;
+    this.values = values;
+    this.log = log;
+  }
+
+  void run() {
+    if (field.isData()) {
+      return;
+    }
+    checkRepetitions();
+    for (int i = 1; i <= field.subfields().size(); i++) {
+      Subfield subfield = field.subfields().get(i - 1);
+      if (items.isEmpty()) {
+        checkSurplus(subfield, i, 1);
+        checkValue(row, subfield.items().get(0), i, 1);
+      } else {
+        checkItems(subfield, i);
+      }
+    }
+  }
+
+  private void checkRepetitions() {
+    int count = field.subfields().size();
+    if (count < row.minOccurs()) {
+      report(
+          "RP-FLD-006", place(), Observed.of(times(count)), "at least " + times(row.minOccurs()));
+    }
+    if (row.maxOccurs().isPresent() && count > row.maxOccurs().getAsInt()) {
+      report(
+          "RP-FLD-007",
+          place(),
+          Observed.of(times(count)),
+          "at most " + times(row.maxOccurs().getAsInt()));
+    }
+  }
+
+  private void checkItems(Subfield subfield, int repetition) {
+    RecordValues inner = values.within(subfield);
+    int last = 0;
+    for (FieldRow item : items) {
+      int number = item.item().getAsInt();
+      last = Math.max(last, number);
+      String text = subfield.text(number);
+      Location place = place().subfield(repetition, subfield.range());
+      String name = "item " + number + " (" + item.name() + ")";
+      switch (item.presence().demandFor(inner)) {
+        case MANDATORY -> {
+          if (text.isEmpty()) {
+            report("RP-FLD-002", place, Observed.of(name + " empty"), "a value", item);
+          }
+        }
+        case FORBIDDEN -> {
+          if (!text.isEmpty()) {
+            report("RP-FLD-014", place, Observed.of(name + " present"), "no such item", item);
+          }
+        }
+        case DEPRECATED -> {
+          if (!text.isEmpty()) {
+            report("RP-FLD-015", place, Observed.of(name + " present"), "left out", item);
+          }
+        }
+        case OPTIONAL -> {}
+      }
+      if (!text.isEmpty()) {
+        checkValue(item, subfield.items().get(number - 1), repetition, number);
+      }
+    }
+    checkSurplus(subfield, repetition, last);
+  }
+
+  /** More items than the layout has; trailing empty ones are let pass. */
+  private void checkSurplus(Subfield subfield, int repetition, int last) {
+    for (int number = last + 1; number <= subfield.items().size(); number++) {
+      if (!subfield.text(number).isEmpty()) {
+        report(
+            "RP-FLD-012",
+            place().subfield(repetition, subfield.range()),
+            Observed.of(subfield.items().size() + " items"),
+            last == 1 ? "one item" : "at most " + last + " items");
+        return;
+      }
+    }
+  }
+
+  private void checkValue(FieldRow rule, Item item, int repetition, int number) {
+    String text = item.text();
+    if (text.isEmpty()) {
+      return;
+    }
+    Location place = place().item(repetition, number, item);
+    int length = text.codePointCount(0, text.length());
+    if (!rule.characters().allows(text)) {
+      report("RP-FLD-005", place, shown(rule, text), rule.characters().inWords(), rule);
+    } else if (rule.minLength().isPresent() && length < rule.minLength().getAsInt()) {
+      report("RP-FLD-003", place, shown(rule, text), lengths(rule), rule);
+    } else if (rule.maxLength().isPresent() && length > rule.maxLength().getAsInt()) {
+      report("RP-FLD-004", place, shown(rule, text), lengths(rule), rule);
+    } else if (rule.values().filter(allowed -> !allowed.matches(text, this::knows)).isPresent()) {
+      ValueRule allowed = rule.values().get();
+      report(
+          isCode(allowed) ? "RP-COD-001" : "RP-FLD-008",
+          place,
+          shown(rule, text),
+          allowed.inWords(),
+          rule);
+    }
+  }
+
+  private boolean knows(String table, String code) {
+    return examinee.tables().codes(table).find(code, examinee.transaction().version()).isPresent();
+  }
+
+  private static boolean isCode(ValueRule rule) {
+    if (rule instanceof ValueRule.AnyOf any) {
+      return any.rules().stream().anyMatch(FieldCheck::isCode);
+    }
+    return rule instanceof ValueRule.InTable || rule instanceof ValueRule.Literal;
+  }
+
+  private Observed shown(FieldRow rule, String text) {
+    String quoted = "\"" + text + "\"";
+    return rule.personal() || row.personal() ? Observed.personal(quoted) : Observed.of(quoted);
+  }
+
+  private static String lengths(FieldRow rule) {
+    String least = rule.minLength().isPresent() ? "" + rule.minLength().getAsInt() : "";
+    String most = rule.maxLength().isPresent() ? "" + rule.maxLength().getAsInt() : "";
+    if (least.equals(most)) {
+      return least + " characters";
+    }
+    if (most.isEmpty()) {
+      return "at least " + least + " characters";
+    }
+    return least.isEmpty()
+        ? "at most " + most + " characters"
+        : least + " to " + most + " characters";
+  }
+
+  private static String times(int count) {
+    return count == 1 ? "1 subfield" : count + " subfields";
+  }
+
+  private Location place() {
+    return Location.of(record, field);
+  }
+
+  private void report(String id, Location place, Observed observed, String required) {
+    report(id, place, observed, required, row);
+  }
+
+  private void report(
+      String id, Location place, Observed observed, String required, FieldRow origin) {
+    log.add(id, place, observed, required, Optional.of(origin.source()), List.of());
+  }
+}

@@ -1,0 +1,41 @@
+package ridgeproof.examination;
+
+import java.util.List;
+import java.util.Optional;
+import ridgeproof.finding.Finding;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.SubmissionProfile;
+import ridgeproof.transaction.Transaction;
+
+/**
+ * All that an examination found.
+ *
+ * @param images every image record, in the order of the file
+ * @param profile what the file was held to
+ * @param profileNamed whether the user named it; else the file implied it
+ * @param findings in the order of the file, those of the file as a whole first
+ * @param actions what to do, the most pressing first
+ */
+public record FindingsReport(
+    Transaction transaction,
+    SpecTables tables,
+    Depth depth,
+    List<ExaminedImage> images,
+    Optional<SubmissionProfile> profile,
+    boolean profileNamed,
+    List<Finding> findings,
+    List<RecommendedAction> actions,
+    Verdict verdict) {
+
+  /** The findings of one record; those of the file as a whole for ordinal 0. */
+  public List<Finding> findingsOf(int ordinal) {
+    return findings.stream()
+        .filter(finding -> finding.location().record().orElse(0) == ordinal)
+        .toList();
+  }
+
+  /** The image of a record, if the record has one. */
+  public Optional<ExaminedImage> imageOf(int ordinal) {
+    return images.stream().filter(image -> image.record().ordinal() == ordinal).findFirst();
+  }
+}

@@ -1,0 +1,39 @@
+package ridgeproof.examination;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.finding.Location;
+import ridgeproof.finding.Observed;
+import ridgeproof.transaction.LogicalRecord;
+
+/** Records of one type have different IDCs. */
+final class IdcRule implements Rule {
+
+  private record Key(int type, int idc) {}
+
+  @Override
+  public Set<String> ids() {
+    return Set.of("RP-TXN-008");
+  }
+
+  @Override
+  public void check(Examinee examinee, FindingLog log) {
+    Map<Key, LogicalRecord> seen = new HashMap<>();
+    for (LogicalRecord record : examinee.transaction().records()) {
+      if (record.idc().isEmpty()) {
+        continue;
+      }
+      Key key = new Key(record.type(), record.idc().getAsInt());
+      LogicalRecord first = seen.putIfAbsent(key, record);
+      if (first != null) {
+        log.add(
+            "RP-TXN-008",
+            Location.of(record),
+            Observed.of("IDC %02d, as record %d has".formatted(key.idc(), first.ordinal())),
+            "an IDC of its own");
+      }
+    }
+  }
+}

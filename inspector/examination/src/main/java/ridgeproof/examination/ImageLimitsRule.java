@@ -1,0 +1,149 @@
+package ridgeproof.examination;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.finding.Measure;
+import ridgeproof.finding.Observed;
+import ridgeproof.imagery.ImageFormat;
+import ridgeproof.imagery.PixelDensity;
+import ridgeproof.spec.CompressionCeiling;
+import ridgeproof.spec.ImageSizeLimit;
+import ridgeproof.spec.ResolutionClass;
+import ridgeproof.spec.SpecTables;
+
+/** Friction ridge images keep to the published resolutions, sizes, depths and compressions. */
+final class ImageLimitsRule implements Rule {
+
+  private static final double MM_PER_INCH = 25.4;
+
+  /** A device may be one percent off in its resolution, and so in the size of an image of full width. */
+  private static final double SIZE_TOLERANCE = 0.01;
+
+  private static final int GRAY_BITS = 8;
+  private static final double WSQ_PPI = 500;
+
+  @Override
+  public Set<String> ids() {
+    return Set.of(
+        "RP-IMG-008",
+        "RP-IMG-009",
+        "RP-IMG-010",
+        "RP-IMG-012",
+        "RP-IMG-016",
+        "RP-IMG-017",
+        "RP-IMG-018");
+  }
+
+  @Override
+  public void check(Examinee examinee, FindingLog log) {
+    SpecTables tables = examinee.tables();
+    List<ImageSizeLimit> sizes = tables.imageSizes();
+    List<CompressionCeiling> ceilings = tables.compressionCeilings();
+    int version = examinee.transaction().version();
+    for (ExaminedImage image : examinee.prints()) {
+      image.density().ifPresent(density -> checkDensity(image, density, tables, log));
+      checkSize(image, sizes, version, log);
+      checkCompression(image, ceilings, log);
+      if (image.bitsPerPixel().isPresent() && image.bitsPerPixel().getAsInt() > GRAY_BITS) {
+        log.add(
+            "RP-IMG-018",
+            image.layout().bitsPerPixel().map(image::at).orElse(image.location()),
+            Observed.of(image.bitsPerPixel().getAsInt() + " bits per pixel"),
+            "8 bits, gray");
+      }
+    }
+  }
+
+  private static void checkDensity(
+      ExaminedImage image, PixelDensity density, SpecTables tables, FindingLog log) {
+    double horizontal = density.horizontalPpi();
+    double vertical = density.verticalPpi();
+    List<ResolutionClass> allowed = tables.resolutionsOf(image.record().type());
+    if (Math.abs(horizontal - vertical) > horizontal * SIZE_TOLERANCE) {
+      log.add(
+          "RP-IMG-017",
+          image.layout().verticalScale().map(image::at).orElse(image.location()),
+          Observed.of("%.0f and %.0f ppi".formatted(horizontal, vertical)),
+          "the same both ways");
+    } else if (!allowed.isEmpty() && allowed.stream().noneMatch(c -> c.admits(horizontal))) {
+      log.add(
+          "RP-IMG-008",
+          image.layout().horizontalScale().map(image::at).orElse(image.location()),
+          Observed.of("%.1f ppi".formatted(horizontal)),
+          String.join(
+              " or ", allowed.stream().map(c -> "%.0f ppi".formatted(c.ppi())).toList()),
+          Optional.of(allowed.get(0).source()),
+          List.of(Measure.against("resolution", horizontal, "ppi", allowed.get(0).ppi())));
+    }
+  }
+
+  private static void checkSize(
+      ExaminedImage image, List<ImageSizeLimit> sizes, int version, FindingLog log) {
+    if (image.density().isEmpty()
+        || image.position().isEmpty()
+        || image.width().isEmpty()
+        || image.height().isEmpty()) {
+      return;
+    }
+    String position = Integer.toString(image.position().getAsInt());
+    sizes.stream()
+        .filter(
+            limit ->
+                limit.position().equals(position)
+                    && limit.recordTypes().contains(image.record().type())
+                    && limit.versions().contains(version))
+        .findFirst()
+        .ifPresent(limit -> checkSize(image, limit, log));
+  }
+
+  private static void checkSize(ExaminedImage image, ImageSizeLimit limit, FindingLog log) {
+    PixelDensity density = image.density().orElseThrow();
+    double width = image.width().getAsInt() / density.horizontalPpi() * MM_PER_INCH;
+    double height = image.height().getAsInt() / density.verticalPpi() * MM_PER_INCH;
+    double excess = Math.max(width / limit.maxWidthMm(), height / limit.maxHeightMm()) - 1;
+    // Limits are printed in millimetres with one decimal, so a tenth is no excess.
+    if (width <= limit.maxWidthMm() + 0.05 && height <= limit.maxHeightMm() + 0.05) {
+      return;
+    }
+    log.add(
+        excess <= SIZE_TOLERANCE ? "RP-IMG-010" : "RP-IMG-009",
+        image.at(image.layout().width()),
+        Observed.of("%.1f x %.1f mm".formatted(width, height)),
+        "at most %.1f x %.1f mm".formatted(limit.maxWidthMm(), limit.maxHeightMm()),
+        Optional.of(limit.source()),
+        List.of(
+            Measure.against("width", width, "mm", limit.maxWidthMm()),
+            Measure.against("height", height, "mm", limit.maxHeightMm())));
+  }
+
+  private static void checkCompression(
+      ExaminedImage image, List<CompressionCeiling> ceilings, FindingLog log) {
+    Optional<ImageFormat> format = image.statedFormat();
+    if (format.isEmpty()) {
+      return;
+    }
+    if (format.get() == ImageFormat.WSQ
+        && image.density().filter(d -> d.horizontalPpi() > WSQ_PPI * 1.5).isPresent()) {
+      log.add(
+          "RP-IMG-012",
+          image.layout().compression().map(image::at).orElse(image.location()),
+          Observed.of("WSQ at %.0f ppi".formatted(image.density().get().horizontalPpi())),
+          "WSQ at 500 ppi, or JPEG 2000");
+    }
+    for (CompressionCeiling ceiling : ceilings) {
+      double ratio = image.compressionRatio().orElse(0.0);
+      if (ceiling.format().equals(format.get().name()) && ratio > ceiling.most()) {
+        log.add(
+            "RP-IMG-016",
+            image.atData(),
+            Observed.of("%.1f : 1".formatted(ratio)),
+            "%.0f : 1, up to %.1f : 1 for an image with much white"
+                .formatted(ceiling.ratio(), ceiling.most()),
+            Optional.of(ceiling.source()),
+            List.of(Measure.against("compression ratio", ratio, "", ceiling.most())));
+      }
+    }
+  }
+}

@@ -1,0 +1,58 @@
+package ridgeproof.examination;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import ridgeproof.imagery.Decoding;
+import ridgeproof.imagery.ImageCodecs;
+import ridgeproof.imagery.ImageHeader;
+import ridgeproof.imagery.ImageHeaders;
+import ridgeproof.transaction.ByteSource;
+
+/** Reads the header and decodes the pixels of each image once, several images at a time. */
+final class ImageOpener {
+
+  private final ImageCodecs codecs = ImageCodecs.standard();
+  private final ExaminationOptions options;
+
+  ImageOpener(ExaminationOptions options) {
+    this.options = options;
+  }
+
+  List<ExaminedImage> open(List<ExaminedImage> images) {
+    int threads = Math.min(options.threads(), images.size());
+    if (threads <= 1) {
+      return images.stream().map(this::open).toList();
+    }
+    ExecutorService workers = Executors.newFixedThreadPool(threads);
+    try {
+      List<Future<ExaminedImage>> opened = new ArrayList<>();
+      images.forEach(image -> opened.add(workers.submit(() -> open(image))));
+      List<ExaminedImage> results = new ArrayList<>();
+      for (Future<ExaminedImage> future : opened) {
+        results.add(future.get());
+      }
+      return results;
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("decoding failed with a defect of ours", e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while decoding", e);
+    } finally {
+      workers.shutdownNow();
+    }
+  }
+
+  private ExaminedImage open(ExaminedImage image) {
+    if (image.data().isEmpty()) {
+      return image;
+    }
+    ByteSource data = image.data().get();
+    ImageHeader header = ImageHeaders.read(data);
+    Decoding decoding = codecs.decode(data, header, image.statedSize(), options.imageLimits());
+    return image.opened(header, decoding);
+  }
+}

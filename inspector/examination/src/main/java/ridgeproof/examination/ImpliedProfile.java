@@ -1,0 +1,53 @@
+package ridgeproof.examination;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.SubmissionProfile;
+import ridgeproof.spec.SubmissionProfile.NeededPrint;
+
+/** Which submission a file is by the prints that it holds, where the user named none. */
+final class ImpliedProfile {
+
+  /** With fewer rolled fingers than this a file is a sample or a supplement, not a card with fingers missing. */
+  private static final int LEAST_ROLLED = 3;
+
+  private ImpliedProfile() {}
+
+  static Optional<SubmissionProfile> of(List<ExaminedImage> images, SpecTables tables) {
+    Positions positions = new Positions(tables);
+    Set<Integer> rolled = new TreeSet<>();
+    Set<Integer> slaps = new TreeSet<>();
+    for (ExaminedImage image : images) {
+      boolean latent = positions.impressionKind(image.impression()).equals("latent");
+      if (image.position().isEmpty() || latent) {
+        continue;
+      }
+      int position = image.position().getAsInt();
+      switch (positions.kind(position)) {
+        case "rolled" -> rolled.add(position);
+        case "slap" -> slaps.add(position);
+        default -> {}
+      }
+    }
+    if (rolled.size() >= LEAST_ROLLED) {
+      return withKind(tables, "rolled");
+    }
+    boolean bothHands = slaps.contains(13) && slaps.contains(14);
+    return rolled.isEmpty() && bothHands ? withoutKind(tables, "rolled") : Optional.empty();
+  }
+
+  private static Optional<SubmissionProfile> withKind(SpecTables tables, String kind) {
+    return tables.profiles().stream().filter(profile -> needs(profile, kind)).findFirst();
+  }
+
+  private static Optional<SubmissionProfile> withoutKind(SpecTables tables, String kind) {
+    return tables.profiles().stream().filter(profile -> !needs(profile, kind)).findFirst();
+  }
+
+  private static boolean needs(SubmissionProfile profile, String kind) {
+    return profile.prints().stream().map(NeededPrint::kind).anyMatch(kind::equals);
+  }
+}

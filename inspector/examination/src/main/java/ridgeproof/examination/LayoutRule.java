@@ -1,0 +1,166 @@
+package ridgeproof.examination;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.finding.Location;
+import ridgeproof.finding.Observed;
+import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.FieldRow;
+import ridgeproof.spec.RecordLayout;
+import ridgeproof.spec.RecordTypeRow;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.transaction.Field;
+import ridgeproof.transaction.LogicalRecord;
+
+/** Every requirement that a row of a record layout states: presence, repetitions, items and values. */
+final class LayoutRule implements Rule {
+
+  private static final int USER_DEFINED_TYPE = 2;
+  private static final int DOMAIN_FIELD = 13;
+  private static final String DEFAULT_DOMAIN = "NORAM";
+
+  @Override
+  public Set<String> ids() {
+    Set<String> ids = new LinkedHashSet<>(FieldCheck.IDS);
+    ids.addAll(Set.of("RP-FLD-001", "RP-FLD-009", "RP-FLD-010", "RP-FLD-011", "RP-FLD-013"));
+    ids.addAll(Set.of("RP-FLD-016"));
+    return ids;
+  }
+
+  @Override
+  public void check(Examinee examinee, FindingLog log) {
+    Set<String> bound = boundDocuments(examinee);
+    for (LogicalRecord record : examinee.transaction().records()) {
+      checkVersion(record, examinee, log);
+      checkRows(record, examinee, bound, log);
+      checkUnknown(record, examinee, log);
+    }
+  }
+
+  /** The keys of documents that bind only transactions of another domain than this one's. */
+  private static Set<String> boundDocuments(Examinee examinee) {
+    String domain =
+        examinee
+            .transaction()
+            .header()
+            .flatMap(header -> header.text(DOMAIN_FIELD))
+            .orElse(DEFAULT_DOMAIN);
+    Set<String> foreign = new LinkedHashSet<>();
+    for (Map.Entry<String, SpecTables.Document> entry : examinee.tables().documents().entrySet()) {
+      if (entry.getValue().domain().filter(d -> !d.equalsIgnoreCase(domain)).isPresent()) {
+        foreign.add(entry.getKey());
+      }
+    }
+    return foreign;
+  }
+
+  private static void checkVersion(LogicalRecord record, Examinee examinee, FindingLog log) {
+    int version = examinee.transaction().version();
+    Optional<RecordTypeRow> type = examinee.tables().recordType(record.type());
+    if (type.filter(row -> !row.versions().contains(version)).isPresent()) {
+      log.add(
+          "RP-FLD-013",
+          Location.of(record),
+          Observed.of("Type-%d in version %04d".formatted(record.type(), version)),
+          "a record type of that version");
+    }
+  }
+
+  private static void checkRows(
+      LogicalRecord record, Examinee examinee, Set<String> foreign, FindingLog log) {
+    int version = examinee.transaction().version();
+    RecordLayout layout = examinee.tables().layout(record.type());
+    RecordValues values = new RecordValues(examinee.transaction(), record);
+    for (FieldRow row : layout.rows()) {
+      if (row.item().isPresent()
+          || row.isRange()
+          || !row.versions().contains(version)
+          || foreign.contains(row.source().document())) {
+        continue;
+      }
+      Optional<Field> field = record.field(row.number());
+      if (checkPresence(record, row, field, values, log) && field.isPresent()) {
+        List<FieldRow> items = layout.items(row.number(), version);
+        new FieldCheck(examinee, record, field.get(), row, items, values, log).run();
+      }
+    }
+  }
+
+  /** Reports presence; true where the field says something that can be checked further. */
+  private static boolean checkPresence(
+      LogicalRecord record,
+      FieldRow row,
+      Optional<Field> field,
+      RecordValues values,
+      FindingLog log) {
+    boolean says = field.filter(LayoutRule::saysSomething).isPresent();
+    Location place =
+        field
+            .map(found -> Location.of(record, found))
+            .orElse(Location.of(record).in(row.number()));
+    switch (row.presence().demandFor(values)) {
+      case MANDATORY -> {
+        if (!says) {
+          report("RP-FLD-001", place, field.isPresent() ? "empty" : "absent", "a value", row, log);
+        }
+      }
+      case FORBIDDEN -> {
+        if (says) {
+          report("RP-FLD-009", place, "present", "no such field", row, log);
+        }
+      }
+      case DEPRECATED -> {
+        if (field.isPresent()) {
+          report("RP-FLD-010", place, "present", "left out", row, log);
+        }
+      }
+      case OPTIONAL -> {
+        if (field.isPresent() && !says) {
+          report("RP-FLD-016", place, "empty", "a value, or no field", row, log);
+        }
+      }
+    }
+    return says;
+  }
+
+  private static boolean saysSomething(Field field) {
+    return field.isData()
+        ? field.value().length() > 0
+        : field.subfields().stream()
+            .flatMap(subfield -> subfield.items().stream())
+            .anyMatch(item -> !item.text().isEmpty());
+  }
+
+  private static void checkUnknown(LogicalRecord record, Examinee examinee, FindingLog log) {
+    int version = examinee.transaction().version();
+    RecordLayout layout = examinee.tables().layout(record.type());
+    if (record.type() == USER_DEFINED_TYPE || layout.rows().isEmpty()) {
+      return;
+    }
+    for (Field field : record.fields()) {
+      FieldNumber number = field.number();
+      if (number.recordType() == record.type() && layout.field(number, version).isEmpty()) {
+        log.add(
+            "RP-FLD-011",
+            Location.of(record, field),
+            Observed.of(number + (layout.knows(number) ? " of another version" : "")),
+            "a field of version %04d".formatted(version));
+      }
+    }
+  }
+
+  private static void report(
+      String rule, Location place, String observed, String required, FieldRow row, FindingLog log) {
+    log.add(
+        rule,
+        place,
+        Observed.of(observed),
+        required,
+        Optional.of(row.source()),
+        List.of());
+  }
+}

@@ -1,0 +1,55 @@
+package ridgeproof.examination;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import ridgeproof.finding.Location;
+import ridgeproof.spec.MissingFingerField;
+import ridgeproof.transaction.Field;
+import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.transaction.Subfield;
+import ridgeproof.transaction.WholeNumber;
+
+/** The fingers that the transaction declares amputated or unprintable. */
+final class MissingFingers {
+
+  /**
+   * One declaration.
+   *
+   * @param reason the code given, for instance XX or UP; may be empty
+   */
+  record Declaration(String reason, Location location) {}
+
+  private final Map<Integer, Declaration> byFinger = new LinkedHashMap<>();
+
+  MissingFingers(Examinee examinee) {
+    for (MissingFingerField row : examinee.tables().missingFingerFields()) {
+      for (LogicalRecord record : examinee.transaction().recordsOfType(row.field().recordType())) {
+        record.field(row.field()).ifPresent(field -> read(record, field, row));
+      }
+    }
+  }
+
+  private void read(LogicalRecord record, Field field, MissingFingerField row) {
+    for (int i = 1; i <= field.subfields().size(); i++) {
+      Subfield subfield = field.subfields().get(i - 1);
+      OptionalInt finger = WholeNumber.parse(subfield.text(row.fingerItem()));
+      if (finger.isPresent()) {
+        Location place =
+            Location.of(record, field).subfield(i, subfield.range()).withPosition(finger);
+        byFinger.putIfAbsent(
+            finger.getAsInt(), new Declaration(subfield.text(row.reasonItem()), place));
+      }
+    }
+  }
+
+  Optional<Declaration> of(int finger) {
+    return Optional.ofNullable(byFinger.get(finger));
+  }
+
+  Set<Integer> fingers() {
+    return byFinger.keySet();
+  }
+}

@@ -1,0 +1,46 @@
+package ridgeproof.examination;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import ridgeproof.spec.Code;
+import ridgeproof.spec.SpecTables;
+
+/** What the code tables say of friction ridge positions and impression types. */
+final class Positions {
+
+  private final SpecTables tables;
+
+  Positions(SpecTables tables) {
+    this.tables = tables;
+  }
+
+  /** {@code rolled}, {@code plain}, {@code slap}, ...; empty text for a position that is no finger. */
+  String kind(int position) {
+    return finger(position).map(code -> code.property("kind")).orElse("");
+  }
+
+  /** The single fingers, 1 to 10, that a position shows. */
+  List<Integer> fingers(int position) {
+    return finger(position).map(code -> code.property("fingers")).filter(s -> !s.isEmpty()).stream()
+        .flatMap(text -> Arrays.stream(text.split(" ")))
+        .map(Integer::parseInt)
+        .toList();
+  }
+
+  /** {@code rolled}, {@code plain}, {@code latent}, ...; empty text where it is not known. */
+  String impressionKind(OptionalInt impression) {
+    return impression.isEmpty()
+        ? ""
+        : tables
+            .codes("impressions")
+            .find(Integer.toString(impression.getAsInt()))
+            .map(code -> code.property("kind"))
+            .orElse("");
+  }
+
+  private Optional<Code> finger(int position) {
+    return tables.codes("finger-positions").find(Integer.toString(position));
+  }
+}

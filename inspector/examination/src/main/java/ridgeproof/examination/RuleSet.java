@@ -1,0 +1,33 @@
+package ridgeproof.examination;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** The rules of an examination, in the order in which they run. */
+final class RuleSet {
+
+  private static final List<Rule> RULES =
+      List.of(
+          new LayoutRule(),
+          new ResolutionFieldsRule(),
+          new IdcRule(),
+          new PositionRule(),
+          new CompletenessRule(),
+          new ImageAgreementRule(),
+          new ImageSoundnessRule(),
+          new ImageLimitsRule());
+
+  private RuleSet() {}
+
+  static List<Rule> standard() {
+    return RULES;
+  }
+
+  /** Every row of the catalogue that some rule can report. */
+  static Set<String> ids() {
+    Set<String> ids = new TreeSet<>();
+    RULES.forEach(rule -> ids.addAll(rule.ids()));
+    return ids;
+  }
+}

@@ -1,0 +1,171 @@
+package ridgeproof.examination;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.CharacterEncoding;
+import ridgeproof.transaction.FieldDraft;
+import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.RecordDraft;
+import ridgeproof.transaction.TransactionWriter;
+
+/**
+ * A conforming rolled tenprint card of the invented Tidewater Harbour Pilots' licensing office, with images too small
+ * to show a finger; tests change one thing of it.
+ */
+final class SampleCard {
+
+  static final SpecTables TABLES = SpecTables.open();
+  static final int WIDTH = 32;
+  static final int HEIGHT = 24;
+
+  private final List<RecordDraft> records;
+
+  private SampleCard(List<RecordDraft> records) {
+    this.records = records;
+  }
+
+  /** Fourteen Type-4 records. */
+  static SampleCard rolled() {
+    List<RecordDraft> records = new ArrayList<>(List.of(header(), particulars()));
+    IntStream.rangeClosed(1, 14)
+        .forEach(position -> records.add(binaryPrint(position, position, position <= 10 ? 1 : 0)));
+    return new SampleCard(records);
+  }
+
+  /** Fourteen Type-14 records. */
+  static SampleCard rolledTagged() {
+    List<RecordDraft> records =
+        new ArrayList<>(
+            List.of(header().with(11, "00.00").with(12, "00.00"), particulars()));
+    IntStream.rangeClosed(1, 14)
+        .forEach(position -> records.add(taggedPrint(position, position, position <= 10 ? 1 : 0)));
+    return new SampleCard(records);
+  }
+
+  private static RecordDraft header() {
+    return RecordDraft.tagged(
+        1,
+        List.of(
+            text(1, 1, ""),
+            text(1, 2, "0500"),
+            text(1, 3, ""),
+            text(1, 4, "FAUF"),
+            text(1, 5, "20260302"),
+            text(1, 7, "THP000000"),
+            text(1, 8, "THP000001"),
+            text(1, 9, "PILOT-0001"),
+            text(1, 11, "19.69"),
+            text(1, 12, "19.69"),
+            FieldDraft.text(new FieldNumber(1, 13), List.of(List.of("NORAM", ""))),
+            text(1, 14, "20260302101500Z")));
+  }
+
+  private static RecordDraft particulars() {
+    return RecordDraft.tagged(
+        2, List.of(text(2, 1, ""), text(2, 2, "00"), text(2, 18, "SPECIMEN,ADA")));
+  }
+
+  static RecordDraft binaryPrint(int idc, int position, int impression) {
+    return RecordDraft.binary(
+        4,
+        List.of(
+            number(4, 1, 4, 0),
+            number(4, 2, 1, idc),
+            number(4, 3, 1, impression),
+            number(4, 4, 1, position, 255, 255, 255, 255, 255),
+            number(4, 5, 1, 0),
+            number(4, 6, 2, WIDTH),
+            number(4, 7, 2, HEIGHT),
+            number(4, 8, 1, 0),
+            FieldDraft.binary(new FieldNumber(4, 9), pixels(WIDTH * HEIGHT))));
+  }
+
+  static RecordDraft taggedPrint(int idc, int position, int impression) {
+    return RecordDraft.tagged(
+        14,
+        List.of(
+            text(14, 1, ""),
+            text(14, 2, "%02d".formatted(idc)),
+            text(14, 3, Integer.toString(impression)),
+            text(14, 4, "TIDEWATER PILOTS"),
+            text(14, 5, "20260302"),
+            text(14, 6, Integer.toString(WIDTH)),
+            text(14, 7, Integer.toString(HEIGHT)),
+            text(14, 8, "1"),
+            text(14, 9, "500"),
+            text(14, 10, "500"),
+            text(14, 11, "NONE"),
+            text(14, 12, "8"),
+            text(14, 13, Integer.toString(position)),
+            FieldDraft.data(new FieldNumber(14, 999), pixels(WIDTH * HEIGHT))));
+  }
+
+  static ByteSource pixels(int count) {
+    byte[] pixels = new byte[count];
+    for (int i = 0; i < count; i++) {
+      pixels[i] = (byte) (i * 7 % 256);
+    }
+    return ByteSource.of(pixels);
+  }
+
+  static FieldDraft text(int type, int field, String value) {
+    return FieldDraft.text(new FieldNumber(type, field), value);
+  }
+
+  static FieldDraft number(int type, int field, int width, long... values) {
+    return FieldDraft.binary(new FieldNumber(type, field), width, values);
+  }
+
+  /** The card with one record changed; records count from 1. */
+  SampleCard with(int record, UnaryOperator<RecordDraft> change) {
+    List<RecordDraft> changed = new ArrayList<>(records);
+    changed.set(record - 1, change.apply(changed.get(record - 1)));
+    return new SampleCard(changed);
+  }
+
+  /** The card with one field of one record replaced by another draft of it. */
+  SampleCard withField(int record, FieldDraft field) {
+    return with(
+        record,
+        draft ->
+            new RecordDraft(
+                draft.type(),
+                draft.encoding(),
+                draft.fields().stream()
+                    .map(old -> old.number().equals(field.number()) ? field : old)
+                    .toList()));
+  }
+
+  SampleCard without(int record) {
+    List<RecordDraft> changed = new ArrayList<>(records);
+    changed.remove(record - 1);
+    return new SampleCard(changed);
+  }
+
+  SampleCard plus(RecordDraft record) {
+    List<RecordDraft> changed = new ArrayList<>(records);
+    changed.add(record);
+    return new SampleCard(changed);
+  }
+
+  byte[] bytes() {
+    return new TransactionWriter(CharacterEncoding.ASCII).write(records);
+  }
+
+  FindingsReport examine() {
+    return examine(bytes());
+  }
+
+  static FindingsReport examine(byte[] bytes) {
+    return examine(bytes, ExaminationOptions.standard());
+  }
+
+  static FindingsReport examine(byte[] bytes, ExaminationOptions options) {
+    return new Examiner(TABLES, ReadingLimits.standard()).examine(ByteSource.of(bytes), options);
+  }
+}

@@ -1,0 +1,45 @@
+package ridgeproof.report;
+
+import ridgeproof.finding.Observed;
+
+/** Makes text from a file harmless on a terminal and in a report. */
+public final class SafeText {
+
+  static final String MASKED = "[masked]";
+
+  private SafeText() {}
+
+  /** Control and direction characters become visible escapes, so that a value cannot act. */
+  public static String of(String text) {
+    StringBuilder safe = new StringBuilder(text.length());
+    text.codePoints()
+        .forEach(
+            c -> {
+              if (isHarmless(c)) {
+                safe.appendCodePoint(c);
+              } else {
+                safe.append(c <= 0xFF ? "\\x%02X".formatted(c) : "\\u%04X".formatted(c));
+              }
+            });
+    return safe.toString();
+  }
+
+  /** The observed value, masked where it tells of a person and is not asked for. */
+  static String of(Observed observed, boolean showPersonal) {
+    return observed.personal() && !showPersonal ? MASKED : of(observed.text());
+  }
+
+  private static boolean isHarmless(int c) {
+    return switch (Character.getType(c)) {
+      case Character.CONTROL,
+              Character.FORMAT,
+              Character.SURROGATE,
+              Character.PRIVATE_USE,
+              Character.UNASSIGNED,
+              Character.LINE_SEPARATOR,
+              Character.PARAGRAPH_SEPARATOR ->
+          false;
+      default -> true;
+    };
+  }
+}

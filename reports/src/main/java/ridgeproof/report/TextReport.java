@@ -1,0 +1,215 @@
+package ridgeproof.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeMap;
+import ridgeproof.examination.ExaminedImage;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.RecommendedAction;
+import ridgeproof.examination.Verdict;
+import ridgeproof.finding.Finding;
+import ridgeproof.finding.Measure;
+import ridgeproof.spec.Severity;
+import ridgeproof.spec.Source;
+import ridgeproof.transaction.LogicalRecord;
+
+/** The report for a terminal: the verdict first, then what to do, then each record. */
+public final class TextReport {
+
+  private static final int NUMBERED = 12;
+
+  private final FileFacts file;
+  private final FindingsReport report;
+  private final RenderOptions options;
+  private final Wording wording;
+  private final Ink ink;
+  private final StringBuilder out = new StringBuilder();
+
+  private TextReport(FileFacts file, FindingsReport report, RenderOptions options) {
+    this.file = file;
+    this.report = report;
+    this.options = options;
+    this.wording = new Wording(report.tables());
+    this.ink = new Ink(options.colour());
+  }
+
+  public static String render(FileFacts file, FindingsReport report, RenderOptions options) {
+    return new TextReport(file, report, options).render();
+  }
+
+  private String render() {
+    heading();
+    actions();
+    records();
+    sources();
+    out.append('\n');
+    Wording.CAUTIONS.forEach(caution -> paragraph("", caution));
+    return out.toString();
+  }
+
+  private void heading() {
+    Verdict verdict = report.verdict();
+    out.append(ink.verdict(verdict)).append("  ").append(SafeText.of(file.name())).append("\n\n");
+    paragraph("  ", Wording.of(verdict));
+    paragraph("  ", counts());
+    paragraph("  ", facts());
+    out.append("  SHA-256 ").append(file.sha256()).append('\n');
+  }
+
+  private String counts() {
+    if (report.findings().isEmpty()) {
+      return "No findings.";
+    }
+    TreeMap<Severity, Integer> counts = new TreeMap<>();
+    report.findings().forEach(finding -> counts.merge(finding.severity(), 1, Integer::sum));
+    StringBuilder line = new StringBuilder("Findings: ");
+    counts.forEach(
+        (severity, count) ->
+            line.append(line.length() > 10 ? ", " : "").append(count).append(' ').append(severity));
+    return line + ".";
+  }
+
+  private String facts() {
+    StringBuilder line = new StringBuilder();
+    line.append(String.format(Locale.ROOT, "%,d bytes", file.bytes()));
+    int records = report.transaction().records().size();
+    if (records > 0) {
+      line.append(String.format(Locale.ROOT, ", version %04d", report.transaction().version()));
+      report
+          .transaction()
+          .typeOfTransaction()
+          .ifPresent(type -> line.append(", type of transaction ").append(SafeText.of(type)));
+      line.append(", ").append(records).append(records == 1 ? " record" : " records");
+      line.append(", ").append(report.images().size());
+      line.append(report.images().size() == 1 ? " image" : " images");
+      line.append(". Held to: ").append(heldTo());
+    }
+    return line + ".";
+  }
+
+  private String heldTo() {
+    return report
+        .profile()
+        .map(
+            profile ->
+                profile.title() + (report.profileNamed() ? "" : " (implied by what the file holds)"))
+        .orElse("the standard alone, no set of prints implied");
+  }
+
+  private void actions() {
+    if (report.actions().isEmpty()) {
+      return;
+    }
+    out.append('\n').append(ink.strong("What to do")).append("\n\n");
+    int number = 0;
+    for (RecommendedAction action : report.actions()) {
+      if (++number > NUMBERED) {
+        paragraph("     ", "and " + (report.actions().size() - NUMBERED) + " more, see below.");
+        break;
+      }
+      String lead = String.format(Locale.ROOT, " %2d. ", number);
+      paragraph(lead, SafeText.of(action.remedy()));
+      paragraph("     ", "[" + action.severity() + "] " + ids(action.findings()));
+    }
+  }
+
+  private static String ids(List<Finding> findings) {
+    String ids =
+        String.join(", ", findings.stream().map(Finding::ruleId).distinct().limit(4).toList());
+    return findings.size() == 1 ? ids : ids + ", " + findings.size() + " places";
+  }
+
+  private void records() {
+    List<Finding> whole = report.findingsOf(0);
+    if (!whole.isEmpty()) {
+      out.append('\n').append(ink.strong("The file as a whole")).append('\n');
+      whole.forEach(this::finding);
+    }
+    for (LogicalRecord record : report.transaction().records()) {
+      out.append('\n').append(ink.strong(title(record))).append('\n');
+      report.imageOf(record.ordinal()).ifPresent(this::image);
+      report.findingsOf(record.ordinal()).forEach(this::finding);
+    }
+  }
+
+  private String title(LogicalRecord record) {
+    String idc =
+        record.idc().isPresent()
+            ? String.format(Locale.ROOT, ", IDC %02d", record.idc().getAsInt())
+            : "";
+    return String.format(
+        Locale.ROOT,
+        "Record %d: Type-%d%s  %s  (%,d bytes at %,d)",
+        record.ordinal(),
+        record.type(),
+        idc,
+        wording.recordType(record.type()),
+        record.range().length(),
+        record.range().offset());
+  }
+
+  private void image(ExaminedImage image) {
+    String positions = wording.positions(image);
+    String impression = wording.impression(image.impression());
+    if (!positions.isEmpty()) {
+      paragraph(
+          "  ",
+          "position "
+              + String.join(", ", image.positions().stream().map(String::valueOf).toList())
+              + ", "
+              + positions
+              + (impression.isEmpty() ? "" : "; " + impression));
+    }
+    paragraph("  ", wording.measures(image));
+  }
+
+  private void finding(Finding finding) {
+    out.append("  ").append(ink.severity(finding.severity())).append(' ');
+    out.append(finding.ruleId()).append(' ').append(finding.rule().title()).append('\n');
+    String place = Wording.place(finding.location());
+    if (!place.isEmpty()) {
+      paragraph("      ", place);
+    }
+    paragraph(
+        "      found     ", SafeText.of(finding.observed(), options.showPersonal()));
+    paragraph("      required  ", SafeText.of(finding.required()));
+    for (Measure measure : finding.evidence()) {
+      paragraph("      measured  ", measured(measure));
+    }
+    if (finding.severity() != Severity.NOTE) {
+      paragraph("      why       ", SafeText.of(finding.explanation()));
+    }
+    paragraph("      source    ", source(finding.source()));
+  }
+
+  private static String measured(Measure measure) {
+    String unit = measure.unit().isEmpty() ? "" : " " + measure.unit();
+    String limit =
+        measure.limit().isPresent()
+            ? String.format(Locale.ROOT, ", limit %.4g%s", measure.limit().getAsDouble(), unit)
+            : "";
+    return String.format(Locale.ROOT, "%s %.4g%s", measure.name(), measure.value(), unit) + limit;
+  }
+
+  private static String source(Source source) {
+    return source.document()
+        + (source.place().isEmpty() ? "" : " " + source.place())
+        + ", "
+        + source.known().label();
+  }
+
+  private void sources() {
+    List<String> documents =
+        report.findings().stream().map(f -> f.source().document()).distinct().sorted().toList();
+    if (documents.isEmpty()) {
+      return;
+    }
+    out.append('\n').append(ink.strong("Sources")).append('\n');
+    documents.forEach(
+        key -> paragraph(String.format(Locale.ROOT, "  %-9s ", key), wording.title(key)));
+  }
+
+  private void paragraph(String lead, String text) {
+    TextLayout.indented(out, lead, text, options.width());
+  }
+}

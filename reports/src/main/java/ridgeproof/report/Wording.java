@@ -1,0 +1,115 @@
+package ridgeproof.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import ridgeproof.examination.ExaminedImage;
+import ridgeproof.examination.Verdict;
+import ridgeproof.finding.Location;
+import ridgeproof.spec.Code;
+import ridgeproof.spec.RecordTypeRow;
+import ridgeproof.spec.SpecTables;
+
+/** The words in which every report speaks of records, fingers and verdicts. */
+final class Wording {
+
+  static final List<String> CAUTIONS =
+      List.of(
+          "This report is no identification and no certification.",
+          "The receiving bureau's specification and your agency's policy decide.");
+
+  private final SpecTables tables;
+  private final Map<String, SpecTables.Document> documents;
+
+  Wording(SpecTables tables) {
+    this.tables = tables;
+    this.documents = tables.documents();
+  }
+
+  static String of(Verdict verdict) {
+    return switch (verdict) {
+      case READY -> "Nothing found that a bureau is known to object to.";
+      case REVIEW -> "Look again before sending: this is commonly rejected or will not match.";
+      case HOLD -> "Do not send yet: a bureau that follows the sources will reject this file.";
+      case UNREADABLE -> "This file cannot be read as a transaction.";
+    };
+  }
+
+  String recordType(int type) {
+    return tables.recordType(type).map(RecordTypeRow::name).orElse("unknown record type");
+  }
+
+  /** The positions of an image in plain words, such as "right thumb". */
+  String positions(ExaminedImage image) {
+    return image.positions().stream().map(this::position).collect(Collectors.joining(", "));
+  }
+
+  String position(int code) {
+    return tables
+        .codes("friction-ridge-positions")
+        .find(Integer.toString(code))
+        .map(Code::name)
+        .orElse("position " + code);
+  }
+
+  String impression(OptionalInt code) {
+    return code.isEmpty()
+        ? ""
+        : tables
+            .codes("impressions")
+            .find(Integer.toString(code.getAsInt()))
+            .map(Code::name)
+            .orElse("impression type " + code.getAsInt());
+  }
+
+  /** Size, resolution and compression in one line. */
+  String measures(ExaminedImage image) {
+    StringBuilder line = new StringBuilder();
+    if (image.width().isPresent() && image.height().isPresent()) {
+      line.append(image.width().getAsInt()).append(" x ").append(image.height().getAsInt());
+      line.append(" px");
+      image
+          .density()
+          .ifPresent(
+              density ->
+                  line.append(
+                      String.format(
+                          Locale.ROOT,
+                          ", %.2f x %.2f in at %.0f ppi",
+                          image.width().getAsInt() / density.horizontalPpi(),
+                          image.height().getAsInt() / density.verticalPpi(),
+                          density.horizontalPpi())));
+    }
+    image
+        .statedFormat()
+        .ifPresent(
+            format -> line.append(line.isEmpty() ? "" : ", ").append(format.label()));
+    image
+        .compressionRatio()
+        .filter(ratio -> ratio > 1.005)
+        .ifPresent(ratio -> line.append(String.format(Locale.ROOT, " %.1f:1", ratio)));
+    return line.toString();
+  }
+
+  /** The place of a finding within its record. */
+  static String place(Location location) {
+    StringBuilder place = new StringBuilder();
+    location.field().ifPresent(field -> place.append("field ").append(field));
+    location.subfield().ifPresent(number -> place.append(", subfield ").append(number));
+    location.item().ifPresent(number -> place.append(", item ").append(number));
+    location
+        .bytes()
+        .ifPresent(
+            bytes ->
+                place.append(place.isEmpty() ? "" : ", ").append("at byte ").append(bytes.offset()));
+    return place.toString();
+  }
+
+  /** The title of a document, by its key. */
+  String title(String document) {
+    SpecTables.Document found = documents.get(document);
+    return found == null ? document : found.title();
+  }
+}
