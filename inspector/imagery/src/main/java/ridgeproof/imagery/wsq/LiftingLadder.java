@@ -59,7 +59,9 @@ final class LiftingLadder {
     }
     float[] weights = new float[steps.size()];
     for (int i = 0; i < weights.length; i++) {
-      weights[i] = steps.get(i).floatValue();
+      // Moves the gains from the samples of the image to those of the bands.
+      double gains = i % 2 == 0 ? high[0] / low[0] : low[0] / high[0];
+      weights[i] = (float) (steps.get(i) * gains);
     }
     return Optional.of(new LiftingLadder(weights, low[0], high[0]));
   }
