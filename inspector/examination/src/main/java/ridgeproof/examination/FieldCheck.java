@@ -120,8 +120,11 @@ final class FieldCheck {
     checkSurplus(subfield, repetition, last);
   }
 
-  /** More items than the layout has; trailing empty ones are let pass. */
+  /** More items than the layout has; trailing empty ones are let pass, and so are the points of a polygon. */
   private void checkSurplus(Subfield subfield, int repetition, int last) {
+    if (items.stream().anyMatch(item -> item.maxOccurs().orElse(Integer.MAX_VALUE) > 1)) {
+      return;
+    }
     for (int number = last + 1; number <= subfield.items().size(); number++) {
       if (!subfield.text(number).isEmpty()) {
         report(
