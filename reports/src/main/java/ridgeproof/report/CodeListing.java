@@ -42,8 +42,7 @@ public final class CodeListing {
 
   private static String versions(VersionRange range) {
     String since = range.since() == 0 ? "" : " since %04d".formatted(range.since());
-    String until =
-        range.until() == Integer.MAX_VALUE ? "" : " until %04d".formatted(range.until());
+    String until = range.until() == Integer.MAX_VALUE ? "" : " until %04d".formatted(range.until());
     return since.isEmpty() && until.isEmpty() ? "" : "  (" + (since + until).strip() + ")";
   }
 

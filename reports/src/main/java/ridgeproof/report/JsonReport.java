@@ -116,8 +116,7 @@ public final class JsonReport {
     json.writeEndObject();
   }
 
-  private void writeRecord(LogicalRecord record, Optional<ExaminedImage> image)
-      throws IOException {
+  private void writeRecord(LogicalRecord record, Optional<ExaminedImage> image) throws IOException {
     json.writeStartObject();
     json.writeNumberField("ordinal", record.ordinal());
     json.writeNumberField("type", record.type());

@@ -37,8 +37,7 @@ public final class LayoutListing {
       FileFacts file, Transaction transaction, SpecTables tables, RenderOptions options) {
     LayoutListing listing = new LayoutListing(transaction, tables, options);
     listing.out.append(
-        String.format(
-            Locale.ROOT, "%s  %,d bytes%n", SafeText.of(file.name()), file.bytes()));
+        String.format(Locale.ROOT, "%s  %,d bytes%n", SafeText.of(file.name()), file.bytes()));
     listing.out.append("  offset   length  what\n");
     transaction.records().forEach(listing::record);
     transaction.unread().forEach(listing::unread);
@@ -77,7 +76,8 @@ public final class LayoutListing {
       row(field.range(), lead + data(record.dataOf(field)));
       return;
     }
-    List<FieldRow> items = tables.layout(record.type()).items(field.number(), transaction.version());
+    List<FieldRow> items =
+        tables.layout(record.type()).items(field.number(), transaction.version());
     boolean personal = row.map(FieldRow::personal).orElse(record.type() != 1);
     if (field.subfields().size() == 1) {
       row(field.range(), lead + items(field.subfields().get(0), personal, items));

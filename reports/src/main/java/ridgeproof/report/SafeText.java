@@ -32,12 +32,12 @@ public final class SafeText {
   private static boolean isHarmless(int c) {
     return switch (Character.getType(c)) {
       case Character.CONTROL,
-              Character.FORMAT,
-              Character.SURROGATE,
-              Character.PRIVATE_USE,
-              Character.UNASSIGNED,
-              Character.LINE_SEPARATOR,
-              Character.PARAGRAPH_SEPARATOR ->
+          Character.FORMAT,
+          Character.SURROGATE,
+          Character.PRIVATE_USE,
+          Character.UNASSIGNED,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
           false;
       default -> true;
     };

@@ -92,7 +92,8 @@ public final class TextReport {
         .profile()
         .map(
             profile ->
-                profile.title() + (report.profileNamed() ? "" : " (implied by what the file holds)"))
+                profile.title()
+                    + (report.profileNamed() ? "" : " (implied by what the file holds)"))
         .orElse("the standard alone, no set of prints implied");
   }
 
@@ -170,8 +171,7 @@ public final class TextReport {
     if (!place.isEmpty()) {
       paragraph("      ", place);
     }
-    paragraph(
-        "      found     ", SafeText.of(finding.observed(), options.showPersonal()));
+    paragraph("      found     ", SafeText.of(finding.observed(), options.showPersonal()));
     paragraph("      required  ", SafeText.of(finding.required()));
     for (Measure measure : finding.evidence()) {
       paragraph("      measured  ", measured(measure));

@@ -84,8 +84,7 @@ final class Wording {
     }
     image
         .statedFormat()
-        .ifPresent(
-            format -> line.append(line.isEmpty() ? "" : ", ").append(format.label()));
+        .ifPresent(format -> line.append(line.isEmpty() ? "" : ", ").append(format.label()));
     image
         .compressionRatio()
         .filter(ratio -> ratio > 1.005)
@@ -103,7 +102,10 @@ final class Wording {
         .bytes()
         .ifPresent(
             bytes ->
-                place.append(place.isEmpty() ? "" : ", ").append("at byte ").append(bytes.offset()));
+                place
+                    .append(place.isEmpty() ? "" : ", ")
+                    .append("at byte ")
+                    .append(bytes.offset()));
     return place.toString();
   }
 

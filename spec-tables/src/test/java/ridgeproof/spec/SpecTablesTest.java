@@ -41,7 +41,8 @@ class SpecTablesTest {
           .forEach(other -> problems.add(place + ": two rows for one version"));
     }
     assertEquals(List.of(), problems);
-    type.imageField().ifPresent(field -> assertTrue(layout.rows().isEmpty() || layout.knows(field)));
+    type.imageField()
+        .ifPresent(field -> assertTrue(layout.rows().isEmpty() || layout.knows(field)));
   }
 
   private static void requireTable(String table, String place, List<String> problems) {
@@ -108,8 +109,7 @@ class SpecTablesTest {
             + "14.002,,IDC,IDC,mandatroy,N,,,,,,,,,,ITL2015,from memory\n";
     Table table = Table.read("layouts/type-14.csv", new StringReader(csv));
     TableError error =
-        assertThrows(
-            TableError.class, () -> table.rows().forEach(row -> FieldRow.of(row, 14)));
+        assertThrows(TableError.class, () -> table.rows().forEach(row -> FieldRow.of(row, 14)));
     assertTrue(
         error.getMessage().startsWith("layouts/type-14.csv, line 3, column condition"),
         error.getMessage());

@@ -10,10 +10,8 @@ record Console(PrintStream out, PrintStream error, boolean colour) {
 
   static Console system() {
     boolean terminal = System.console() != null;
-    boolean wanted =
-        System.getenv("NO_COLOR") == null && !"dumb".equals(System.getenv("TERM"));
-    return new Console(
-        stream(FileDescriptor.out), stream(FileDescriptor.err), terminal && wanted);
+    boolean wanted = System.getenv("NO_COLOR") == null && !"dumb".equals(System.getenv("TERM"));
+    return new Console(stream(FileDescriptor.out), stream(FileDescriptor.err), terminal && wanted);
   }
 
   private static PrintStream stream(FileDescriptor descriptor) {

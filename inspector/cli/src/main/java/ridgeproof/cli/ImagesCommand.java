@@ -17,7 +17,7 @@ import ridgeproof.examination.DecodedImage;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.ImageExtraction;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.imagery.PngWriter;
+import ridgeproof.imagery.codec.PngWriter;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.TransactionReader;

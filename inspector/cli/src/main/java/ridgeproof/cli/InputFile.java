@@ -42,8 +42,7 @@ record InputFile(Path path, ByteSource bytes, FileFacts facts) {
               ? channel.map(FileChannel.MapMode.READ_ONLY, 0, size)
               : ByteBuffer.wrap(Files.readAllBytes(path));
       ByteSource bytes = ByteSource.of(buffer);
-      FileFacts facts =
-          new FileFacts(path.getFileName().toString(), bytes.length(), sha256(bytes));
+      FileFacts facts = new FileFacts(path.getFileName().toString(), bytes.length(), sha256(bytes));
       return new InputFile(path, bytes, facts);
     } catch (IOException e) {
       throw CommandFailure.inputOutput(IoWords.of(path, e));

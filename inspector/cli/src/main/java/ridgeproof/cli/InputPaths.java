@@ -69,8 +69,7 @@ final class InputPaths {
 
   private static List<Path> matching(Path pattern, String name) {
     Path parent = pattern.getParent() == null ? Path.of(".") : pattern.getParent();
-    PathMatcher matcher =
-        FileSystems.getDefault().getPathMatcher("glob:" + pattern.getFileName());
+    PathMatcher matcher = FileSystems.getDefault().getPathMatcher("glob:" + pattern.getFileName());
     try (Stream<Path> files = Files.list(parent)) {
       List<Path> found =
           files

@@ -1,8 +1,8 @@
 package ridgeproof.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -46,9 +46,7 @@ final class LayoutCommand implements Callable<Integer> {
     Transaction transaction = new TransactionReader(tables, limits.reading()).read(file.bytes());
     RenderOptions options = new RenderOptions(showPersonal, false, WIDTH);
     output.write(
-        LayoutListing.render(file.facts(), transaction, tables, options),
-        console,
-        List.of(path));
+        LayoutListing.render(file.facts(), transaction, tables, options), console, List.of(path));
     return transaction.records().isEmpty() ? UNREADABLE : ExitStatus.OK;
   }
 }

@@ -63,8 +63,7 @@ final class CompletenessRule implements Rule {
             declaration.location(),
             Observed.of(
                 "finger %d declared %s, imaged in record %d"
-                    .formatted(
-                        finger, declaration.reason(), images.get(0).record().ordinal())),
+                    .formatted(finger, declaration.reason(), images.get(0).record().ordinal())),
             "either the annotation or the image");
       }
     }
@@ -72,8 +71,7 @@ final class CompletenessRule implements Rule {
 
   private static boolean showsOnly(ExaminedImage image, int finger, Positions positions) {
     OptionalInt position = image.position();
-    return position.isPresent()
-        && positions.fingers(position.getAsInt()).equals(List.of(finger));
+    return position.isPresent() && positions.fingers(position.getAsInt()).equals(List.of(finger));
   }
 
   private static void reportAbsent(

@@ -16,7 +16,8 @@ import ridgeproof.transaction.ByteSource;
 import ridgeproof.transaction.LogicalRecord;
 
 /**
- * An image record: what the record says of its image and, once opened, what the image says of itself.
+ * An image record: what the record says of its image and, once opened, what the image says of
+ * itself.
  *
  * @param positions friction ridge position codes, fillers left out
  * @param impression impression type code
@@ -28,7 +29,8 @@ import ridgeproof.transaction.LogicalRecord;
  * @param statedFormat what the code stands for
  * @param data the bytes of the image
  * @param header what the codestream says; empty at structure depth
- * @param pixels what is kept of the decoded pixels; empty at structure depth and where decoding failed
+ * @param pixels what is kept of the decoded pixels; empty at structure depth and where decoding
+ *     failed
  * @param decodingDefects what decoding met
  */
 public record ExaminedImage(
@@ -96,8 +98,6 @@ public record ExaminedImage(
       return Optional.empty();
     }
     long bits = (long) width.getAsInt() * height.getAsInt() * bitsPerPixel.getAsInt();
-    return data.get().isEmpty()
-        ? Optional.empty()
-        : Optional.of(bits / 8.0 / data.get().length());
+    return data.get().isEmpty() ? Optional.empty() : Optional.of(bits / 8.0 / data.get().length());
   }
 }

@@ -10,7 +10,8 @@ import ridgeproof.transaction.Transaction;
  * What the rules look at.
  *
  * @param images every image record, in the order of the file
- * @param profile what the file is held to; empty where nothing was named and the file implies nothing
+ * @param profile what the file is held to; empty where nothing was named and the file implies
+ *     nothing
  * @param profileNamed whether the user named the profile
  */
 record Examinee(

@@ -15,7 +15,10 @@ import ridgeproof.transaction.ReadingLimits;
 import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.TransactionReader;
 
-/** Examines transactions: reads, runs the rules, and comes to a verdict. Safe to share between threads. */
+/**
+ * Examines transactions: reads, runs the rules, and comes to a verdict. Safe to share between
+ * threads.
+ */
 public final class Examiner {
 
   private final SpecTables tables;

@@ -6,6 +6,7 @@ import java.util.Set;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
+import ridgeproof.spec.CharacterType;
 import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.ValueRule;
 import ridgeproof.transaction.Field;
@@ -63,7 +64,9 @@ final class FieldCheck {
     for (int i = 1; i <= field.subfields().size(); i++) {
       Subfield subfield = field.subfields().get(i - 1);
       if (items.isEmpty()) {
-        checkSurplus(subfield, i, 1);
+        if (row.characters() != CharacterType.ANY) {
+          checkSurplus(subfield, i, 1);
+        }
         checkValue(row, subfield.items().get(0), i, 1);
       } else {
         checkItems(subfield, i);
@@ -120,7 +123,10 @@ final class FieldCheck {
     checkSurplus(subfield, repetition, last);
   }
 
-  /** More items than the layout has; trailing empty ones are let pass, and so are the points of a polygon. */
+  /**
+   * More items than the layout has; trailing empty ones are let pass, and so are the points of a
+   * polygon.
+   */
   private void checkSurplus(Subfield subfield, int repetition, int last) {
     if (items.stream().anyMatch(item -> item.maxOccurs().orElse(Integer.MAX_VALUE) > 1)) {
       return;

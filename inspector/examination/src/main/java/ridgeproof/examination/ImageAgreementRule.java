@@ -15,7 +15,10 @@ import ridgeproof.spec.FieldNumber;
 /** What an image says of itself is what its record says of it. */
 final class ImageAgreementRule implements Rule {
 
-  /** Encoders round the resolution they note to whole pixels per inch; one percent is the devices' own tolerance. */
+  /**
+   * Encoders round the resolution they note to whole pixels per inch; one percent is the devices'
+   * own tolerance.
+   */
   private static final double DENSITY_TOLERANCE = 0.01;
 
   @Override

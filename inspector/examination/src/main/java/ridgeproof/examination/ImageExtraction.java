@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.ImageCodec.StatedSize;
-import ridgeproof.imagery.ImageCodecs;
-import ridgeproof.imagery.ImageHeaders;
+import ridgeproof.imagery.codec.ImageCodecs;
+import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Transaction;
 
@@ -33,8 +33,7 @@ public final class ImageExtraction {
         name(image),
         image
             .data()
-            .flatMap(
-                data -> codecs.decode(data, ImageHeaders.read(data), stated, limits).image()));
+            .flatMap(data -> codecs.decode(data, ImageHeaders.read(data), stated, limits).image()));
   }
 
   private static String name(ExaminedImage image) {

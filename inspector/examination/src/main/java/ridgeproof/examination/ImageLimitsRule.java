@@ -18,7 +18,10 @@ final class ImageLimitsRule implements Rule {
 
   private static final double MM_PER_INCH = 25.4;
 
-  /** A device may be one percent off in its resolution, and so in the size of an image of full width. */
+  /**
+   * A device may be one percent off in its resolution, and so in the size of an image of full
+   * width.
+   */
   private static final double SIZE_TOLERANCE = 0.01;
 
   private static final int GRAY_BITS = 8;
@@ -72,8 +75,7 @@ final class ImageLimitsRule implements Rule {
           "RP-IMG-008",
           image.layout().horizontalScale().map(image::at).orElse(image.location()),
           Observed.of("%.1f ppi".formatted(horizontal)),
-          String.join(
-              " or ", allowed.stream().map(c -> "%.0f ppi".formatted(c.ppi())).toList()),
+          String.join(" or ", allowed.stream().map(c -> "%.0f ppi".formatted(c.ppi())).toList()),
           Optional.of(allowed.get(0).source()),
           List.of(Measure.against("resolution", horizontal, "ppi", allowed.get(0).ppi())));
     }

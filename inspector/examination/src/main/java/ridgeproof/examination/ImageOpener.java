@@ -7,9 +7,9 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import ridgeproof.imagery.Decoding;
-import ridgeproof.imagery.ImageCodecs;
 import ridgeproof.imagery.ImageHeader;
-import ridgeproof.imagery.ImageHeaders;
+import ridgeproof.imagery.codec.ImageCodecs;
+import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.transaction.ByteSource;
 
 /** Reads the header and decodes the pixels of each image once, several images at a time. */

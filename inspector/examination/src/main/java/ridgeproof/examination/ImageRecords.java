@@ -82,7 +82,10 @@ final class ImageRecords {
     return layout.depth().isPresent() ? layout.depth() : whole(record, layout.bitsPerPixel());
   }
 
-  /** Tagged records state their own scale; the pixels of binary ones have the nominal resolution of field 1.012. */
+  /**
+   * Tagged records state their own scale; the pixels of binary ones have the nominal resolution of
+   * field 1.012.
+   */
   private Optional<PixelDensity> density(LogicalRecord record, ImageRecordRow layout) {
     if (layout.scaleUnits().isEmpty()) {
       return transaction
@@ -99,8 +102,7 @@ final class ImageRecords {
       return Optional.empty();
     }
     return switch (units.getAsInt()) {
-      case PPI ->
-          Optional.of(new PixelDensity(horizontal.getAsDouble(), vertical.getAsDouble()));
+      case PPI -> Optional.of(new PixelDensity(horizontal.getAsDouble(), vertical.getAsDouble()));
       case PPCM ->
           Optional.of(PixelDensity.ofPpcm(horizontal.getAsDouble(), vertical.getAsDouble()));
       default -> Optional.empty();

@@ -32,11 +32,7 @@ final class ImageSoundnessRule implements Rule {
   /** A record that declares its finger missing has no image, and that is right. */
   private static void reportAbsent(ExaminedImage image, FindingLog log) {
     boolean excused =
-        image
-            .layout()
-            .amputation()
-            .flatMap(field -> image.record().field(field))
-            .isPresent();
+        image.layout().amputation().flatMap(field -> image.record().field(field)).isPresent();
     if (!excused) {
       log.add("RP-IMG-013", image.location(), Observed.of("no image data"), "an image");
     }

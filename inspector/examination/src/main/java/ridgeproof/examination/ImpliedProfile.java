@@ -11,7 +11,10 @@ import ridgeproof.spec.SubmissionProfile.NeededPrint;
 /** Which submission a file is by the prints that it holds, where the user named none. */
 final class ImpliedProfile {
 
-  /** With fewer rolled fingers than this a file is a sample or a supplement, not a card with fingers missing. */
+  /**
+   * With fewer rolled fingers than this a file is a sample or a supplement, not a card with fingers
+   * missing.
+   */
   private static final int LEAST_ROLLED = 3;
 
   private ImpliedProfile() {}

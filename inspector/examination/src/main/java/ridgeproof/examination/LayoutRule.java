@@ -16,7 +16,9 @@ import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Field;
 import ridgeproof.transaction.LogicalRecord;
 
-/** Every requirement that a row of a record layout states: presence, repetitions, items and values. */
+/**
+ * Every requirement that a row of a record layout states: presence, repetitions, items and values.
+ */
 final class LayoutRule implements Rule {
 
   private static final int USER_DEFINED_TYPE = 2;
@@ -99,9 +101,7 @@ final class LayoutRule implements Rule {
       FindingLog log) {
     boolean says = field.filter(LayoutRule::saysSomething).isPresent();
     Location place =
-        field
-            .map(found -> Location.of(record, found))
-            .orElse(Location.of(record).in(row.number()));
+        field.map(found -> Location.of(record, found)).orElse(Location.of(record).in(row.number()));
     switch (row.presence().demandFor(values)) {
       case MANDATORY -> {
         if (!says) {
@@ -155,12 +155,6 @@ final class LayoutRule implements Rule {
 
   private static void report(
       String rule, Location place, String observed, String required, FieldRow row, FindingLog log) {
-    log.add(
-        rule,
-        place,
-        Observed.of(observed),
-        required,
-        Optional.of(row.source()),
-        List.of());
+    log.add(rule, place, Observed.of(observed), required, Optional.of(row.source()), List.of());
   }
 }

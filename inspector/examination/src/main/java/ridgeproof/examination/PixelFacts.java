@@ -4,7 +4,8 @@ import java.nio.ByteBuffer;
 import ridgeproof.imagery.GrayImage;
 
 /**
- * What is kept of decoded pixels, so that memory is bounded by the largest image and not by the file.
+ * What is kept of decoded pixels, so that memory is bounded by the largest image and not by the
+ * file.
  *
  * @param width pixels
  * @param height pixels

@@ -12,7 +12,10 @@ final class PositionRule implements Rule {
 
   private static final String LATENT = "latent";
 
-  /** One print as a bureau files it: retakes at another resolution or as another impression are other prints. */
+  /**
+   * One print as a bureau files it: retakes at another resolution or as another impression are
+   * other prints.
+   */
   private record Print(int recordType, int position, String impressionKind) {}
 
   @Override

@@ -16,7 +16,9 @@ final class Positions {
     this.tables = tables;
   }
 
-  /** {@code rolled}, {@code plain}, {@code slap}, ...; empty text for a position that is no finger. */
+  /**
+   * {@code rolled}, {@code plain}, {@code slap}, ...; empty text for a position that is no finger.
+   */
   String kind(int position) {
     return finger(position).map(code -> code.property("kind")).orElse("");
   }

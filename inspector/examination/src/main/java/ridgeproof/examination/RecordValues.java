@@ -24,8 +24,7 @@ final class RecordValues implements Function<Reference, List<String>> {
     this(transaction, record, Optional.empty());
   }
 
-  private RecordValues(
-      Transaction transaction, LogicalRecord record, Optional<Subfield> subfield) {
+  private RecordValues(Transaction transaction, LogicalRecord record, Optional<Subfield> subfield) {
     this.transaction = transaction;
     this.record = record;
     this.subfield = subfield;

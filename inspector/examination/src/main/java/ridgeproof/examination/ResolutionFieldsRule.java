@@ -12,7 +12,9 @@ import ridgeproof.spec.ValueRule;
 import ridgeproof.transaction.LogicalRecord;
 import ridgeproof.transaction.Transaction;
 
-/** Fields 1.011 and 1.012 are 00.00 exactly when no record of types 3 to 7 is in the transaction. */
+/**
+ * Fields 1.011 and 1.012 are 00.00 exactly when no record of types 3 to 7 is in the transaction.
+ */
 final class ResolutionFieldsRule implements Rule {
 
   private static final Set<Integer> SCALED_BY_HEADER = Set.of(3, 4, 5, 6, 7);

@@ -14,8 +14,8 @@ import ridgeproof.transaction.RecordDraft;
 import ridgeproof.transaction.TransactionWriter;
 
 /**
- * A conforming rolled tenprint card of the invented Tidewater Harbour Pilots' licensing office, with images too small
- * to show a finger; tests change one thing of it.
+ * A conforming rolled tenprint card of the invented Tidewater Harbour Pilots' licensing office,
+ * with images too small to show a finger; tests change one thing of it.
  */
 final class SampleCard {
 
@@ -40,8 +40,7 @@ final class SampleCard {
   /** Fourteen Type-14 records. */
   static SampleCard rolledTagged() {
     List<RecordDraft> records =
-        new ArrayList<>(
-            List.of(header().with(11, "00.00").with(12, "00.00"), particulars()));
+        new ArrayList<>(List.of(header().with(11, "00.00").with(12, "00.00"), particulars()));
     IntStream.rangeClosed(1, 14)
         .forEach(position -> records.add(taggedPrint(position, position, position <= 10 ? 1 : 0)));
     return new SampleCard(records);

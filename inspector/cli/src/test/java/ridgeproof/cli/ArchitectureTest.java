@@ -1,0 +1,89 @@
+package ridgeproof.cli;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import org.junit.jupiter.api.Test;
+
+class ArchitectureTest {
+
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages("ridgeproof");
+
+  @Test
+  void arrowsPointOneWay() {
+    layeredArchitecture()
+        .consideringOnlyDependenciesInLayers()
+        .layer("spec")
+        .definedBy("ridgeproof.spec..")
+        .layer("transaction")
+        .definedBy("ridgeproof.transaction..", "ridgeproof.finding..")
+        .layer("imagery")
+        .definedBy("ridgeproof.imagery..")
+        .layer("examination")
+        .definedBy("ridgeproof.examination..")
+        .layer("report")
+        .definedBy("ridgeproof.report..")
+        .layer("cli")
+        .definedBy("ridgeproof.cli..")
+        .whereLayer("cli")
+        .mayNotBeAccessedByAnyLayer()
+        .whereLayer("report")
+        .mayOnlyBeAccessedByLayers("cli")
+        .whereLayer("examination")
+        .mayOnlyBeAccessedByLayers("report", "cli")
+        .whereLayer("imagery")
+        .mayOnlyBeAccessedByLayers("examination", "report", "cli")
+        .check(CLASSES);
+  }
+
+  @Test
+  void codecsDoNotKnowEachOther() {
+    slices().matching("ridgeproof.imagery.(*)..").should().beFreeOfCycles().check(CLASSES);
+  }
+
+  @Test
+  void onlyTheCommandLineKnowsTheFileSystem() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages("ridgeproof.cli..", "ridgeproof.testing..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("java.nio.file..")
+        .check(CLASSES);
+    noClasses()
+        .that()
+        .resideOutsideOfPackages("ridgeproof.cli..", "ridgeproof.testing..")
+        .should()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("java.io.File")
+        .check(CLASSES);
+  }
+
+  @Test
+  void nothingOpensANetworkConnection() {
+    noClasses()
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("java.net..", "javax.net..", "java.net.http..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void nothingStaticCanChange() {
+    fields().that().areStatic().should().beFinal().check(CLASSES);
+  }
+
+  @Test
+  void noGrabBags() {
+    classes().should().haveNameNotMatching(".*(Utils?|Helper|Manager|Impl)$").check(CLASSES);
+  }
+}
