@@ -1,15 +1,14 @@
 package ridgeproof.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.ByteRange;
 import ridgeproof.transaction.ByteSource;
 import ridgeproof.transaction.Field;
-import ridgeproof.transaction.Item;
 import ridgeproof.transaction.LogicalRecord;
 import ridgeproof.transaction.Subfield;
 import ridgeproof.transaction.Transaction;
@@ -96,20 +95,26 @@ public final class LayoutListing {
   }
 
   private String items(Subfield subfield, boolean personal, List<FieldRow> rows) {
-    return subfield.items().stream()
-        .map(item -> item(item, subfield.items().indexOf(item) + 1, personal, rows))
-        .collect(Collectors.joining(" | "));
+    List<String> shown = new ArrayList<>();
+    int masked = 0;
+    for (int number = 1; number <= subfield.items().size(); number++) {
+      String text = subfield.text(number);
+      boolean mask = isMasked(text, number, personal, rows);
+      masked += mask ? 1 : 0;
+      shown.add(mask ? SafeText.MASKED : SafeText.of(text));
+    }
+    return masked > 1 && masked == shown.size()
+        ? masked + " items " + SafeText.MASKED
+        : String.join(" | ", shown);
   }
 
-  private String item(Item item, int number, boolean personal, List<FieldRow> rows) {
-    boolean masked =
-        personal
+  private boolean isMasked(String text, int number, boolean personal, List<FieldRow> rows) {
+    return !options.showPersonal()
+        && !text.isEmpty()
+        && (personal
             || rows.stream()
                 .filter(row -> row.item().orElse(0) == number)
-                .anyMatch(FieldRow::personal);
-    return masked && !options.showPersonal() && !item.text().isEmpty()
-        ? SafeText.MASKED
-        : SafeText.of(item.text());
+                .anyMatch(FieldRow::personal));
   }
 
   private static String data(ByteSource bytes) {

@@ -1,7 +1,9 @@
 package ridgeproof.report;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.TreeMap;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
@@ -24,6 +26,7 @@ public final class TextReport {
   private final Wording wording;
   private final Ink ink;
   private final StringBuilder out = new StringBuilder();
+  private final Set<String> explained = new HashSet<>();
 
   private TextReport(FileFacts file, FindingsReport report, RenderOptions options) {
     this.file = file;
@@ -128,6 +131,7 @@ public final class TextReport {
     }
     for (LogicalRecord record : report.transaction().records()) {
       out.append('\n').append(ink.strong(title(record))).append('\n');
+      paragraph("  ", extent(record));
       report.imageOf(record.ordinal()).ifPresent(this::image);
       report.findingsOf(record.ordinal()).forEach(this::finding);
     }
@@ -140,13 +144,21 @@ public final class TextReport {
             : "";
     return String.format(
         Locale.ROOT,
-        "Record %d: Type-%d%s  %s  (%,d bytes at %,d)",
+        "Record %d: Type-%d%s  %s",
         record.ordinal(),
         record.type(),
         idc,
-        wording.recordType(record.type()),
+        wording.recordType(record.type()));
+  }
+
+  private static String extent(LogicalRecord record) {
+    return String.format(
+        Locale.ROOT,
+        "bytes %d to %d, %,d in all; %d fields",
+        record.range().offset(),
+        record.range().end() - 1,
         record.range().length(),
-        record.range().offset());
+        record.fields().size());
   }
 
   private void image(ExaminedImage image) {
@@ -176,10 +188,11 @@ public final class TextReport {
     for (Measure measure : finding.evidence()) {
       paragraph("      measured  ", measured(measure));
     }
-    if (finding.severity() != Severity.NOTE) {
+    // A card repeats the same finding up to fourteen times; once is enough to say why.
+    if (explained.add(finding.ruleId() + finding.explanation())) {
       paragraph("      why       ", SafeText.of(finding.explanation()));
+      paragraph("      source    ", source(finding.source()));
     }
-    paragraph("      source    ", source(finding.source()));
   }
 
   private static String measured(Measure measure) {

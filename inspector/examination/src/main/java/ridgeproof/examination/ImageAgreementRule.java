@@ -1,11 +1,9 @@
 package ridgeproof.examination;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
-import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
@@ -92,13 +90,7 @@ final class ImageAgreementRule implements Rule {
           "RP-IMG-004",
           image.atData(),
           Observed.of("%.0f ppi inside the image".formatted(found.horizontalPpi())),
-          "%.0f ppi, as the record has".formatted(stated.horizontalPpi()),
-          List.of(
-              Measure.against(
-                  "resolution in the image",
-                  found.horizontalPpi(),
-                  "ppi",
-                  stated.horizontalPpi())));
+          "%.0f ppi, as the record has".formatted(stated.horizontalPpi()));
     }
   }
 
