@@ -1,0 +1,98 @@
+package ridgeproof.imagery.codec;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
+import javax.imageio.ImageReader;
+import ridgeproof.imagery.Decoding;
+import ridgeproof.imagery.DecodingLimits;
+import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.ImageDefect;
+import ridgeproof.imagery.ImageDefect.Kind;
+import ridgeproof.transaction.ByteSource;
+
+/** Decodes with a reader of javax.imageio, within the limits. */
+final class ReaderDecoding {
+
+  /** Opens readers. */
+  interface ReaderSource {
+
+    /** Bytes that the reader may read past the end of a codestream that is cut off. */
+    default int padding() {
+      return 0;
+    }
+
+    /**
+     * Opens a reader that has no input yet, on the thread that it will read on.
+     *
+     * @param warnings takes what the library says other than to the reader's listeners
+     */
+    ImageReader open(Consumer<String> warnings) throws IOException;
+  }
+
+  /** Warnings about what surrounds the pixels and leaves them as they are. */
+  private static final Pattern HARMLESS =
+      Pattern.compile("icc|profile|metadata|thumbnail|jfif", Pattern.CASE_INSENSITIVE);
+
+  private static final int MAX_WARNINGS = 1;
+
+  private final ByteSource codestream;
+  private final ReaderSource readers;
+  private final DecodingLimits limits;
+  private final CancellableInput input;
+  private volatile ImageReader reader;
+
+  private ReaderDecoding(ByteSource codestream, ReaderSource readers, DecodingLimits limits) {
+    this.codestream = codestream;
+    this.readers = readers;
+    this.limits = limits;
+    this.input = new CancellableInput(codestream, readers.padding());
+  }
+
+  static Decoding run(ByteSource codestream, ReaderSource readers, DecodingLimits limits) {
+    ReaderDecoding decoding = new ReaderDecoding(codestream, readers, limits);
+    return TimedDecoding.run(decoding::decode, decoding::cancel, codestream.origin(), limits);
+  }
+
+  private void cancel() {
+    input.cancel();
+    ImageReader running = reader;
+    if (running != null) {
+      running.abort();
+    }
+  }
+
+  private Decoding decode() throws IOException {
+    List<ImageDefect> warnings = new ArrayList<>();
+    ImageReader opened = readers.open(warning -> warn(warnings, warning));
+    reader = opened;
+    try {
+      opened.addIIOReadWarningListener((source, warning) -> warn(warnings, warning));
+      opened.setInput(input, true, true);
+      // What the library itself will allocate by.
+      Optional<ImageDefect> refusal =
+          SizeCheck.refusal(opened.getWidth(0), opened.getHeight(0), codestream.origin(), limits);
+      if (refusal.isPresent()) {
+        return Decoding.failed(refusal.get());
+      }
+      GrayImage image = GraySamples.of(opened.read(0));
+      if (input.readPastEnd()) {
+        warn(warnings, "cut off");
+      }
+      return new Decoding(Optional.of(image), warnings);
+    } finally {
+      opened.dispose();
+    }
+  }
+
+  private void warn(List<ImageDefect> warnings, String warning) {
+    if (warnings.size() < MAX_WARNINGS && !HARMLESS.matcher(warning).find()) {
+      warnings.add(
+          new ImageDefect(
+              Kind.DAMAGE, codestream.origin(), "the decoder warns of damaged image data"));
+    }
+  }
+}
