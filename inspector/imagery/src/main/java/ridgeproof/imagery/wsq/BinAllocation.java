@@ -16,6 +16,10 @@ final class BinAllocation {
   private static final double FLAT_IMAGE = 20000;
   private static final double LOADING_FACTOR = 2.5;
   private static final double WIDEST_IN_DEVIATIONS = 5;
+
+  /** Keeps quantized values within 16 bits when few subbands share a high rate; our own limit. */
+  private static final double NARROWEST = 0.25;
+
   private static final double ZERO_BIN_RATIO = 1.2;
   private static final double BIN_CENTER = 0.44;
   private static final int LARGEST_MANTISSA = 0xFFFF;
@@ -32,7 +36,7 @@ final class BinAllocation {
     List<ScaledNumber> widths = new ArrayList<>();
     List<ScaledNumber> zeroWidths = new ArrayList<>();
     for (int subband = 0; subband < SubbandTree.SUBBANDS; subband++) {
-      double width = relative[subband] / divisor;
+      double width = relative[subband] > 0 ? Math.max(relative[subband] / divisor, NARROWEST) : 0;
       widths.add(ScaledNumber.closestTo(width, LARGEST_MANTISSA));
       zeroWidths.add(ScaledNumber.closestTo(ZERO_BIN_RATIO * width, LARGEST_MANTISSA));
     }
