@@ -24,7 +24,10 @@ final class HuffmanLookup {
   private final int[] symbols;
 
   HuffmanLookup(HuffmanTable table) {
-    symbols = table.symbols().stream().mapToInt(Integer::intValue).toArray();
+    symbols = new int[table.symbols().size()];
+    for (int i = 0; i < symbols.length; i++) {
+      symbols[i] = table.symbols().get(i);
+    }
     int code = 0;
     int index = 0;
     for (int length = 1; length <= HuffmanTable.LONGEST_CODE; length++) {
