@@ -1,9 +1,7 @@
 package ridgeproof.imagery.wsq;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import ridgeproof.imagery.wsq.CodestreamDefect.Kind;
 import ridgeproof.imagery.wsq.EntropyDecoder.End;
 
@@ -21,7 +19,7 @@ final class BlockDecoding {
   private final CoefficientPlane plane;
   private final StopSignal stop;
   private final EntropyDecoder decoder;
-  private final Map<HuffmanTable, HuffmanLookup> lookups = new IdentityHashMap<>();
+  private final HuffmanLookup[] lookups = new HuffmanLookup[HuffmanTable.IDS];
   private final List<CodestreamDefect> defects = new ArrayList<>();
   private long recovered;
 
@@ -73,7 +71,7 @@ final class BlockDecoding {
     WsqBlock block = codestream.blocks().get(index);
     int start = block.dataOffset() - codestream.offset();
     EntropyData data = new EntropyData(bytes, start, start + block.dataLength());
-    HuffmanLookup lookup = lookups.computeIfAbsent(block.table().orElseThrow(), HuffmanLookup::new);
+    HuffmanLookup lookup = lookup(block.table().orElseThrow());
     End end = decoder.decode(data, lookup, from, to);
     int reached = Math.min(decoder.position(), to);
     boolean goesOn = decoder.position() > to || decoder.remainingBits() >= Byte.SIZE;
@@ -104,12 +102,12 @@ final class BlockDecoding {
   }
 
   private HuffmanLookup lookup(HuffmanTable table) {
-    HuffmanLookup lookup = lookups.get(table);
-    if (lookup == null) {
-      lookup = new HuffmanLookup(table);
-      lookups.put(table, lookup);
+    HuffmanLookup known = lookups[table.id()];
+    if (known == null || !known.isFor(table)) {
+      known = new HuffmanLookup(table);
+      lookups[table.id()] = known;
     }
-    return lookup;
+    return known;
   }
 
   private int nextUsualStart(int position) {

@@ -1,12 +1,15 @@
 package ridgeproof.imagery.wsq;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToLongFunction;
+import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.ReferenceCodestreams.Reference;
 
 /**
- * Prints megapixels per second on one thread over all reference codestreams. With the argument
+ * Prints megapixels per second on one thread over all reference codestreams. With the arguments
  * {@code ours} or {@code other} it prints the time of one first decoding in this JVM instead.
  */
 final class WsqTimings {
@@ -18,8 +21,8 @@ final class WsqTimings {
 
   public static void main(String[] args) {
     List<Reference> references = ReferenceCodestreams.all();
-    if (args.length == 1) {
-      Reference first = references.get(references.size() - 1);
+    if (args.length == 2) {
+      Reference first = references.get(Integer.parseInt(args[1]));
       ToLongFunction<Reference> decoder =
           args[0].equals("ours") ? WsqTimings::ours : WsqTimings::other;
       long start = System.nanoTime();
@@ -29,6 +32,18 @@ final class WsqTimings {
     }
     measure("decode, ours", references, WsqTimings::ours);
     measure("decode, jnbis", references, WsqTimings::other);
+    Map<Reference, GrayImage> images = new HashMap<>();
+    for (Reference reference : references) {
+      images.put(reference, WsqDecoder.decode(reference.source()).image().orElseThrow());
+    }
+    measure(
+        "encode, ours",
+        references,
+        reference -> {
+          GrayImage image = images.get(reference);
+          WsqEncoder.encode(image, WsqEncoding.standard(500));
+          return (long) image.width() * image.height();
+        });
   }
 
   private static void measure(
