@@ -47,6 +47,18 @@ final class TestImages {
     return largest;
   }
 
+  /** The largest difference of pixels that are at least so many pixels away from the borders. */
+  static int largestDifferenceInside(GrayImage image, byte[] other, int border) {
+    int largest = 0;
+    for (int y = border; y < image.height() - border; y++) {
+      for (int x = border; x < image.width() - border; x++) {
+        int level = other[y * image.width() + x] & 0xFF;
+        largest = Math.max(largest, Math.abs(image.grayAt(x, y) - level));
+      }
+    }
+    return largest;
+  }
+
   static int differences(byte[] one, byte[] other) {
     int count = 0;
     for (int i = 0; i < one.length; i++) {
