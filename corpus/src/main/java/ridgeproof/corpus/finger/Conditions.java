@@ -70,7 +70,7 @@ final class Conditions {
     c.shiftY = settings.shiftY();
     c.distortion = settings.distortion();
     c.threshold = -4 - 75 * press - 45 * damp;
-    c.grain = 50 - 60 * damp;
+    c.grain = (58 - 60 * damp) * dice.between(0.8, 1.5);
     c.contactSize = 1 + 0.12 * press;
     c.depth = Math.min(0.95, (0.90 + 0.12 * press + 0.08 * damp) * settings.contrast());
     c.paper = dice.between(236, 250);

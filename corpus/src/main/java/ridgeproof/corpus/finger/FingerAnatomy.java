@@ -24,7 +24,7 @@ record FingerAnatomy(int widthPx, int lengthPx, double ridgePeriodPx) {
   }
 
   int canvasWidth() {
-    return widthPx + 16;
+    return widthPx + 44;
   }
 
   int canvasHeight() {

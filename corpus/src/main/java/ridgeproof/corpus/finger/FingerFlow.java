@@ -52,6 +52,7 @@ final class FingerFlow {
           new double[] {
             dice.around(0, 0.07), dice.around(0, 0.05), dice.around(0, 0.07), dice.around(0, 0.05)
           };
+      straightenLegs(i, dice.between(0.35, 0.7));
     }
     for (int i = 0; i < ripples.length; i++) {
       double wavelength = dice.between(130, 380);
@@ -63,12 +64,31 @@ final class FingerFlow {
             dice.between(0, 2 * Math.PI)
           };
     }
-    this.tipBend = dice.between(0.45, 0.75);
-    this.archSteepness = dice.between(0.55, 0.85);
+    this.tipBend = dice.between(0.32, 0.6);
+    this.archSteepness = dice.between(0.6, 1.0);
     this.archWidth = dice.between(0.22, 0.42);
     this.tilt = dice.around(0, 0.04);
     this.lean = dice.between(0.15, 0.4);
     this.meanPeriod = anatomy.ridgePeriodPx();
+  }
+
+  /**
+   * The plain model surrounds a core with parabolas; in real skin the legs of the innermost ridges
+   * run side by side, so most of the turn is moved to the far side of the core.
+   */
+  private void straightenLegs(int index, double strength) {
+    SingularPoint point = points.get(index);
+    if (point.kind() == SingularPoint.Kind.DELTA) {
+      return;
+    }
+    double towards =
+        switch (pattern) {
+          case LEFT_LOOP -> StrictMath.toRadians(-110);
+          case RIGHT_LOOP -> StrictMath.toRadians(-70);
+          default -> point.y() > centerY && points.size() == 4 ? Math.PI / 2 : -Math.PI / 2;
+        };
+    bends[index][0] -= strength * StrictMath.cos(towards);
+    bends[index][2] += strength * StrictMath.sin(towards);
   }
 
   List<SingularPoint> singularPoints() {

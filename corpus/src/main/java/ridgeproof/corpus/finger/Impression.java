@@ -92,9 +92,9 @@ public record Impression(GrayImage image, int ppi, List<FingerBox> boxes, Ground
         ImpressionSettings.natural(stranger).withPpi(settings.ppi()).withSkin(0.45, 0.4);
     Dice dice = new Dice(stranger, 12);
     Conditions before = Conditions.of(earlier, dice);
-    before.rotationDegrees = dice.around(0, 12);
-    before.shiftX = dice.around(0, 45);
-    before.shiftY = dice.around(0, 45);
+    before.rotationDegrees = dice.around(0, 14);
+    before.shiftX = (dice.chance(0.5) ? 1 : -1) * dice.between(50, 150);
+    before.shiftY = dice.around(0, 70);
     before.blotches = 45;
     FrameSize frame = new FrameSize(platen.width(), platen.height());
     Placement.Pose pose = Placement.Pose.of(before, earlier, frame);

@@ -1,6 +1,7 @@
 package ridgeproof.corpus.finger;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -276,8 +277,8 @@ final class PhaseLattice {
     float[] blockIm = new float[s * s];
     for (int row = 0; row + 1 < rows; row++) {
       for (int column = 0; column + 1 < columns; column++) {
-        java.util.Arrays.fill(blockRe, 0);
-        java.util.Arrays.fill(blockIm, 0);
+        Arrays.fill(blockRe, 0);
+        Arrays.fill(blockIm, 0);
         int lead = row * columns + column;
         for (int corner = 0; corner < 4; corner++) {
           addPlaneWave(lead, corner & 1, corner >> 1, share, blockRe, blockIm);

@@ -64,9 +64,9 @@ final class Placement {
     this.sin = StrictMath.sin(turn);
     this.holdX = contact.centerX + dice.around(0, 0.12) * contact.halfWidth;
     this.holdY = contact.centerY + dice.around(0, 0.12) * contact.halfHeight;
-    this.twist = c.distortion * dice.around(0, 0.07);
-    this.pullX = c.distortion * dice.around(0, 9);
-    this.pullY = c.distortion * dice.around(0, 9);
+    this.twist = c.distortion * dice.around(0, 0.09);
+    this.pullX = c.distortion * dice.around(0, 13);
+    this.pullY = c.distortion * dice.around(0, 13);
     this.stretch = 1 + c.distortion * dice.around(0, 0.02);
     this.shear = c.shear;
     this.jumpX = c.liftJumpXPx;

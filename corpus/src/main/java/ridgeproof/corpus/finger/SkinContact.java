@@ -30,6 +30,7 @@ final class SkinContact {
   final double centerY;
   final double halfWidth;
   final double halfHeight;
+  private final int canvasWidth;
   private final double lowerCenterY;
   private final double lowerHalfHeight;
   private final double cutTop;
@@ -44,6 +45,7 @@ final class SkinContact {
     FingerAnatomy anatomy = finger.anatomy();
     double length = anatomy.lengthPx();
     this.manner = manner;
+    this.canvasWidth = anatomy.canvasWidth();
     this.centerX = anatomy.canvasWidth() / 2.0 + c.contactOffset * anatomy.widthPx();
     this.centerY = length * (manner.top + manner.bottom) / 2 + dice.around(0, 0.012) * length;
     this.halfWidth = manner.halfWidth * anatomy.widthPx() * c.contactWidth * c.contactSize;
@@ -108,6 +110,7 @@ final class SkinContact {
       double lower = across * across * across * across + along * along;
       firm = Math.max(firm, 1.2 * (1 - lower) - 0.15);
     }
+    firm = Math.min(firm, Math.min(x - 6, canvasWidth - 6 - x) / 18);
     firm = Math.min(firm, (y - cutTop) / 25);
     firm = Math.min(firm, (cutBottom - y) / 25);
     if (liftHalfGap > 0) {

@@ -1,6 +1,7 @@
 package ridgeproof.corpus.finger;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One finger leaving its mark on a platen. Ink takes where the skin, roughened by a grain that is
@@ -56,8 +57,11 @@ final class Stamp {
         maxY = Math.max(maxY, image[1]);
       }
     }
-    left = (int) Math.max(0, Math.min(platen.width(), minX));
-    top = (int) Math.max(0, Math.min(platen.height(), minY));
+    // Whole cells of the mask, so that what is marked is what was pressed.
+    left =
+        (int) Math.max(0, Math.min(platen.width(), minX)) / RidgeMask.CELL_PX * RidgeMask.CELL_PX;
+    top =
+        (int) Math.max(0, Math.min(platen.height(), minY)) / RidgeMask.CELL_PX * RidgeMask.CELL_PX;
     right = (int) Math.max(left, Math.min(platen.width(), maxX));
     bottom = (int) Math.max(top, Math.min(platen.height(), maxY));
   }
@@ -176,7 +180,9 @@ final class Stamp {
       double share = Math.max(0, Math.min(1, 0.5 + 0.5 * over));
       double full = share * share * (3 - 2 * share);
       double thick = 0.74 + 0.26 * Math.max(0, Math.min(1, (over - 0.2) / 2));
-      table[i] = (int) Math.rint(256 * depth * full * thick);
+      // Skin that nearly touches dims the valleys.
+      double haze = 0.09 * Math.max(0, Math.min(1, (over + 2.6) / 1.6));
+      table[i] = (int) Math.rint(256 * depth * Math.max(haze, full * thick));
     }
     return table;
   }
@@ -214,7 +220,7 @@ final class Stamp {
   }
 
   /** The box around the print above the flexion crease; empty when none of it is in the image. */
-  java.util.Optional<FingerBox> box() {
+  Optional<FingerBox> box() {
     double[] image = new double[2];
     double minX = Double.MAX_VALUE;
     double minY = Double.MAX_VALUE;
@@ -249,9 +255,9 @@ final class Stamp {
     int boxRight = (int) Math.min(platen.width() - 1, maxX);
     int boxBottom = (int) Math.min(platen.height() - 1, maxY);
     if (boxLeft >= boxRight || boxTop >= boxBottom) {
-      return java.util.Optional.empty();
+      return Optional.empty();
     }
-    return java.util.Optional.of(
+    return Optional.of(
         new FingerBox(finger.digit(), boxLeft, boxTop, boxRight, boxBottom, placement.degrees()));
   }
 }
