@@ -72,7 +72,7 @@ public enum CaptureDefect {
   /** Scanned finer than the label says: at full strength 1000 ppi labelled 500. */
   WRONG_RESOLUTION((c, s, dice) -> c.scaleError *= 1 + s),
   /** So small a part of the skin touches that few minutiae are seen. */
-  TOO_FEW_MINUTIAE((c, s, dice) -> c.contactSize *= 1 - 0.72 * s),
+  TOO_FEW_MINUTIAE((c, s, dice) -> c.contactSize *= 1 - 0.78 * s),
   /** The print that the last person left on the platen shows through. */
   LATENT_GHOST((c, s, dice) -> c.ghost += 0.55 * s),
   /** No finger: at full strength nothing but the platen. */

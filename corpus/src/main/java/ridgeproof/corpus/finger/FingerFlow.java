@@ -157,7 +157,7 @@ final class FingerFlow {
    * be sampled sparsely.
    */
   double smoothAngle(double x, double y) {
-    return tipTerm(x, y) + loopLean(x, y) + tilt + 0.065 * ripple(x, y, 0);
+    return tipTerm(x, y) + loopLean(x, y) + tilt + 0.08 * ripple(x, y, 0);
   }
 
   /**
@@ -227,7 +227,7 @@ final class FingerFlow {
     double below = (y - baseY) / anatomy.lengthPx();
     double above = (centerY - y) / anatomy.lengthPx();
     double regional = 1 + 0.10 / (1 + StrictMath.exp(-12 * below)) - 0.08 * Math.max(0, above);
-    return meanPeriod * regional * (1 + 0.035 * ripple(x, y, RIPPLES));
+    return meanPeriod * regional * (1 + 0.045 * ripple(x, y, RIPPLES));
   }
 
   private double ripple(double x, double y, int first) {

@@ -51,9 +51,10 @@ public final class MasterFinger {
     WaveField waves = new WaveField(flow, anatomy.canvasWidth(), anatomy.canvasHeight());
     // More seeds, more fronts that meet out of step: between them the counts span what is natural.
     PhaseLattice lattice = new PhaseLattice(waves, dice, 170 + dice.below(200), 12);
-    byte[] relief = SkinRelief.carve(lattice, anatomy, dice);
-    return new MasterFinger(
-        digit, pattern, anatomy, relief, flow, truthOf(anatomy, flow, lattice.minutiae()));
+    float[] wave = lattice.paint(anatomy.canvasWidth(), anatomy.canvasHeight());
+    GroundTruth truth = truthOf(anatomy, flow, lattice.minutiae(wave, anatomy.canvasWidth()));
+    byte[] relief = SkinRelief.carve(wave, lattice, anatomy, dice);
+    return new MasterFinger(digit, pattern, anatomy, relief, flow, truth);
   }
 
   private static GroundTruth truthOf(

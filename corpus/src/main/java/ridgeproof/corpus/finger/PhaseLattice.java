@@ -175,14 +175,19 @@ final class PhaseLattice {
     }
   }
 
-  /** The spirals of the phase. */
-  List<Minutia> minutiae() {
+  /**
+   * The spirals of the phase.
+   *
+   * @param wave the ridge wave as {@link #paint} wrote it
+   * @param width pixels in a row of it
+   */
+  List<Minutia> minutiae(float[] wave, int width) {
     List<Minutia> found = new ArrayList<>();
-    for (int row = 1; row + 2 < rows; row++) {
-      for (int column = 1; column + 2 < columns; column++) {
+    for (int row = 2; row + 4 < rows; row++) {
+      for (int column = 2; column + 4 < columns; column++) {
         int winding = winding(row * columns + column);
         if (winding != 0) {
-          found.add(describe(row, column, winding));
+          found.add(describe(row, column, winding, wave, width));
         }
       }
     }
@@ -212,20 +217,26 @@ final class PhaseLattice {
     return expected[edge][from] + off;
   }
 
-  private Minutia describe(int row, int column, int winding) {
+  private Minutia describe(int row, int column, int winding, float[] wave, int width) {
     int node = row * columns + column;
     double x = (column + 0.5) * WaveField.SPACING;
     double y = (row + 0.5) * WaveField.SPACING;
     double norm = Math.sqrt(waves.kx[node] * waves.kx[node] + waves.ky[node] * waves.ky[node]);
     double alongX = winding * waves.ky[node] / norm;
     double alongY = -winding * waves.kx[node] / norm;
-    boolean ridge = valueAt(x + 6 * alongX, y + 6 * alongY) > 0;
+    // Ahead lies one ridge more than behind. Where a ridge ends, a valley closes in behind it.
+    double behind = 0;
+    for (int aside = -3; aside <= 3; aside++) {
+      int px = (int) Math.rint(x - 4 * alongX + aside * alongY);
+      int py = (int) Math.rint(y - 4 * alongY - aside * alongX);
+      behind += wave[py * width + px];
+    }
     double angle = StrictMath.toDegrees(StrictMath.atan2(-alongY, alongX));
     return new Minutia(
         x,
         y,
         angle < 0 ? angle + 360 : angle,
-        ridge ? Minutia.Kind.ENDING : Minutia.Kind.BIFURCATION);
+        behind < 0 ? Minutia.Kind.ENDING : Minutia.Kind.BIFURCATION);
   }
 
   int columns() {
@@ -251,22 +262,12 @@ final class PhaseLattice {
     return true;
   }
 
-  /** The ridge wave at a place, -1 in a valley to 1 on a crest, from the nearest node. */
-  private double valueAt(double x, double y) {
-    int column = (int) Math.max(0, Math.min(columns - 1, Math.rint(x / WaveField.SPACING)));
-    int row = (int) Math.max(0, Math.min(rows - 1, Math.rint(y / WaveField.SPACING)));
-    int node = row * columns + column;
-    double ahead =
-        waves.kx[node] * (x - column * WaveField.SPACING)
-            + waves.ky[node] * (y - row * WaveField.SPACING);
-    return StrictMath.cos(phases[node] + ahead);
-  }
-
   /**
    * Writes the ridge wave over the whole skin, each pixel blended from the plane waves of the four
    * nodes around it and brought to unit amplitude.
    */
-  void paint(float[] out, int width, int height) {
+  float[] paint(int width, int height) {
+    float[] out = new float[width * height];
     int s = WaveField.SPACING;
     float[] share = new float[s];
     for (int i = 0; i < s; i++) {
@@ -295,6 +296,7 @@ final class PhaseLattice {
         }
       }
     }
+    return out;
   }
 
   private void addPlaneWave(

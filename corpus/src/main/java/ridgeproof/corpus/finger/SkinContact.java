@@ -10,7 +10,7 @@ final class SkinContact {
   /** How the finger is laid down. */
   enum Manner {
     ROLLED(0.482, 0.055, 1.05, 0.86),
-    PLAIN(0.315, 0.07, 1.0, 0.7);
+    PLAIN(0.295, 0.08, 0.99, 0.7);
 
     final double halfWidth;
     final double top;

@@ -13,15 +13,15 @@ final class SkinRelief {
   private final int height;
   private final float[] skin;
 
-  private SkinRelief(int width, int height) {
+  private SkinRelief(int width, int height, float[] skin) {
     this.width = width;
     this.height = height;
-    this.skin = new float[width * height];
+    this.skin = skin;
   }
 
-  static byte[] carve(PhaseLattice lattice, FingerAnatomy anatomy, Dice dice) {
-    SkinRelief relief = new SkinRelief(anatomy.canvasWidth(), anatomy.canvasHeight());
-    lattice.paint(relief.skin, relief.width, relief.height);
+  /** Carves the skin out of the ridge wave that the lattice painted, which it uses up. */
+  static byte[] carve(float[] wave, PhaseLattice lattice, FingerAnatomy anatomy, Dice dice) {
+    SkinRelief relief = new SkinRelief(anatomy.canvasWidth(), anatomy.canvasHeight(), wave);
     byte[] coarse = Mottle.of(relief.width, relief.height, 31, dice);
     byte[] fine = Mottle.of(relief.width, relief.height, 5, dice);
     for (int i = 0; i < relief.skin.length; i++) {
