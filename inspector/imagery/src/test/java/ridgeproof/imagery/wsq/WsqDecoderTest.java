@@ -36,7 +36,7 @@ class WsqDecoderTest {
 
   @Test
   void liftingAndConvolutionGiveTheSameReferenceImages() {
-    for (ReferenceCodestreams.Reference reference : ReferenceCodestreams.all().subList(0, 4)) {
+    for (ReferenceCodestreams.Reference reference : ReferenceCodestreams.all().subList(0, 2)) {
       WsqCodestream codestream = WsqCodestream.read(reference.source());
       WsqFrame frame = codestream.frame().orElseThrow();
       FilterPair filters = FilterPair.of(codestream.transform().orElseThrow());
