@@ -4,14 +4,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.TreeMap;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.RecommendedAction;
 import ridgeproof.examination.Verdict;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Measure;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.Source;
 import ridgeproof.transaction.LogicalRecord;
 
@@ -54,22 +52,9 @@ public final class TextReport {
     Verdict verdict = report.verdict();
     out.append(ink.verdict(verdict)).append("  ").append(SafeText.of(file.name())).append("\n\n");
     paragraph("  ", Wording.of(verdict));
-    paragraph("  ", counts());
+    paragraph("  ", Wording.counts(report));
     paragraph("  ", facts());
     out.append("  SHA-256 ").append(file.sha256()).append('\n');
-  }
-
-  private String counts() {
-    if (report.findings().isEmpty()) {
-      return "No findings.";
-    }
-    TreeMap<Severity, Integer> counts = new TreeMap<>();
-    report.findings().forEach(finding -> counts.merge(finding.severity(), 1, Integer::sum));
-    StringBuilder line = new StringBuilder("Findings: ");
-    counts.forEach(
-        (severity, count) ->
-            line.append(line.length() > 10 ? ", " : "").append(count).append(' ').append(severity));
-    return line + ".";
   }
 
   private String facts() {
@@ -85,19 +70,9 @@ public final class TextReport {
       line.append(", ").append(records).append(records == 1 ? " record" : " records");
       line.append(", ").append(report.images().size());
       line.append(report.images().size() == 1 ? " image" : " images");
-      line.append(". Held to: ").append(heldTo());
+      line.append(". Held to: ").append(SafeText.of(Wording.heldTo(report)));
     }
     return line + ".";
-  }
-
-  private String heldTo() {
-    return report
-        .profile()
-        .map(
-            profile ->
-                profile.title()
-                    + (report.profileNamed() ? "" : " (implied by what the file holds)"))
-        .orElse("the standard alone, no set of prints implied");
   }
 
   private void actions() {
@@ -113,14 +88,8 @@ public final class TextReport {
       }
       String lead = String.format(Locale.ROOT, " %2d. ", number);
       paragraph(lead, SafeText.of(action.remedy()));
-      paragraph("     ", "[" + action.severity() + "] " + ids(action.findings()));
+      paragraph("     ", "[" + action.severity() + "] " + Wording.ids(action.findings()));
     }
-  }
-
-  private static String ids(List<Finding> findings) {
-    String ids =
-        String.join(", ", findings.stream().map(Finding::ruleId).distinct().limit(4).toList());
-    return findings.size() == 1 ? ids : ids + ", " + findings.size() + " places";
   }
 
   private void records() {
@@ -130,35 +99,11 @@ public final class TextReport {
       whole.forEach(this::finding);
     }
     for (LogicalRecord record : report.transaction().records()) {
-      out.append('\n').append(ink.strong(title(record))).append('\n');
-      paragraph("  ", extent(record));
+      out.append('\n').append(ink.strong(wording.recordTitle(record))).append('\n');
+      paragraph("  ", Wording.extent(record));
       report.imageOf(record.ordinal()).ifPresent(this::image);
       report.findingsOf(record.ordinal()).forEach(this::finding);
     }
-  }
-
-  private String title(LogicalRecord record) {
-    String idc =
-        record.idc().isPresent()
-            ? String.format(Locale.ROOT, ", IDC %02d", record.idc().getAsInt())
-            : "";
-    return String.format(
-        Locale.ROOT,
-        "Record %d: Type-%d%s  %s",
-        record.ordinal(),
-        record.type(),
-        idc,
-        wording.recordType(record.type()));
-  }
-
-  private static String extent(LogicalRecord record) {
-    return String.format(
-        Locale.ROOT,
-        "bytes %d to %d, %,d in all; %d fields",
-        record.range().offset(),
-        record.range().end() - 1,
-        record.range().length(),
-        record.fields().size());
   }
 
   private void image(ExaminedImage image) {
@@ -186,22 +131,13 @@ public final class TextReport {
     paragraph("      found     ", SafeText.of(finding.observed(), options.showPersonal()));
     paragraph("      required  ", SafeText.of(finding.required()));
     for (Measure measure : finding.evidence()) {
-      paragraph("      measured  ", measured(measure));
+      paragraph("      measured  ", Wording.measured(measure));
     }
     // A card repeats the same finding up to fourteen times; once is enough to say why.
     if (explained.add(finding.ruleId() + finding.explanation())) {
       paragraph("      why       ", SafeText.of(finding.explanation()));
       paragraph("      source    ", source(finding.source()));
     }
-  }
-
-  private static String measured(Measure measure) {
-    String unit = measure.unit().isEmpty() ? "" : " " + measure.unit();
-    String limit =
-        measure.limit().isPresent()
-            ? String.format(Locale.ROOT, ", limit %.4g%s", measure.limit().getAsDouble(), unit)
-            : "";
-    return String.format(Locale.ROOT, "%s %.4g%s", measure.name(), measure.value(), unit) + limit;
   }
 
   private static String source(Source source) {
