@@ -42,6 +42,13 @@ final class FieldValues {
             .anyMatch(FieldRow::personal);
   }
 
+  /** Whether any part of a field tells of a person. */
+  boolean isPersonal(FieldNumber number) {
+    return row(number).map(FieldRow::personal).orElse(number.recordType() != 1)
+        || tables.layout(number.recordType()).items(number, version).stream()
+            .anyMatch(FieldRow::personal);
+  }
+
   /** One item. */
   String item(FieldNumber number, int item, String text) {
     return !showPersonal && !text.isEmpty() && isPersonal(number, item)

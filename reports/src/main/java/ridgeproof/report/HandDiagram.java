@@ -14,6 +14,9 @@ record HandDiagram(String id, String name, String outline, List<Part> parts) {
   static final int HEIGHT = 280;
 
   private static final int RADIUS = 17;
+  private static final int NUMBER_ABOVE = 13;
+  private static final int MARK_BELOW = 17;
+  private static final int HALF_DIGIT = 6;
 
   /** Middle, size and slope of a part of the right hand. */
   private record Shape(int x, int y, int width, int height, int degrees) {}
@@ -58,20 +61,26 @@ record HandDiagram(String id, String name, String outline, List<Part> parts) {
 
     /** Where the number stands. */
     int numberX() {
-      return upright() ? x : x - width / 2 + 24;
+      return upright() ? x + along(-NUMBER_ABOVE, true) : left() + 24;
     }
 
     int numberY() {
-      return upright() ? y - 8 : y + 6;
+      return (upright() ? y + along(-NUMBER_ABOVE, false) : y) + HALF_DIGIT;
     }
 
     /** Where the middle of the mark stands. */
     int markX() {
-      return upright() ? x : x + width / 2 - 22;
+      return upright() ? x + along(MARK_BELOW, true) : left() + width - 22;
     }
 
     int markY() {
-      return upright() ? y + 18 : y;
+      return upright() ? y + along(MARK_BELOW, false) : y;
+    }
+
+    /** A way down the sloping part, as its share across or down the drawing. */
+    private int along(int way, boolean across) {
+      double angle = Math.toRadians(slope);
+      return (int) Math.round(across ? -way * Math.sin(angle) : way * Math.cos(angle));
     }
   }
 

@@ -23,8 +23,12 @@ record Page(
     List<Fact> documents,
     List<String> cautions) {
 
-  /** A name and a value. */
-  record Fact(String name, String value) {}
+  /**
+   * A name and a value.
+   *
+   * @param verbatim whether the value is to be read letter by letter
+   */
+  record Fact(String name, String value, boolean verbatim) {}
 
   /** Something to do, with the findings that it answers. */
   record Step(String severity, String remedy, String rules, List<Link> places, int furtherPlaces) {}

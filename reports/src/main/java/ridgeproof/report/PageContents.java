@@ -72,21 +72,22 @@ final class PageContents {
 
   private List<Fact> facts() {
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("Size", String.format(Locale.ROOT, "%,d bytes", file.bytes())));
+    facts.add(new Fact("Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()), false));
     if (!report.transaction().records().isEmpty()) {
-      facts.add(new Fact("Version", "%04d".formatted(report.transaction().version())));
+      facts.add(new Fact("Version", "%04d".formatted(report.transaction().version()), false));
       report
           .transaction()
           .typeOfTransaction()
-          .ifPresent(type -> facts.add(new Fact("Type of transaction", SafeText.of(type))));
+          .ifPresent(type -> facts.add(new Fact("Type of transaction", SafeText.of(type), true)));
       facts.add(
           new Fact(
               "Contents",
               report.transaction().records().size()
                   + " records, "
                   + report.images().size()
-                  + " images"));
-      facts.add(new Fact("Held to", SafeText.of(Wording.heldTo(report))));
+                  + " images",
+              false));
+      facts.add(new Fact("Held to", SafeText.of(Wording.heldTo(report)), false));
     }
     facts.add(
         new Fact(
@@ -94,8 +95,9 @@ final class PageContents {
             switch (report.depth()) {
               case STRUCTURE -> "structure; the images were not opened";
               case IMAGES -> "structure and images";
-            }));
-    facts.add(new Fact("SHA-256", file.sha256()));
+            },
+            false));
+    facts.add(new Fact("SHA-256", file.sha256(), true));
     return facts;
   }
 
@@ -178,7 +180,7 @@ final class PageContents {
         .map(finding -> finding.source().document())
         .distinct()
         .sorted()
-        .map(key -> new Fact(key, wording.title(key)))
+        .map(key -> new Fact(key, wording.title(key), false))
         .toList();
   }
 }

@@ -4,11 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import ridgeproof.examination.ExaminedImage;
+import ridgeproof.examination.PixelFacts;
 import ridgeproof.imagery.PixelDensity;
 
 /**
- * An image drawn at its true proportion, and at its true size where its resolution is stated and
- * the page is wide enough.
+ * An image drawn at its true proportion, that of its pixels where they could be decoded, and at its
+ * true size where its resolution is stated and the page is wide enough.
  *
  * @param width drawn, in millimetres
  * @param height drawn, in millimetres
@@ -40,8 +41,9 @@ record Picture(
 
   static Picture of(
       ExaminedImage image, String title, String measures, String state, Optional<String> source) {
-    int columns = Math.max(1, image.width().orElse(1));
-    int rows = Math.max(1, image.height().orElse(1));
+    int columns =
+        Math.max(1, image.pixels().map(PixelFacts::width).orElse(image.width().orElse(1)));
+    int rows = Math.max(1, image.pixels().map(PixelFacts::height).orElse(image.height().orElse(1)));
     Optional<PixelDensity> density =
         image
             .density()
@@ -76,9 +78,7 @@ record Picture(
     if (!known) {
       return "Resolution not stated: true proportion, no scale.";
     }
-    return factor < 1
-        ? String.format(Locale.ROOT, "Drawn at %.2g of its true size.", factor)
-        : "Drawn at its true size, where the page is wide enough.";
+    return factor < 1 ? String.format(Locale.ROOT, "Drawn at %.2g of its true size.", factor) : "";
   }
 
   String millimetres(double value) {

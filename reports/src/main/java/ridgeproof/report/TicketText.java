@@ -9,7 +9,7 @@ import ridgeproof.report.Ticket.Section;
 final class TicketText {
 
   private static final int WIDTH = 72;
-  private static final int NAME_COLUMNS = 22;
+  private static final int NAME_COLUMNS = 24;
 
   private TicketText() {}
 

@@ -36,6 +36,7 @@ final class RidgeproofCommand implements Runnable {
     CommandLine line = new CommandLine(new RidgeproofCommand());
     line.addSubcommand(new ExamineCommand(console));
     line.addSubcommand(new TicketCommand(console));
+    line.addSubcommand(new CompareCommand(console));
     line.addSubcommand(new LayoutCommand(console));
     line.addSubcommand(new ImagesCommand(console));
     line.addSubcommand(new RulesCommand(console));
