@@ -121,33 +121,30 @@ final class PageContents {
         positions.isEmpty()
             ? wording.recordType(image.record().type())
             : positions + (impression.isEmpty() ? "" : ", " + impression);
+    Optional<Severity> worst = worst(image);
     return Picture.of(
         image,
         title,
         SafeText.of(wording.measures(image)),
-        state(image),
+        worst.map(severity -> state(image, severity)).orElse(""),
+        worst.map(severity -> severity.name().toLowerCase(Locale.ROOT)).orElse(""),
         pixels.flatMap(decode -> decode.apply(image)).map(Thumbnail::of));
   }
 
-  private String state(ExaminedImage image) {
-    List<Finding> about = report.findingsOf(image.record().ordinal());
-    Optional<Severity> worst =
-        about.stream().map(Finding::severity).min(Severity::compareTo).filter(this::matters);
-    return worst
-        .map(
-            severity ->
-                severity
-                    + ": "
-                    + about.stream()
-                        .filter(finding -> finding.severity() == severity)
-                        .map(finding -> finding.rule().title())
-                        .distinct()
-                        .collect(Collectors.joining("; ")))
-        .orElse("");
+  /** The worst severity among the findings of the image's record, but for mere facts. */
+  private Optional<Severity> worst(ExaminedImage image) {
+    return report.findingsOf(image.record().ordinal()).stream()
+        .map(Finding::severity)
+        .filter(severity -> severity.worseThan(Severity.NOTE))
+        .min(Severity::compareTo);
   }
 
-  private boolean matters(Severity severity) {
-    return severity.worseThan(Severity.NOTE);
+  private String state(ExaminedImage image, Severity worst) {
+    return report.findingsOf(image.record().ordinal()).stream()
+        .filter(finding -> finding.severity() == worst)
+        .map(finding -> finding.rule().title())
+        .distinct()
+        .collect(Collectors.joining("; ", worst + ": ", ""));
   }
 
   private List<RuleNote> rules() {

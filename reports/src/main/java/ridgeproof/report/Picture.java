@@ -22,6 +22,7 @@ record Picture(
     String title,
     String measures,
     String state,
+    String severity,
     double width,
     double height,
     double bar,
@@ -40,7 +41,12 @@ record Picture(
   private static final List<Integer> BARS = List.of(1, 2, 5, 10, 20, 50, 100, 200, 500, 1000);
 
   static Picture of(
-      ExaminedImage image, String title, String measures, String state, Optional<String> source) {
+      ExaminedImage image,
+      String title,
+      String measures,
+      String state,
+      String severity,
+      Optional<String> source) {
     int columns =
         Math.max(1, image.pixels().map(PixelFacts::width).orElse(image.width().orElse(1)));
     int rows = Math.max(1, image.pixels().map(PixelFacts::height).orElse(image.height().orElse(1)));
@@ -60,6 +66,7 @@ record Picture(
         title,
         measures,
         state,
+        severity,
         Math.max(NARROWEST_MM, trueWidth * factor),
         Math.max(NARROWEST_MM, trueHeight * factor),
         bar * factor,

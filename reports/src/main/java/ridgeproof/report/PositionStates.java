@@ -63,7 +63,10 @@ final class PositionStates {
             .collect(Collectors.toCollection(TreeSet::new));
     codes.addAll(imaged.keySet());
     report.profile().ifPresent(profile -> profile.prints().forEach(p -> codes.add(p.position())));
-    return codes.stream().map(code -> row(code, imaged)).toList();
+    return codes.stream()
+        .map(code -> row(code, imaged))
+        .filter(row -> row.code() <= LAST_OF_CARD || row.state() != PositionState.NOT_ASKED)
+        .toList();
   }
 
   private PositionRow row(int code, Map<Integer, ExaminedImage> imaged) {
@@ -92,10 +95,18 @@ final class PositionStates {
     }
     return report.profile().stream()
             .flatMap(profile -> profile.prints().stream())
-            .filter(print -> print.position() == code)
-            .anyMatch(print -> !standIn(print, imaged))
+            .filter(print -> asksFor(print, code))
+            .anyMatch(print -> !imaged.containsKey(print.position()) && !standIn(print, imaged))
         ? PositionState.MISSING
         : PositionState.NOT_ASKED;
+  }
+
+  /** Plain thumbs are also asked for as the halves of the thumbs together. */
+  private static boolean asksFor(NeededPrint print, int code) {
+    return print.position() == code
+        || PLAIN_THUMBS.contains(code)
+            && print.position() == THUMBS_TOGETHER
+            && print.or().contains(code);
   }
 
   private static boolean standIn(NeededPrint print, Map<Integer, ExaminedImage> imaged) {
