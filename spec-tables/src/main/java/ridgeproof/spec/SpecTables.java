@@ -171,6 +171,11 @@ public final class SpecTables {
         .toList();
   }
 
+  /** What the records of one transaction have to agree in. */
+  public AgreementTables agreements() {
+    return new AgreementTables();
+  }
+
   /** Kinds of position and of impression that exclude each other, as "slap rolled". */
   public Set<String> impressionMisfits() {
     Set<String> misfits = new LinkedHashSet<>();
