@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import ridgeproof.spec.Severity;
 import ridgeproof.transaction.RecordDraft;
 
 class FeatureRulesTest {
@@ -146,5 +147,17 @@ class FeatureRulesTest {
         reports(
             pixels(record -> record.with(130, "2").with(131, "197").with(132, "197")),
             "RP-TXN-031"));
+  }
+
+  @Test
+  void theSamplesOfFeaturesConform() {
+    for (SampleCard card : List.of(standard(record -> record), pixels(record -> record))) {
+      assertEquals(
+          List.of(),
+          card.examine().findings().stream()
+              .filter(finding -> finding.severity().compareTo(Severity.LIKELY) <= 0)
+              .map(finding -> finding.ruleId() + " " + finding.location().field())
+              .toList());
+    }
   }
 }
