@@ -1,5 +1,6 @@
 package ridgeproof.examination;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -24,8 +25,11 @@ final class CrossReferenceRule implements Rule {
   @Override
   public void check(Examinee examinee, FindingLog log) {
     for (CrossReference reference : examinee.tables().agreements().crossReferences()) {
-      List<LogicalRecord> targets =
-          examinee.transaction().recordsOfType(reference.target().recordType());
+      Set<Integer> targets = new HashSet<>();
+      examinee
+          .transaction()
+          .recordsOfType(reference.target().recordType())
+          .forEach(target -> target.number(reference.target().field()).ifPresent(targets::add));
       for (LogicalRecord record :
           examinee.transaction().recordsOfType(reference.from().field().recordType())) {
         record
@@ -39,14 +43,12 @@ final class CrossReferenceRule implements Rule {
       LogicalRecord record,
       Field field,
       CrossReference reference,
-      List<LogicalRecord> targets,
+      Set<Integer> targets,
       FindingLog log) {
     for (int i = 1; i <= field.subfields().size(); i++) {
       Subfield subfield = field.subfields().get(i - 1);
       OptionalInt number = WholeNumber.parse(subfield.text(reference.from().item()));
-      if (number.isPresent()
-          && targets.stream()
-              .noneMatch(target -> target.number(reference.target().field()).equals(number))) {
+      if (number.isPresent() && !targets.contains(number.getAsInt())) {
         log.add(
             "RP-TXN-015",
             Location.of(record, field).subfield(i, subfield.range()),

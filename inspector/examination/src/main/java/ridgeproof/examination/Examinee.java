@@ -2,10 +2,8 @@ package ridgeproof.examination;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.SubmissionProfile;
-import ridgeproof.transaction.LogicalRecord;
 import ridgeproof.transaction.Transaction;
 
 /**
@@ -27,15 +25,5 @@ record Examinee(
   /** The images that show fingers, palms or soles. */
   List<ExaminedImage> prints() {
     return images.stream().filter(image -> image.layout().frictionRidge()).toList();
-  }
-
-  /** The images that a record of features describes: those with its IDC. */
-  List<ExaminedImage> describedBy(LogicalRecord features) {
-    Set<Integer> types =
-        tables.agreements().describedTypes().getOrDefault(features.type(), Set.of());
-    return images.stream()
-        .filter(image -> types.contains(image.record().type()))
-        .filter(image -> features.idc().isPresent() && image.record().idc().equals(features.idc()))
-        .toList();
   }
 }

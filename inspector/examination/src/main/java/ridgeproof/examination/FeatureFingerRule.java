@@ -24,13 +24,12 @@ final class FeatureFingerRule implements Rule {
   @Override
   public void check(Examinee examinee, FindingLog log) {
     Positions positions = new Positions(examinee.tables());
+    DescribedImages described = new DescribedImages(examinee);
     for (ItemReference reference : examinee.tables().agreements().featurePositions()) {
       for (LogicalRecord record :
           examinee.transaction().recordsOfType(reference.field().recordType())) {
         List<Integer> imaged =
-            examinee.describedBy(record).stream()
-                .flatMap(image -> image.positions().stream())
-                .toList();
+            described.of(record).stream().flatMap(image -> image.positions().stream()).toList();
         record
             .field(reference.field())
             .ifPresent(field -> check(record, field, reference.item(), imaged, positions, log));

@@ -43,11 +43,12 @@ final class FeatureFrameRule implements Rule {
 
   @Override
   public void check(Examinee examinee, FindingLog log) {
+    DescribedImages described = new DescribedImages(examinee);
     double most = examinee.tables().agreements().threshold("frame-tolerance");
     for (FeatureFrame frame : examinee.tables().agreements().featureFrames()) {
       for (LogicalRecord record :
           examinee.transaction().recordsOfType(frame.width().recordType())) {
-        List<ExaminedImage> images = examinee.describedBy(record);
+        List<ExaminedImage> images = described.of(record);
         Optional<Size> stated = stated(record, frame);
         Optional<Size> imaged = images.size() == 1 ? imaged(images.get(0)) : Optional.empty();
         if (stated.isPresent() && imaged.isPresent()) {

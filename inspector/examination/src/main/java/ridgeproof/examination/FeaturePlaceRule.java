@@ -42,15 +42,17 @@ final class FeaturePlaceRule implements Rule {
 
   @Override
   public void check(Examinee examinee, FindingLog log) {
+    DescribedImages described = new DescribedImages(examinee);
     double margin = examinee.tables().agreements().threshold("feature-margin") * UNITS_PER_MM;
     for (FeaturePoints layout : examinee.tables().agreements().featurePoints()) {
       for (LogicalRecord record :
           examinee.transaction().recordsOfType(layout.field().recordType())) {
         Optional<Field> field = record.field(layout.field());
-        Optional<Area> area = area(record, layout, examinee);
-        if (field.isPresent() && area.isPresent()) {
+        if (field.isPresent()) {
           // Pixels are counted, so that they need no margin.
-          check(record, field.get(), layout, area.get(), layout.inPixels() ? 0 : margin, log);
+          double beyond = layout.inPixels() ? 0 : margin;
+          area(record, layout, described)
+              .ifPresent(area -> check(record, field.get(), layout, area, beyond, log));
         }
       }
     }
@@ -106,12 +108,12 @@ final class FeaturePlaceRule implements Rule {
   }
 
   private static Optional<Area> area(
-      LogicalRecord record, FeaturePoints layout, Examinee examinee) {
+      LogicalRecord record, FeaturePoints layout, DescribedImages described) {
     OptionalInt width = stated(record, layout.frameWidth());
     OptionalInt height = stated(record, layout.frameHeight());
     return width.isPresent() && height.isPresent()
         ? Optional.of(new Area(width.getAsInt(), height.getAsInt()))
-        : imaged(examinee.describedBy(record), layout);
+        : imaged(described.of(record), layout);
   }
 
   private static OptionalInt stated(LogicalRecord record, Optional<ItemReference> reference) {

@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,8 @@ final class QualityFieldsRule implements Rule {
   @Override
   public void check(Examinee examinee, FindingLog log) {
     Positions positions = new Positions(examinee.tables());
+    Map<Integer, List<Integer>> claims = new HashMap<>();
+    examinee.images().forEach(image -> claims.put(image.record().ordinal(), image.positions()));
     Map<Integer, String> exceptions = examinee.tables().agreements().qualityExceptions();
     for (QualityField layout : examinee.tables().agreements().qualityFields()) {
       for (LogicalRecord record :
@@ -34,7 +37,8 @@ final class QualityFieldsRule implements Rule {
         Optional<Field> field = record.field(layout.field());
         if (field.isPresent()) {
           checkExceptions(record, field.get(), layout, exceptions, log);
-          checkPositions(examinee, record, field.get(), layout, positions, log);
+          List<Integer> claimed = claims.getOrDefault(record.ordinal(), List.of());
+          checkPositions(record, field.get(), layout, claimed, positions, log);
         }
       }
     }
@@ -72,20 +76,15 @@ final class QualityFieldsRule implements Rule {
   }
 
   private static void checkPositions(
-      Examinee examinee,
       LogicalRecord record,
       Field field,
       QualityField layout,
+      List<Integer> claimed,
       Positions positions,
       FindingLog log) {
     if (layout.positionItem().isEmpty()) {
       return;
     }
-    List<Integer> claimed =
-        examinee.images().stream()
-            .filter(image -> image.record() == record)
-            .flatMap(image -> image.positions().stream())
-            .toList();
     Set<List<String>> seen = new HashSet<>();
     for (int i = 1; i <= field.subfields().size(); i++) {
       Subfield subfield = field.subfields().get(i - 1);

@@ -23,21 +23,22 @@ final class RecordLinkRule implements Rule {
 
   @Override
   public void check(Examinee examinee, FindingLog log) {
+    DescribedImages images = new DescribedImages(examinee);
     examinee
         .tables()
         .agreements()
         .describedTypes()
-        .forEach((type, described) -> checkFeatures(type, described, examinee, log));
+        .forEach((type, described) -> checkFeatures(type, described, examinee, images, log));
     checkPositions(examinee, log);
     checkParticulars(examinee.transaction().recordsOfType(PARTICULARS_TYPE), log);
   }
 
   private static void checkFeatures(
-      int type, Set<Integer> described, Examinee examinee, FindingLog log) {
+      int type, Set<Integer> described, Examinee examinee, DescribedImages images, FindingLog log) {
     boolean imaged =
         examinee.images().stream().anyMatch(image -> described.contains(image.record().type()));
     for (LogicalRecord record : examinee.transaction().recordsOfType(type)) {
-      if (record.idc().isPresent() && examinee.describedBy(record).isEmpty()) {
+      if (record.idc().isPresent() && images.of(record).isEmpty()) {
         log.add(
             imaged ? "RP-TXN-012" : "RP-TXN-011",
             Location.of(record),

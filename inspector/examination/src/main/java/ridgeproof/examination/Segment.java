@@ -30,13 +30,16 @@ record Segment(
 
   private static final int BOX_CORNERS = 2;
 
+  /** Each is held against each, so that a damaged field must not bring thousands. */
+  private static final int MOST = 100;
+
   /** The segments of a field; what is no number there is the layout's to report. */
   static List<Segment> of(ExaminedImage image, SegmentField layout) {
     List<Segment> segments = new ArrayList<>();
     Optional<Field> field = image.record().field(layout.field());
     if (field.isPresent()) {
       List<Subfield> subfields = field.get().subfields();
-      for (int i = 1; i <= subfields.size(); i++) {
+      for (int i = 1; i <= Math.min(subfields.size(), MOST); i++) {
         Location place = image.at(layout.field()).subfield(i, subfields.get(i - 1).range());
         read(layout, place, subfields.get(i - 1)).ifPresent(segments::add);
       }

@@ -53,4 +53,10 @@ class HeaderResolutionRuleTest {
     assertTrue(reports(card, "RP-TXN-018"));
     assertEquals(1, count(card, "RP-TXN-018"));
   }
+
+  @Test
+  void theResolutionAsSentIsHeldAgainstTheClassesOfTheRecordType() {
+    assertTrue(reports(card("19.69", "09.84"), "RP-IMG-008"));
+    assertFalse(reports(card("19.69", "09.84"), "RP-TXN-017"));
+  }
 }

@@ -11,7 +11,11 @@ import static ridgeproof.examination.SampleRecords.tagged;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import ridgeproof.spec.FieldNumber;
+import ridgeproof.transaction.FieldDraft;
+import ridgeproof.transaction.RecordDraft;
 
 class QualityFieldsRuleTest {
 
@@ -62,5 +66,20 @@ class QualityFieldsRuleTest {
         card.examine().findings().stream()
             .filter(finding -> finding.ruleId().equals("RP-TXN-026"))
             .allMatch(finding -> finding.observed().text().contains(value + " for position 3")));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"21, 0", "25, 0", "20, 0", "23, 1"})
+  void aPalmIsRatedWholeOrInPartsOfTheSameHand(String position, int times) {
+    RecordDraft palm =
+        RecordDraft.tagged(
+            15,
+            List.of(
+                SampleCard.text(15, 1, ""),
+                SampleCard.text(15, 2, "20"),
+                SampleCard.text(15, 3, "10"),
+                SampleCard.text(15, 13, "21"),
+                FieldDraft.text(new FieldNumber(15, 24), List.of(rating(position, "80", "1")))));
+    assertEquals(times, count(SampleCard.rolledTagged().plus(palm), "RP-TXN-024"));
   }
 }

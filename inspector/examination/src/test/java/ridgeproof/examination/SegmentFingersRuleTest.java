@@ -12,10 +12,12 @@ import static ridgeproof.examination.SampleRecords.reports;
 import static ridgeproof.examination.SampleRecords.tagged;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import ridgeproof.spec.Severity;
 
 class SegmentFingersRuleTest {
 
@@ -52,7 +54,7 @@ class SegmentFingersRuleTest {
   @Test
   void theOrderOfTheSubfieldsMakesNoDifference() {
     List<List<String>> boxes = new ArrayList<>(boxes(2, 3, 4, 5));
-    java.util.Collections.reverse(boxes);
+    Collections.reverse(boxes);
     assertFalse(reports(right(boxes), "RP-TXN-023"));
   }
 
@@ -93,5 +95,24 @@ class SegmentFingersRuleTest {
   @Test
   void aFingerThatIsDeclaredMissingInTheRecordOfTheOtherHandIsReported() {
     assertTrue(reports(withMissing("8", boxes(2, 3, 4, 5)), "RP-TXN-035"));
+  }
+
+  @Test
+  void theSampleOfSegmentsConforms() {
+    assertEquals(
+        List.of(),
+        right(boxes(2, 3, 4, 5)).examine().findings().stream()
+            .filter(finding -> finding.severity().compareTo(Severity.LIKELY) <= 0)
+            .map(finding -> finding.ruleId() + " " + finding.location().field())
+            .toList());
+  }
+
+  @Test
+  void aFieldOfThousandsOfSegmentsIsReadToALimit() {
+    List<List<String>> many = new ArrayList<>();
+    for (int i = 0; i < 20_000; i++) {
+      many.add(box(2, 0, 8, 0, 20));
+    }
+    assertEquals(99, count(right(many), "RP-TXN-020"));
   }
 }
