@@ -8,9 +8,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
-/** What the records of one transaction have to agree in, and the fields that say it. */
+/**
+ * What the records of one transaction have to agree in, and the fields that say it. Each file is
+ * read when first asked for.
+ */
 public final class AgreementTables {
+
+  private final Map<String, List<Table.Row>> files = new ConcurrentHashMap<>();
 
   AgreementTables() {}
 
@@ -182,8 +188,8 @@ public final class AgreementTables {
         .orElseThrow(() -> new IllegalArgumentException("no threshold " + name));
   }
 
-  private static List<Table.Row> rows(String table) {
-    return Table.resource(table).rows();
+  private List<Table.Row> rows(String file) {
+    return files.computeIfAbsent(file, name -> Table.resource(name).rows());
   }
 
   private static FieldNumber number(Table.Row row, String column) {
