@@ -19,6 +19,7 @@ public final class SpecTables {
   private final Map<String, CodeTableTitle> tableTitles;
   private final Map<Integer, RecordLayout> layouts = new ConcurrentHashMap<>();
   private final Map<String, CodeTable> codes = new ConcurrentHashMap<>();
+  private final AgreementTables agreements = new AgreementTables();
 
   /** A line of the index of code tables. */
   public record CodeTableTitle(String table, String title, String usedBy, Source source) {}
@@ -169,6 +170,11 @@ public final class SpecTables {
                     row.parse("finger_item", Integer::parseInt),
                     row.parse("reason_item", Integer::parseInt)))
         .toList();
+  }
+
+  /** What the records of one transaction have to agree in. */
+  public AgreementTables agreements() {
+    return agreements;
   }
 
   /** Kinds of position and of impression that exclude each other, as "slap rolled". */
