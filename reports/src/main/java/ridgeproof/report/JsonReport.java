@@ -146,6 +146,8 @@ public final class JsonReport {
     if (image.density().isPresent()) {
       json.writeNumberField("horizontalPpi", rounded(image.density().get().horizontalPpi()));
       json.writeNumberField("verticalPpi", rounded(image.density().get().verticalPpi()));
+      writeInches("widthInches", image.width(), image.density().get().horizontalPpi());
+      writeInches("heightInches", image.height(), image.density().get().verticalPpi());
     }
     writeOptional("compression", image.compression());
     writeOptional("format", image.statedFormat().map(format -> format.label()));
@@ -166,6 +168,12 @@ public final class JsonReport {
       json.writeEndObject();
     }
     json.writeEndObject();
+  }
+
+  private void writeInches(String name, OptionalInt pixels, double ppi) throws IOException {
+    if (pixels.isPresent()) {
+      json.writeNumberField(name, rounded(pixels.getAsInt() / ppi));
+    }
   }
 
   private void writeFinding(Finding finding) throws IOException {

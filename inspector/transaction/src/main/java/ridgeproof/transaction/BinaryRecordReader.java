@@ -15,6 +15,9 @@ import ridgeproof.spec.RecordTypeRow.Encoding;
 /** Reads records whose fields are unsigned numbers at fixed places: types 3 to 8. */
 final class BinaryRecordReader {
 
+  private static final int HORIZONTAL_LINE_LENGTH = 6;
+  private static final int VERTICAL_LINE_LENGTH = 7;
+
   private final ReadingContext context;
 
   BinaryRecordReader(ReadingContext context) {
@@ -26,7 +29,7 @@ final class BinaryRecordReader {
     RecordLayout layout = context.tables.layout(type);
     List<BinaryHeader.Value> header = header(start, layout);
     int headerEnd = start + BinaryHeader.size(header);
-    int end = end(start, headerEnd, ordinal, type);
+    int end = end(start, header, ordinal, type);
     List<Field> fields = fields(header);
     ByteRange data = context.absolute(Math.min(headerEnd, end), end);
     if (data.length() > 0) {
@@ -67,8 +70,9 @@ final class BinaryRecordReader {
         || row.presence().clauses().get(0).demand() == Presence.Demand.OPTIONAL;
   }
 
-  private int end(int start, int headerEnd, int ordinal, int type) {
+  private int end(int start, List<BinaryHeader.Value> header, int ordinal, int type) {
     int fileEnd = context.source.length();
+    int headerEnd = start + BinaryHeader.size(header);
     Location place = Location.inRecord(ordinal, type).at(context.absolute(start, headerEnd));
     if (!context.source.has(start, 4)) {
       context.cutOff(place, OptionalInt.empty(), fileEnd - start);
@@ -78,7 +82,9 @@ final class BinaryRecordReader {
     long statedEnd = start + stated;
     if (statedEnd >= headerEnd && statedEnd <= fileEnd) {
       int trusted = (int) statedEnd;
-      if (context.starts.isBoundary(trusted) || contentEndsAt(headerEnd, trusted)) {
+      if (context.starts.isBoundary(trusted)
+          || contentEndsAt(headerEnd, trusted)
+          || isFilledByPixels(header, trusted - headerEnd)) {
         return trusted;
       }
     }
@@ -91,7 +97,7 @@ final class BinaryRecordReader {
       context.cutOff(place, OptionalInt.of(clamp(stated)), fileEnd - start);
       return fileEnd;
     }
-    if (statedEnd >= headerEnd && statedEnd <= fileEnd) {
+    if (statedEnd >= headerEnd && statedEnd <= fileEnd && isPadding((int) statedEnd)) {
       return (int) statedEnd;
     }
     context.lengthDisagrees(place, stated, fileEnd - start);
@@ -103,6 +109,32 @@ final class BinaryRecordReader {
     return end - 2 >= headerEnd
         && (context.source.startsWith(end - 2, 0xFF, 0xA1)
             || context.source.startsWith(end - 2, 0xFF, 0xD9));
+  }
+
+  /** Whether these are the bytes of an uncompressed image of the stated size, 8 bits or 1 bit a pixel. */
+  private static boolean isFilledByPixels(List<BinaryHeader.Value> header, int bytes) {
+    long width = number(header, HORIZONTAL_LINE_LENGTH);
+    long height = number(header, VERTICAL_LINE_LENGTH);
+    return bytes > 0 && (bytes == width * height || bytes == (width + 7) / 8 * height);
+  }
+
+  private static long number(List<BinaryHeader.Value> header, int field) {
+    return header.stream()
+        .filter(value -> value.row().number().field() == field)
+        .mapToLong(BinaryHeader.Value::number)
+        .findFirst()
+        .orElse(0);
+  }
+
+  /** Whether nothing but filling follows to the end of the file, as mail and tape programs append it. */
+  private boolean isPadding(int from) {
+    for (int i = from; i < context.source.length(); i++) {
+      int value = context.source.byteAt(i);
+      if (value > ' ') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private List<Field> fields(List<BinaryHeader.Value> header) {

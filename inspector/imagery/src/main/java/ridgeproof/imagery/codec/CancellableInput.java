@@ -1,5 +1,6 @@
 package ridgeproof.imagery.codec;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
@@ -8,18 +9,21 @@ import javax.imageio.stream.ImageInputStreamImpl;
 import ridgeproof.transaction.ByteSource;
 
 /**
- * A codestream as javax.imageio reads it; once cancelled, the next read fails. It can go on with FF
- * bytes past the end, which arithmetic decoders expect there (ITU-T T.800 C.3.4).
+ * A codestream as javax.imageio reads it; once cancelled, the next read fails. It can go on with
+ * zero bytes past the end, which are empty packets to JPEG 2000 (ITU-T T.800 B.10.3).
  */
 final class CancellableInput extends ImageInputStreamImpl {
 
+  private static final int MAX_READS_AT_END = 10_000;
+
   private final ByteBuffer bytes;
   private final long paddedEnd;
+  private int readsAtEnd;
   private boolean readPastEnd;
   private volatile boolean cancelled;
 
   /**
-   * @param padding FF bytes after the end
+   * @param padding zero bytes after the end
    */
   CancellableInput(ByteSource source, int padding) {
     this.bytes = source.asBuffer();
@@ -39,7 +43,7 @@ final class CancellableInput extends ImageInputStreamImpl {
   public int read() throws IOException {
     prepare();
     if (streamPos >= bytes.limit()) {
-      return padding(1) == 1 ? 0xFF : -1;
+      return padding(1) == 1 ? 0 : ended();
     }
     return bytes.get((int) streamPos++) & 0xFF;
   }
@@ -53,8 +57,8 @@ final class CancellableInput extends ImageInputStreamImpl {
     int count = (int) Math.min(length, bytes.limit() - streamPos);
     if (count <= 0) {
       int padded = padding(length);
-      Arrays.fill(target, offset, offset + padded, (byte) 0xFF);
-      return padded > 0 ? padded : -1;
+      Arrays.fill(target, offset, offset + padded, (byte) 0);
+      return padded > 0 ? padded : ended();
     }
     bytes.get((int) streamPos, target, offset, count);
     streamPos += count;
@@ -64,6 +68,14 @@ final class CancellableInput extends ImageInputStreamImpl {
   @Override
   public long length() {
     return bytes.limit();
+  }
+
+  /** Some decoders take the end for more bits and would go on for ever. */
+  private int ended() throws EOFException {
+    if (++readsAtEnd > MAX_READS_AT_END) {
+      throw new EOFException();
+    }
+    return -1;
   }
 
   private int padding(int wanted) {

@@ -2,6 +2,7 @@ package ridgeproof.imagery.codec;
 
 import com.github.jaiimageio.jpeg2000.impl.J2KImageReaderSpi;
 import java.io.IOException;
+import java.util.Collections;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -20,6 +21,15 @@ import ridgeproof.transaction.ByteSource;
 /** JPEG 2000 Part 1 (ITU-T T.800), codestream or JP2 file, by the JJ2000 of jai-imageio. */
 public final class Jpeg2000Codec implements ImageCodec {
 
+  private static final Set<String> NEEDED = Set.of("tiles", "wavelet", "code-block");
+
+  /**
+   * JJ2000 can loop over these without reading, so that nothing stops it: a marker code in a packet
+   * header, and packed packet headers (rare) that are cut off.
+   */
+  private static final Set<String> ENDLESS =
+      Set.of("marker codes within coded data", "packed packet headers");
+
   @Override
   public Set<ImageFormat> formats() {
     return Set.of(ImageFormat.JPEG_2000);
@@ -32,10 +42,10 @@ public final class Jpeg2000Codec implements ImageCodec {
     if (refusal.isPresent()) {
       return Decoding.failed(refusal.get());
     }
-    if (!header.facts().containsKey("tiles") || !header.facts().containsKey("wavelet")) {
-      return Decoding.failed(
-          new ImageDefect(
-              ImageDefect.Kind.DAMAGE, codestream.origin(), "the main header cannot be decoded"));
+    Set<String> facts = header.facts().keySet();
+    if (!facts.containsAll(NEEDED) || !Collections.disjoint(facts, ENDLESS)) {
+      String detail = "the structure of the codestream is not fit for decoding";
+      return Decoding.failed(new ImageDefect(ImageDefect.Kind.DAMAGE, codestream.origin(), detail));
     }
     return ReaderDecoding.run(codestream, new QuietReader(), limits);
   }

@@ -12,9 +12,15 @@ final class Jpeg2000Codestream {
   private static final int SIZ = 0xFF51;
   private static final int COD = 0xFF52;
   private static final int COM = 0xFF64;
+  private static final int PPM = 0xFF60;
+  private static final int PPT = 0xFF61;
   private static final int SOT = 0xFF90;
+  private static final int SOP = 0xFF91;
+  private static final int EPH = 0xFF92;
   private static final int SOD = 0xFF93;
   private static final int EOC = 0xFFD9;
+  private static final String PACKED_HEADERS = "packed packet headers";
+  private static final String IMPOSSIBLE_CODES = "marker codes within coded data";
   private static final int SOT_BYTES = 12;
 
   /** Isot has 16 bits (T.800 A.4.2). */
@@ -66,7 +72,9 @@ final class Jpeg2000Codestream {
     if (has(2) && source.uint16At(position) == EOC) {
       return Optional.of(position + 2);
     }
-    draft.damage(Math.min(position, limit), "no end marker (EOC) where one is due");
+    position = Math.min(position, limit);
+    draft.damage(position, "no end marker (EOC) where one is due");
+    checkCodedData(limit);
     return Optional.empty();
   }
 
@@ -100,6 +108,7 @@ final class Jpeg2000Codestream {
   }
 
   private void take(int marker, ByteSource body) {
+    packedHeaders(marker);
     switch (marker) {
       case SIZ -> size(body);
       case COD -> coding(body);
@@ -196,37 +205,72 @@ final class Jpeg2000Codestream {
     } else {
       tilesMet.set(tile);
     }
-    if (length == 0) {
-      // The last tile-part may leave its length open: it ends at EOC (T.800 A.4.2).
-      return lastTilePart();
-    }
-    if (length < SOT_BYTES + 2 || length > limit - position) {
-      draft.damage(position, "ends within a tile-part");
+    int start = position;
+    if (!tilePartHeader()) {
       return false;
     }
-    position += (int) length;
+    // The last tile-part may leave its length open: it ends at EOC (T.800 A.4.2).
+    long end = length == 0 ? endOfCodedData() : start + length;
+    if (end < position || end > limit) {
+      draft.damage(start, "ends within a tile-part");
+      return false;
+    }
+    checkCodedData((int) end);
+    position = (int) end;
     return true;
   }
 
-  private boolean lastTilePart() {
-    int at = position + SOT_BYTES;
-    while (at <= limit - 4 && source.uint16At(at) != SOD) {
-      int length = source.uint16At(at + 2);
-      if (source.uint16At(at) < 0xFF00 || length < 2) {
-        draft.damage(at, "no marker segment where one is due in a tile-part header");
+  /** Steps over the segments between SOT and SOD. */
+  private boolean tilePartHeader() {
+    position += SOT_BYTES;
+    while (has(4) && source.uint16At(position) != SOD) {
+      int marker = source.uint16At(position);
+      int length = source.uint16At(position + 2);
+      if (marker < 0xFF00 || length < 2) {
+        draft.damage(position, "no marker segment where one is due in a tile-part header");
         return false;
       }
-      at += 2 + length;
+      packedHeaders(marker);
+      position += 2 + length;
     }
-    // Coded data never holds FF followed by more than 8F (T.800 B.10.1, D.4.1).
-    int end = source.indexOf(0xFF, at, limit);
+    if (!has(2) || source.uint16At(position) != SOD) {
+      draft.damage(Math.min(position, limit), "ends within a tile-part header");
+      position = Math.min(position, limit);
+      return false;
+    }
+    position += 2;
+    return true;
+  }
+
+  private int endOfCodedData() {
+    int end = source.indexOf(0xFF, position, limit);
     while (end >= 0 && end <= limit - 2 && source.uint16At(end) != EOC) {
       end = source.indexOf(0xFF, end + 1, limit);
     }
-    if (end < 0 || end > limit - 2) {
-      return false;
+    return end < 0 || end > limit - 2 ? -1 : end;
+  }
+
+  /**
+   * Coded data never holds FF followed by more than 8F, but for SOP and EPH (T.800 A.1, B.10.1).
+   */
+  private void checkCodedData(int end) {
+    int at = source.indexOf(0xFF, position, end);
+    while (at >= 0 && at <= end - 2) {
+      int marker = source.uint16At(at);
+      if (marker > 0xFF8F && marker != SOP && marker != EPH) {
+        if (draft.fact(IMPOSSIBLE_CODES).isEmpty()) {
+          draft.damage(at, "a marker code within coded data");
+          draft.fact(IMPOSSIBLE_CODES, "present");
+        }
+        return;
+      }
+      at = source.indexOf(0xFF, at + (marker == SOP ? 6 : 1), end);
     }
-    position = end;
-    return true;
+  }
+
+  private void packedHeaders(int marker) {
+    if (marker == PPM || marker == PPT) {
+      draft.fact(PACKED_HEADERS, "present");
+    }
   }
 }

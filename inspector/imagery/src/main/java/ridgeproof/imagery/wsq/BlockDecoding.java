@@ -1,9 +1,7 @@
 package ridgeproof.imagery.wsq;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import ridgeproof.imagery.wsq.CodestreamDefect.Kind;
 import ridgeproof.imagery.wsq.EntropyDecoder.End;
 
@@ -21,7 +19,7 @@ final class BlockDecoding {
   private final CoefficientPlane plane;
   private final StopSignal stop;
   private final EntropyDecoder decoder;
-  private final Map<HuffmanTable, HuffmanLookup> lookups = new HashMap<>();
+  private final HuffmanLookup[] lookups = new HuffmanLookup[HuffmanTable.IDS];
   private final List<CodestreamDefect> defects = new ArrayList<>();
   private long recovered;
 
@@ -36,7 +34,7 @@ final class BlockDecoding {
   void run() {
     boolean usual = codestream.blocks().size() == LAST_SUBBANDS.length;
     attempt(usual);
-    if (usual && !defects.isEmpty() && defects.stream().allMatch(BlockDecoding::isOfLength)) {
+    if (usual && !defects.isEmpty() && areAllOfLength()) {
       attempt(false);
       if (!defects.isEmpty()) {
         attempt(true);
@@ -73,12 +71,20 @@ final class BlockDecoding {
     WsqBlock block = codestream.blocks().get(index);
     int start = block.dataOffset() - codestream.offset();
     EntropyData data = new EntropyData(bytes, start, start + block.dataLength());
-    HuffmanLookup lookup = lookups.computeIfAbsent(block.table().orElseThrow(), HuffmanLookup::new);
+    HuffmanLookup lookup = lookup(block.table().orElseThrow());
     End end = decoder.decode(data, lookup, from, to);
     int reached = Math.min(decoder.position(), to);
-    int at = codestream.offset() + data.originalPosition(decoder.bytePosition());
-    String name = "block " + (index + 1) + " of " + codestream.blocks().size();
-    String part = reached - from + " of " + (to - from) + " coefficients";
+    boolean goesOn = decoder.position() > to || decoder.remainingBits() >= Byte.SIZE;
+    if (end != End.COMPLETE || goesOn) {
+      String name = "block " + (index + 1) + " of " + codestream.blocks().size();
+      String part = reached - from + " of " + (to - from) + " coefficients";
+      int at = codestream.offset() + data.originalPosition(decoder.bytePosition());
+      report(end, index, at, mayBeShort, name, part);
+    }
+    return end == End.BAD_CODE && mayBeShort ? nextUsualStart(reached) : reached;
+  }
+
+  private void report(End end, int index, int at, boolean mayBeShort, String name, String part) {
     switch (end) {
       case BAD_CODE -> report(Kind.BAD_CODE, at, name + " has a bad code after " + part);
       case SHORT -> {
@@ -89,14 +95,19 @@ final class BlockDecoding {
           report(Kind.BLOCK_TOO_SHORT, at, name + " holds only " + part);
         }
       }
-      case COMPLETE -> {
-        if (decoder.position() > to || decoder.remainingBits() >= Byte.SIZE) {
+      case COMPLETE ->
           report(Kind.BLOCK_TOO_LONG, at, name + " goes on after its last coefficient");
-        }
-      }
       case STOPPED -> {}
     }
-    return end == End.BAD_CODE && mayBeShort ? nextUsualStart(reached) : reached;
+  }
+
+  private HuffmanLookup lookup(HuffmanTable table) {
+    HuffmanLookup known = lookups[table.id()];
+    if (known == null || !known.isFor(table)) {
+      known = new HuffmanLookup(table);
+      lookups[table.id()] = known;
+    }
+    return known;
   }
 
   private int nextUsualStart(int position) {
@@ -112,7 +123,12 @@ final class BlockDecoding {
     defects.add(new CodestreamDefect(kind, offset, detail));
   }
 
-  private static boolean isOfLength(CodestreamDefect defect) {
-    return defect.kind() == Kind.BLOCK_TOO_SHORT || defect.kind() == Kind.BLOCK_TOO_LONG;
+  private boolean areAllOfLength() {
+    for (CodestreamDefect defect : defects) {
+      if (defect.kind() != Kind.BLOCK_TOO_SHORT && defect.kind() != Kind.BLOCK_TOO_LONG) {
+        return false;
+      }
+    }
+    return true;
   }
 }

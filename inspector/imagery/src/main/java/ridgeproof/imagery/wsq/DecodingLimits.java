@@ -19,9 +19,7 @@ public record DecodingLimits(long maxPixels, long deadlineNanos, BooleanSupplier
   /** 200 million pixels, no deadline, and stopping when the thread is interrupted. */
   public static DecodingLimits standard() {
     return new DecodingLimits(
-        DEFAULT_MAX_PIXELS,
-        System.nanoTime() + FAR_AWAY_NANOS,
-        () -> Thread.currentThread().isInterrupted());
+        DEFAULT_MAX_PIXELS, System.nanoTime() + FAR_AWAY_NANOS, new Interruption());
   }
 
   /** The same with another largest image. */
@@ -37,5 +35,13 @@ public record DecodingLimits(long maxPixels, long deadlineNanos, BooleanSupplier
   /** The same with another cancellation. */
   public DecodingLimits withCancellation(BooleanSupplier cancellation) {
     return new DecodingLimits(maxPixels, deadlineNanos, cancellation);
+  }
+
+  /** A class and not a lambda, so that the first image of a short run need not set lambdas up. */
+  private static final class Interruption implements BooleanSupplier {
+    @Override
+    public boolean getAsBoolean() {
+      return Thread.currentThread().isInterrupted();
+    }
   }
 }

@@ -1,9 +1,5 @@
 package ridgeproof.imagery.wsq;
 
-import java.lang.invoke.MethodHandles;
-import java.lang.invoke.VarHandle;
-import java.nio.ByteOrder;
-
 /**
  * Decodes the entropy-coded data of blocks into a plane of coefficients. Bits stand left-aligned in
  * a 64-bit buffer. Far from the end of the data a fast loop handles the usual symbols; everything
@@ -23,8 +19,6 @@ final class EntropyDecoder {
     STOPPED
   }
 
-  private static final VarHandle INTS =
-      MethodHandles.byteArrayViewVarHandle(int[].class, ByteOrder.BIG_ENDIAN);
   private static final int REFILL_BYTES = 4;
   private static final int REFILL_BITS = 32;
 
@@ -112,7 +106,7 @@ final class EntropyDecoder {
         if (at > last) {
           break;
         }
-        held |= ((int) INTS.get(source, at) & 0xFFFFFFFFL) << (REFILL_BITS - count);
+        held |= uint32(source, at) << (REFILL_BITS - count);
         at += REFILL_BYTES;
         count += REFILL_BITS;
       }
@@ -133,6 +127,13 @@ final class EntropyDecoder {
     buffer = held;
     bits = count;
     position = out;
+  }
+
+  private static long uint32(byte[] source, int at) {
+    return (source[at] & 0xFFL) << 24
+        | (source[at + 1] & 0xFF) << 16
+        | (source[at + 2] & 0xFF) << 8
+        | source[at + 3] & 0xFF;
   }
 
   private End step() {

@@ -60,7 +60,11 @@ final class FilterPair {
   }
 
   private static double[] values(List<ScaledNumber> numbers) {
-    return numbers.stream().mapToDouble(ScaledNumber::value).toArray();
+    double[] values = new double[numbers.size()];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = numbers.get(i).value();
+    }
+    return values;
   }
 
   private static double[] alternated(double[] half) {

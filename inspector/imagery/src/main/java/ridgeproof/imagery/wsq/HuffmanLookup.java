@@ -22,9 +22,14 @@ final class HuffmanLookup {
   private final int[] firstCode = new int[HuffmanTable.LONGEST_CODE + 2];
   private final int[] firstIndex = new int[HuffmanTable.LONGEST_CODE + 2];
   private final int[] symbols;
+  private final HuffmanTable table;
 
   HuffmanLookup(HuffmanTable table) {
-    symbols = table.symbols().stream().mapToInt(Integer::intValue).toArray();
+    this.table = table;
+    symbols = new int[table.symbols().size()];
+    for (int i = 0; i < symbols.length; i++) {
+      symbols[i] = table.symbols().get(i);
+    }
     int code = 0;
     int index = 0;
     for (int length = 1; length <= HuffmanTable.LONGEST_CODE; length++) {
@@ -40,6 +45,10 @@ final class HuffmanLookup {
       code = (code + count) << 1;
     }
     firstIndex[HuffmanTable.LONGEST_CODE + 1] = index;
+  }
+
+  boolean isFor(HuffmanTable other) {
+    return table == other;
   }
 
   /** The entry for 16 bits, or 0 when they begin with no code. */

@@ -54,13 +54,17 @@ final class LiftingLadder {
       low = reducesLow ? reduced : low;
       high = reducesLow ? high : reduced;
     }
+    double ratio = high[0] / low[0];
+    if (!Double.isFinite(ratio) || ratio == 0) {
+      return Optional.empty();
+    }
     if (steps.size() % 2 == 1) {
       steps.add(0.0);
     }
     float[] weights = new float[steps.size()];
     for (int i = 0; i < weights.length; i++) {
       // Moves the gains from the samples of the image to those of the bands.
-      double gains = i % 2 == 0 ? high[0] / low[0] : low[0] / high[0];
+      double gains = i % 2 == 0 ? ratio : 1 / ratio;
       weights[i] = (float) (steps.get(i) * gains);
     }
     return Optional.of(new LiftingLadder(weights, low[0], high[0]));

@@ -184,15 +184,25 @@ final class MarkerWalk {
     switch (marker) {
       case SOF -> readFrame(position);
       case DQT -> quantization = SegmentContent.quantization(source, body, offset);
-      case DTT ->
-          SegmentContent.transform(source, body, offset)
-              .ifPresentOrElse(
-                  table -> transform = table,
-                  () -> report(Kind.BAD_TABLE, position, "filter lengths that make no pair"));
-      case DHT -> SegmentContent.huffman(source, body, end).forEach(t -> define(t, position));
+      case DTT -> readTransform(position);
+      case DHT -> {
+        for (HuffmanTable table : SegmentContent.huffman(source, body, end)) {
+          define(table, position);
+        }
+      }
       case DRI -> restartInterval = OptionalInt.of(source.uint16At(body));
       case COM -> comments.add(WsqComment.of(offset, source.latin1(body, end - body)));
       case SOB, SOI, EOI, RST -> {}
+    }
+  }
+
+  private void readTransform(int position) {
+    Optional<TransformTable> read =
+        SegmentContent.transform(source, position + BODY, source.origin() + position);
+    if (read.isPresent()) {
+      transform = read.get();
+    } else {
+      report(Kind.BAD_TABLE, position, "filter lengths that make no pair");
     }
   }
 

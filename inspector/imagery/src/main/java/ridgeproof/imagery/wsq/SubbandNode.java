@@ -21,9 +21,8 @@ record SubbandNode(
     SubbandNode lowHigh,
     SubbandNode highHigh) {
 
-  private interface Shape {
-    SubbandNode make(int width, int height, boolean right, boolean bottom);
-  }
+  /** Either a subband or four shapes: top left, top right, bottom left, bottom right. */
+  private record Shape(int subband, Shape[] parts) {}
 
   private static final Shape WSQ =
       split(
@@ -38,7 +37,7 @@ record SubbandNode(
 
   /** The tree of an image. */
   static SubbandNode ofImage(int width, int height) {
-    return WSQ.make(width, height, false, false);
+    return make(WSQ, width, height, false, false);
   }
 
   boolean isLeaf() {
@@ -50,8 +49,7 @@ record SubbandNode(
   }
 
   private static Shape leaf(int subband) {
-    return (width, height, right, bottom) ->
-        new SubbandNode(width, height, subband, null, null, null, null);
+    return new Shape(subband, null);
   }
 
   private static Shape four(int first) {
@@ -63,20 +61,26 @@ record SubbandNode(
   }
 
   private static Shape split(Shape topLeft, Shape topRight, Shape bottomLeft, Shape bottomRight) {
-    return (width, height, right, bottom) -> {
-      int leftWidth = right ? width / 2 : (width + 1) / 2;
-      int topHeight = bottom ? height / 2 : (height + 1) / 2;
-      int rightWidth = width - leftWidth;
-      int bottomHeight = height - topHeight;
-      SubbandNode[] parts = {
-        topLeft.make(leftWidth, topHeight, false, false),
-        topRight.make(rightWidth, topHeight, true, false),
-        bottomLeft.make(leftWidth, bottomHeight, false, true),
-        bottomRight.make(rightWidth, bottomHeight, true, true)
-      };
-      int low = (right ? 1 : 0) + (bottom ? 2 : 0);
-      return new SubbandNode(
-          width, height, -1, parts[low], parts[low ^ 1], parts[low ^ 2], parts[low ^ 3]);
-    };
+    return new Shape(-1, new Shape[] {topLeft, topRight, bottomLeft, bottomRight});
+  }
+
+  private static SubbandNode make(
+      Shape shape, int width, int height, boolean right, boolean bottom) {
+    if (shape.parts == null) {
+      return new SubbandNode(width, height, shape.subband, null, null, null, null);
+    }
+    int leftWidth = right ? width / 2 : (width + 1) / 2;
+    int topHeight = bottom ? height / 2 : (height + 1) / 2;
+    SubbandNode[] parts = new SubbandNode[shape.parts.length];
+    for (int i = 0; i < parts.length; i++) {
+      boolean onRight = (i & 1) != 0;
+      boolean atBottom = (i & 2) != 0;
+      int partWidth = onRight ? width - leftWidth : leftWidth;
+      int partHeight = atBottom ? height - topHeight : topHeight;
+      parts[i] = make(shape.parts[i], partWidth, partHeight, onRight, atBottom);
+    }
+    int low = (right ? 1 : 0) + (bottom ? 2 : 0);
+    return new SubbandNode(
+        width, height, -1, parts[low], parts[low ^ 1], parts[low ^ 2], parts[low ^ 3]);
   }
 }

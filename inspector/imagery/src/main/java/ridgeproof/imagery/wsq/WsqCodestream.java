@@ -52,15 +52,21 @@ public record WsqCodestream(
 
   /** The first segment of this kind, if any. */
   public Optional<WsqSegment> first(WsqMarker marker) {
-    return segments.stream().filter(segment -> segment.marker() == marker).findFirst();
+    for (WsqSegment segment : segments) {
+      if (segment.marker() == marker) {
+        return Optional.of(segment);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Keys and values of the first comment that has them, in the order of the file. */
   public Map<String, String> keyValues() {
-    return comments.stream()
-        .filter(WsqComment::isKeyValues)
-        .findFirst()
-        .map(WsqComment::keyValues)
-        .orElse(Map.of());
+    for (WsqComment comment : comments) {
+      if (comment.isKeyValues()) {
+        return comment.keyValues();
+      }
+    }
+    return Map.of();
   }
 }

@@ -15,7 +15,7 @@ import java.util.Map;
  */
 public record WsqComment(int offset, String text, Map<String, String> keyValues) {
 
-  private static final String FIRST_KEY = "NIST_COM";
+  private static final String FIRST_KEY = "NIST_COM ";
 
   public WsqComment {
     keyValues = Collections.unmodifiableMap(new LinkedHashMap<>(keyValues));
@@ -38,15 +38,17 @@ public record WsqComment(int offset, String text, Map<String, String> keyValues)
 
   private static Map<String, String> keyValuesOf(String text) {
     Map<String, String> pairs = new LinkedHashMap<>();
-    if (text.startsWith(FIRST_KEY + " ")) {
-      for (String line : text.split("[\\r\\n\\u0000]+")) {
-        String pair = line.strip();
-        int space = pair.indexOf(' ');
-        String key = space < 0 ? pair : pair.substring(0, space);
-        if (!key.isEmpty()) {
-          pairs.putIfAbsent(key, space < 0 ? "" : pair.substring(space + 1).strip());
-        }
+    int start = text.startsWith(FIRST_KEY) ? 0 : text.length();
+    while (start < text.length()) {
+      int newline = text.indexOf('\n', start);
+      int end = newline < 0 ? text.length() : newline;
+      String pair = text.substring(start, end).replace("\0", "").strip();
+      int space = pair.indexOf(' ');
+      String key = space < 0 ? pair : pair.substring(0, space);
+      if (!key.isEmpty()) {
+        pairs.putIfAbsent(key, space < 0 ? "" : pair.substring(space + 1).strip());
       }
+      start = end + 1;
     }
     return pairs;
   }

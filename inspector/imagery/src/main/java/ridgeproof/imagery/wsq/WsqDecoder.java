@@ -46,7 +46,10 @@ public final class WsqDecoder {
     }
     SubbandTree tree = new SubbandTree(frame.width(), frame.height());
     long coded = CoefficientPlane.codedCoefficients(tree, codestream.quantization().get());
-    long dataBytes = codestream.blocks().stream().mapToLong(WsqBlock::dataLength).sum();
+    long dataBytes = 0;
+    for (WsqBlock block : codestream.blocks()) {
+      dataBytes += block.dataLength();
+    }
     if (coded > dataBytes * Byte.SIZE * COEFFICIENTS_PER_BIT) {
       defects.add(
           new CodestreamDefect(
@@ -86,21 +89,16 @@ public final class WsqDecoder {
     BlockDecoding blocks = new BlockDecoding(codestream, source.toArray(), plane, stop);
     blocks.run();
     defects.addAll(blocks.defects());
+    Optional<byte[]> pixels =
+        blocks.recovered() > 0 || coded == 0
+            ? new ImageSynthesis(bands, stop).pixels(plane, frame.shift().value())
+            : Optional.empty();
     Optional<GrayImage> image = Optional.empty();
-    if (blocks.recovered() > 0 || coded == 0) {
-      image =
-          new ImageSynthesis(bands, stop)
-              .pixels(plane, frame.shift().value())
-              .map(pixels -> GrayImage.owning(frame.width(), frame.height(), pixels));
+    if (stop.reason().isPresent()) {
+      defects.add(new CodestreamDefect(stop.reason().get(), frame.offset(), "decoding stopped"));
+    } else if (pixels.isPresent()) {
+      image = Optional.of(GrayImage.owning(frame.width(), frame.height(), pixels.get()));
     }
-    stop.reason()
-        .ifPresent(
-            kind -> defects.add(new CodestreamDefect(kind, frame.offset(), "decoding stopped")));
-    return new WsqDecoding(
-        stop.reason().isPresent() ? Optional.empty() : image,
-        codestream,
-        defects,
-        coded,
-        blocks.recovered());
+    return new WsqDecoding(image, codestream, defects, coded, blocks.recovered());
   }
 }

@@ -11,11 +11,15 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import ridgeproof.imagery.Decoding;
+import ridgeproof.imagery.DecodingLimits;
+import ridgeproof.imagery.ImageCodec.StatedSize;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageDefect.Kind;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.Samples;
+import ridgeproof.imagery.codec.ImageCodecs;
 import ridgeproof.transaction.ByteRange;
 import ridgeproof.transaction.ByteSource;
 
@@ -244,6 +248,23 @@ class ImageHeadersTest {
     int second = indexOf(file, 0xFF, 0x90, 0, 10, 0, 1);
     file[second + 5] = 0;
     assertEquals("holds 3 of 4 tiles", read(file).defects().get(0).detail());
+  }
+
+  @Test
+  void markerCodesWithinCodedDataAreDamageAndAreNotDecoded() {
+    byte[] file = Samples.resource("gray-53.j2k");
+    int data = indexOf(file, 0xFF, 0x93) + 2;
+    file[data + 40] = (byte) 0xFF;
+    file[data + 41] = (byte) 0xFF;
+    ByteSource source = ByteSource.of(file);
+    ImageHeader header = ImageHeaders.read(source);
+    assertEquals("a marker code within coded data", header.defects().get(0).detail());
+    assertEquals(data + 40, header.defects().get(0).offset());
+    Decoding decoding =
+        ImageCodecs.standard()
+            .decode(source, header, new StatedSize(0, 0, 8), DecodingLimits.standard());
+    assertTrue(decoding.image().isEmpty());
+    assertEquals(Kind.DAMAGE, decoding.defects().get(0).kind());
   }
 
   @Test

@@ -7,6 +7,9 @@ import java.util.List;
 import org.jnbis.api.model.Bitmap;
 import org.junit.jupiter.api.Test;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.wsq.CodestreamDefect.Kind;
+import ridgeproof.imagery.wsq.TestImages.Content;
+import ridgeproof.transaction.ByteSource;
 
 class WsqDecoderTest {
 
@@ -22,28 +25,129 @@ class WsqDecoderTest {
       Bitmap other = new org.jnbis.internal.WsqDecoder().decode(reference.source().toArray());
       assertEquals(other.getWidth(), image.width());
       assertEquals(other.getHeight(), image.height());
-      assertTrue(largestDifference(other.getPixels(), image) <= 1, reference.name());
-      different += differences(other.getPixels(), image);
-      pixels += other.getLength();
+      byte[] ours = image.toArray();
+      assertTrue(TestImages.largestDifference(other.getPixels(), ours) <= 1, reference.name());
+      different += TestImages.differences(other.getPixels(), ours);
+      pixels += ours.length;
     }
     System.out.println(different + " of " + pixels + " pixels differ by one gray level");
+    assertTrue(different < pixels / 1000);
   }
 
-  static int largestDifference(byte[] expected, GrayImage image) {
-    byte[] actual = image.toArray();
-    int largest = 0;
-    for (int i = 0; i < actual.length; i++) {
-      largest = Math.max(largest, Math.abs((expected[i] & 0xFF) - (actual[i] & 0xFF)));
+  @Test
+  void liftingAndConvolutionGiveTheSameReferenceImages() {
+    for (ReferenceCodestreams.Reference reference : ReferenceCodestreams.all().subList(0, 4)) {
+      WsqCodestream codestream = WsqCodestream.read(reference.source());
+      WsqFrame frame = codestream.frame().orElseThrow();
+      FilterPair filters = FilterPair.of(codestream.transform().orElseThrow());
+      byte[] lifted = decoded(reference.source(), codestream, ImageSynthesis.of(filters));
+      byte[] convolved = decoded(reference.source(), codestream, new ConvolutionSynthesis(filters));
+      assertEquals(frame.pixels(), lifted.length);
+      assertTrue(TestImages.largestDifference(lifted, convolved) <= 1, reference.name());
     }
-    return largest;
   }
 
-  private static int differences(byte[] expected, GrayImage image) {
-    byte[] actual = image.toArray();
-    int count = 0;
-    for (int i = 0; i < actual.length; i++) {
-      count += expected[i] == actual[i] ? 0 : 1;
+  private static byte[] decoded(
+      ByteSource source, WsqCodestream codestream, BandSynthesis synthesis) {
+    WsqFrame frame = codestream.frame().orElseThrow();
+    StopSignal never = new StopSignal(DecodingLimits.standard());
+    CoefficientPlane plane =
+        new CoefficientPlane(
+            new SubbandTree(frame.width(), frame.height()),
+            new Quantization(codestream.quantization().orElseThrow()),
+            synthesis.lowFactor(),
+            synthesis.highFactor(),
+            frame.scale().value());
+    new BlockDecoding(codestream, source.toArray(), plane, never).run();
+    return new ImageSynthesis(synthesis, never).pixels(plane, frame.shift().value()).orElseThrow();
+  }
+
+  @Test
+  void anImageAboveTheLimitIsNotDecoded() {
+    WsqDecoding decoding =
+        WsqDecoder.decode(ridges(), DecodingLimits.standard().withMaxPixels(200 * 100 - 1));
+    assertTrue(decoding.image().isEmpty());
+    assertEquals(List.of(Kind.SIZE_OVER_LIMIT), kinds(decoding));
+  }
+
+  @Test
+  void aSizeThatTheBytesCannotCodeIsNotDecoded() {
+    byte[] bytes = ridges().toArray();
+    int frame = WsqCodestream.read(ByteSource.of(bytes)).frame().orElseThrow().offset();
+    bytes[frame + 6] = 0x3F;
+    bytes[frame + 8] = 0x3F;
+    int cut = WsqCodestream.read(ByteSource.of(bytes)).blocks().get(0).dataOffset() + 8;
+    WsqDecoding decoding =
+        WsqDecoder.decode(
+            ByteSource.of(bytes).slice(0, cut),
+            DecodingLimits.standard().withMaxPixels(Integer.MAX_VALUE));
+    assertTrue(decoding.image().isEmpty());
+    assertTrue(kinds(decoding).contains(Kind.SIZE_IMPLAUSIBLE), decoding.defects().toString());
+  }
+
+  @Test
+  void aPassedDeadlineEndsInADefect() {
+    WsqDecoding decoding = WsqDecoder.decode(ridges(), DecodingLimits.standard().withTimeLimit(-1));
+    assertTrue(decoding.image().isEmpty());
+    assertEquals(List.of(Kind.TIME_LIMIT), kinds(decoding));
+  }
+
+  @Test
+  void cancellationEndsInADefectWhereverItComes() {
+    for (int allowed = 0; allowed < 60; allowed++) {
+      int[] asked = {0};
+      int limit = allowed;
+      WsqDecoding decoding =
+          WsqDecoder.decode(
+              ridges(), DecodingLimits.standard().withCancellation(() -> asked[0]++ >= limit));
+      assertTrue(decoding.image().isEmpty());
+      assertEquals(List.of(Kind.CANCELLED), kinds(decoding));
     }
-    return count;
+  }
+
+  @Test
+  void aDamagedBlockLeavesTheOthersWhole() {
+    ByteSource good = ridges();
+    WsqCodestream codestream = WsqCodestream.read(good);
+    WsqBlock second = codestream.blocks().get(1);
+    byte[] bytes = good.toArray();
+    int damage = second.dataOffset() + 20;
+    bytes[damage - 1] = 0;
+    for (int i = 0; i < 10; i++) {
+      bytes[damage + 2 * i] = (byte) 0xFF;
+      bytes[damage + 2 * i + 1] = 0;
+    }
+    WsqDecoding decoding = WsqDecoder.decode(ByteSource.of(bytes));
+    CodestreamDefect defect = decoding.defects().get(0);
+    assertEquals(Kind.BAD_CODE, defect.kind());
+    assertTrue(defect.detail().startsWith("block 2 of 3"), defect.detail());
+    assertTrue(defect.offset() >= second.dataOffset() + 18, defect.toString());
+    assertTrue(defect.offset() <= second.dataOffset() + 40, defect.toString());
+    assertTrue(decoding.image().isPresent());
+    assertTrue(decoding.recoveredCoefficients() > decoding.codedCoefficients() / 2);
+  }
+
+  @Test
+  void aCutBlockIsNamedWithTheByteWhereItEnds() {
+    ByteSource good = ridges();
+    WsqBlock second = WsqCodestream.read(good).blocks().get(1);
+    int cut = second.dataOffset() + second.dataLength() / 2;
+    WsqDecoding decoding = WsqDecoder.decode(good.slice(0, cut));
+    CodestreamDefect defect =
+        decoding.defects().stream()
+            .filter(d -> d.kind() == Kind.TRUNCATED)
+            .findFirst()
+            .orElseThrow();
+    assertTrue(defect.offset() > cut - 4 && defect.offset() <= cut, defect.toString());
+    assertTrue(decoding.image().isPresent());
+  }
+
+  private static ByteSource ridges() {
+    GrayImage image = TestImages.of(Content.RIDGES, 200, 100, 7);
+    return ByteSource.of(WsqEncoder.encode(image, new WsqEncoding(2.25, 500, 0)));
+  }
+
+  private static List<Kind> kinds(WsqDecoding decoding) {
+    return decoding.defects().stream().map(CodestreamDefect::kind).toList();
   }
 }

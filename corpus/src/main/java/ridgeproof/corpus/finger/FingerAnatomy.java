@@ -1,0 +1,33 @@
+package ridgeproof.corpus.finger;
+
+/**
+ * The measures of one finger, in pixels at 500 ppi.
+ *
+ * @param widthPx skin from nail edge to nail edge
+ * @param lengthPx tip to flexion crease
+ * @param ridgePeriodPx mean distance from ridge to ridge; about 9 pixels, that is 0.46 mm (Maltoni
+ *     et al., "Handbook of Fingerprint Recognition", from memory)
+ */
+record FingerAnatomy(int widthPx, int lengthPx, double ridgePeriodPx) {
+
+  /** Skin kept below the flexion crease, as a share of the length. */
+  private static final double BELOW_CREASE = 0.34;
+
+  static FingerAnatomy draw(FingerDigit digit, Dice body, Dice finger) {
+    double build = body.around(1, 0.05);
+    double breadth = body.around(9.1, 0.45);
+    FingerDigit.Kind kind = digit.kind();
+    return new FingerAnatomy(
+        (int) (kind.widthPx * build * finger.around(1, 0.02)),
+        (int) (kind.lengthPx * build * finger.around(1, 0.02)),
+        breadth * kind.ridgeBreadth * finger.around(1, 0.015));
+  }
+
+  int canvasWidth() {
+    return widthPx + 44;
+  }
+
+  int canvasHeight() {
+    return (int) (lengthPx * (1 + BELOW_CREASE));
+  }
+}

@@ -1,0 +1,126 @@
+package ridgeproof.corpus.finger;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The skin of one finger of a person who does not exist: everything that all its impressions have
+ * in common. Immutable; a few hundred kilobytes.
+ */
+public final class MasterFinger {
+
+  private final FingerDigit digit;
+  private final PatternClass pattern;
+  private final FingerAnatomy anatomy;
+  private final byte[] relief;
+  private final double centerX;
+  private final double centerY;
+  private final GroundTruth truth;
+
+  private MasterFinger(
+      FingerDigit digit,
+      PatternClass pattern,
+      FingerAnatomy anatomy,
+      byte[] relief,
+      FingerFlow flow,
+      GroundTruth truth) {
+    this.digit = digit;
+    this.pattern = pattern;
+    this.anatomy = anatomy;
+    this.relief = relief;
+    this.centerX = flow.centerX();
+    this.centerY = flow.centerY();
+    this.truth = truth;
+  }
+
+  /**
+   * Grows a finger whose pattern class is drawn with the frequencies known for that finger.
+   *
+   * @param seed the person: the same seed gives ten fingers of one hand size and ridge breadth,
+   *     each with a pattern of its own
+   */
+  public static MasterFinger grow(long seed, FingerDigit digit) {
+    return grow(seed, digit, PatternClass.draw(digit, new Dice(seed, 100 + digit.position())));
+  }
+
+  /** Grows a finger with a given pattern class. */
+  public static MasterFinger grow(long seed, FingerDigit digit, PatternClass pattern) {
+    Dice dice = new Dice(seed, digit.position());
+    FingerAnatomy anatomy = FingerAnatomy.draw(digit, new Dice(seed, 0), dice);
+    FingerFlow flow = new FingerFlow(pattern, anatomy, dice);
+    WaveField waves = new WaveField(flow, anatomy.canvasWidth(), anatomy.canvasHeight());
+    // More seeds, more fronts that meet out of step: between them the counts span what is natural.
+    PhaseLattice lattice = new PhaseLattice(waves, dice, 170 + dice.below(200), 12);
+    float[] wave = lattice.paint(anatomy.canvasWidth(), anatomy.canvasHeight());
+    GroundTruth truth = truthOf(anatomy, flow, lattice.minutiae(wave, anatomy.canvasWidth()));
+    byte[] relief = SkinRelief.carve(wave, lattice, anatomy, dice);
+    return new MasterFinger(digit, pattern, anatomy, relief, flow, truth);
+  }
+
+  private static GroundTruth truthOf(
+      FingerAnatomy anatomy, FingerFlow flow, List<Minutia> spirals) {
+    RidgeMask.Builder mask = new RidgeMask.Builder(anatomy.canvasWidth(), anatomy.canvasHeight());
+    mask.mark(0, 0, anatomy.canvasWidth(), anatomy.lengthPx() - 16);
+    mask.mark(0, anatomy.lengthPx() + 24, anatomy.canvasWidth(), anatomy.canvasHeight());
+    RidgeMask skin = mask.build();
+    List<Minutia> kept = new ArrayList<>();
+    for (Minutia spiral : spirals) {
+      if (skin.contains(spiral.x(), spiral.y()) && standsAlone(spiral, spirals)) {
+        kept.add(spiral);
+      }
+    }
+    return new GroundTruth(kept, flow.singularPoints(), skin);
+  }
+
+  /** Two spirals less than a ridge apart undo each other: a nick in a ridge, not minutiae. */
+  private static boolean standsAlone(Minutia minutia, List<Minutia> all) {
+    for (Minutia other : all) {
+      double dx = other.x() - minutia.x();
+      double dy = other.y() - minutia.y();
+      if (other != minutia && dx * dx + dy * dy < 7 * 7) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Which finger this is. */
+  public FingerDigit digit() {
+    return digit;
+  }
+
+  /** Its pattern class. */
+  public PatternClass pattern() {
+    return pattern;
+  }
+
+  /**
+   * Minutiae, singular points and mask of the whole skin, in pixels at 500 ppi from the upper left
+   * of the skin laid flat; impressions show part of it.
+   */
+  public GroundTruth groundTruth() {
+    return truth;
+  }
+
+  /** Mean distance from ridge to ridge, in pixels at 500 ppi. */
+  public double ridgePeriodPx() {
+    return anatomy.ridgePeriodPx();
+  }
+
+  FingerAnatomy anatomy() {
+    return anatomy;
+  }
+
+  double centerX() {
+    return centerX;
+  }
+
+  double centerY() {
+    return centerY;
+  }
+
+  /** Height of the skin, row by row, -127 to 127; callers must not write to it. */
+  byte[] relief() {
+    return relief;
+  }
+}

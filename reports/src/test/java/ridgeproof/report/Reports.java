@@ -1,0 +1,67 @@
+package ridgeproof.report;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import com.networknt.schema.ValidationMessage;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Set;
+import ridgeproof.examination.Depth;
+import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.examination.Examiner;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.ReadingLimits;
+
+/** Examines bytes and renders what was found, as the command line does. */
+final class Reports {
+
+  static final SpecTables TABLES = SpecTables.open();
+
+  private static final Examiner EXAMINER = new Examiner(TABLES, ReadingLimits.standard());
+  private static final JsonSchema SCHEMA = schema();
+
+  private Reports() {}
+
+  static FindingsReport examine(byte[] bytes, Depth depth) {
+    return EXAMINER.examine(ByteSource.of(bytes), ExaminationOptions.standard().withDepth(depth));
+  }
+
+  static FileFacts facts(byte[] bytes) {
+    return new FileFacts("file.an2", bytes.length, "0".repeat(64));
+  }
+
+  static String text(byte[] bytes, FindingsReport report) {
+    return TextReport.render(facts(bytes), report, RenderOptions.standard());
+  }
+
+  static String json(byte[] bytes, FindingsReport report) {
+    return JsonReport.render(facts(bytes), report, RenderOptions.standard());
+  }
+
+  static JsonNode parse(String json) {
+    try {
+      return new ObjectMapper().readTree(json);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** What the published schema objects to. */
+  static Set<ValidationMessage> objections(String json) {
+    return SCHEMA.validate(parse(json));
+  }
+
+  private static JsonSchema schema() {
+    try (InputStream in = JsonReport.class.getResourceAsStream(JsonReport.SCHEMA)) {
+      return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
