@@ -1,6 +1,8 @@
 package ridgeproof.examination;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -131,23 +133,48 @@ final class ClauseSolver {
   /** Every way to set what the field's condition looks at, the fewest values first. */
   private List<List<Choice>> choices(FieldRow field, int version) {
     List<List<Choice>> all = List.of(List.of());
-    for (Map.Entry<Reference, Set<String>> entry :
-        ConditionValues.of(field.presence().clauses()).entrySet()) {
+    for (Map.Entry<Reference, Set<String>> entry : conditionValues(field, version).entrySet()) {
       List<Choice> options = new ArrayList<>();
       options.add(new Choice(entry.getKey(), ""));
       Optional<FieldRow> row = rowOf(entry.getKey(), version);
       if (row.isPresent()) {
-        entry.getValue().stream()
-            .filter(text -> builder.values().conforms(row.get(), text, version))
+        values(row.get(), entry.getValue(), version)
             .forEach(text -> options.add(new Choice(entry.getKey(), text)));
-        options.add(
-            new Choice(
-                entry.getKey(),
-                builder.isData(row.get()) ? "data" : builder.values().of(row.get(), version)));
       }
       all = product(all, options);
     }
     return all;
+  }
+
+  /** What the field's condition looks at, and what the conditions of those fields look at. */
+  private Map<Reference, Set<String>> conditionValues(FieldRow field, int version) {
+    Map<Reference, Set<String>> all =
+        new LinkedHashMap<>(ConditionValues.of(field.presence().clauses()));
+    for (Reference reference : List.copyOf(all.keySet())) {
+      tables
+          .layout(field.number().recordType())
+          .field(numberOf(reference), version)
+          .map(row -> ConditionValues.of(row.presence().clauses()))
+          .ifPresent(further -> further.forEach(all::putIfAbsent));
+    }
+    all.keySet().removeIf(reference -> numberOf(reference).equals(field.number()));
+    return all;
+  }
+
+  /** The values to try: those of the condition, and others where it names some. */
+  private Set<String> values(FieldRow row, Set<String> compared, int version) {
+    if (builder.isData(row)) {
+      return Set.of("data");
+    }
+    Set<String> texts = new LinkedHashSet<>();
+    compared.stream()
+        .filter(text -> builder.values().conforms(row, text, version))
+        .forEach(texts::add);
+    texts.add(builder.values().of(row, version));
+    if (!compared.isEmpty()) {
+      texts.addAll(builder.values().several(row, version));
+    }
+    return texts;
   }
 
   private static List<List<Choice>> product(List<List<Choice>> all, List<Choice> options) {
@@ -166,6 +193,9 @@ final class ClauseSolver {
     FieldNumber number = numberOf(reference);
     RecordLayout layout = tables.layout(number.recordType());
     int item = itemOf(reference);
+    if (layout.field(number, version).isEmpty()) {
+      return Optional.empty();
+    }
     List<FieldRow> items = layout.items(number, version);
     return items.isEmpty()
         ? layout.field(number, version)
@@ -225,9 +255,7 @@ final class ClauseSolver {
               .findFirst()
               .orElseThrow(() -> new AssertionError(row.number() + ": no item " + number));
       List<Choice> options = new ArrayList<>();
-      options.add(new Choice(entry.getKey(), builder.values().of(other, version)));
-      entry.getValue().stream()
-          .filter(text -> builder.values().conforms(other, text, version))
+      values(other, entry.getValue(), version)
           .forEach(text -> options.add(new Choice(entry.getKey(), text)));
       options.add(new Choice(entry.getKey(), ""));
       all = product(all, options);

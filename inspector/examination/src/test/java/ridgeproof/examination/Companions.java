@@ -3,6 +3,7 @@ package ridgeproof.examination;
 import java.util.Set;
 import java.util.TreeSet;
 import ridgeproof.spec.CharacterType;
+import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.RecordTypeRow.Encoding;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.requirement.Requirement;
@@ -19,7 +20,8 @@ final class Companions {
   static Set<String> of(Requirement requirement, SpecTables tables) {
     Set<String> rules = new TreeSet<>();
     int type = requirement.recordType();
-    int field = requirement.row().number().field();
+    FieldNumber number = requirement.row().number();
+    int field = number.field();
     boolean tagged = tables.recordType(type).orElseThrow().encoding() == Encoding.TAGGED;
     // The reader measures every record, so a LEN that is no length or another one is told.
     if (field == 1 && tagged) {
@@ -37,9 +39,26 @@ final class Companions {
     if (type == 1 && field == 15) {
       rules.add("RP-STR-021");
     }
-    // An IDC that is no number cannot be held against CNT, which then lists another record.
+    // The reader needs the IDC, and CNT says which it is.
     if (type != 1 && field == 2) {
-      rules.addAll(Set.of("RP-STR-028", "RP-STR-014"));
+      rules.addAll(Set.of("RP-STR-016", "RP-STR-028"));
+    }
+    // Whether the header gives a resolution is held against the types of the records.
+    if (type == 1 && (field == 11 || field == 12)) {
+      rules.add(field == 11 ? "RP-TXN-001" : "RP-TXN-002");
+    }
+    // A record whose image is gone or empty is told as such as well.
+    if (tables.recordType(type).orElseThrow().imageField().filter(number::equals).isPresent()) {
+      rules.addAll(Set.of("RP-IMG-011", "RP-IMG-013"));
+    }
+    // More bits than eight are no gray image.
+    if (tables.imageRecords().stream()
+        .anyMatch(row -> row.bitsPerPixel().filter(number::equals).isPresent())) {
+      rules.add("RP-IMG-018");
+    }
+    // A finger declared missing is a fact worth noting wherever the field is there.
+    if (tables.missingFingerFields().stream().anyMatch(row -> row.field().equals(number))) {
+      rules.add("RP-TXN-006");
     }
     // Only a control character is outside of type U, and the reader reports those.
     if (requirement.kind() == RequirementKind.CHARACTERS

@@ -1,5 +1,6 @@
 package ridgeproof.examination;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -11,6 +12,8 @@ import ridgeproof.spec.ValueRule;
 final class ConformingValues {
 
   private static final int HEADER = 1;
+  private static final int LONG_TAIL = 12;
+  private static final int SEVERAL = 12;
 
   private final SpecTables tables;
 
@@ -24,6 +27,15 @@ final class ConformingValues {
         .or(() -> candidates(row, version).filter(text -> conforms(row, text, version)).findFirst())
         .orElseThrow(
             () -> new AssertionError(row.number() + " " + row.item() + ": no value satisfies it"));
+  }
+
+  /** Some values that conform, where a condition asks for another one than the first. */
+  List<String> several(FieldRow row, int version) {
+    return candidates(row, version)
+        .filter(text -> conforms(row, text, version))
+        .distinct()
+        .limit(SEVERAL)
+        .toList();
   }
 
   boolean conforms(FieldRow row, String text, int version) {
@@ -51,7 +63,7 @@ final class ConformingValues {
             default -> null;
           });
     }
-    return field == 2 && row.bytes().isEmpty() ? Optional.of("01") : Optional.empty();
+    return field == 2 ? Optional.of(row.bytes().isEmpty() ? "01" : "1") : Optional.empty();
   }
 
   private Stream<String> candidates(FieldRow row, int version) {
@@ -87,7 +99,8 @@ final class ConformingValues {
     if (rule instanceof ValueRule.GreenwichTime) {
       return Stream.of("20260302101500Z");
     }
-    return Stream.of(PatternWord.of(((ValueRule.Matching) rule).pattern().pattern()));
+    String pattern = ((ValueRule.Matching) rule).pattern().pattern();
+    return Stream.of(0, LONG_TAIL).map(times -> PatternWord.of(pattern, times));
   }
 
   static String plain(double number) {

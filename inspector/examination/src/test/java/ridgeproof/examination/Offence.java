@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.spec.FieldRow;
+import ridgeproof.spec.RecordTypeRow;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.requirement.DepartingValues;
 import ridgeproof.spec.requirement.Requirement;
@@ -29,10 +30,7 @@ final class Offence {
    */
   Sketch against(Requirement requirement, Sketch conforming) {
     int field = requirement.row().number().field();
-    Sketch broken = broken(requirement, conforming, field);
-    return builder
-        .complete(broken, Set.of(field))
-        .orElseThrow(() -> new AssertionError(requirement.id() + ": breaking it forbids a field"));
+    return builder.completed(broken(requirement, conforming, field), Set.of(field));
   }
 
   private Sketch broken(Requirement requirement, Sketch sketch, int field) {
@@ -84,9 +82,11 @@ final class Offence {
 
   /** Any edition that has the field. */
   private int editionOf(FieldRow row) {
+    RecordTypeRow type = tables.recordType(row.number().recordType()).orElseThrow();
     return tables.codes("versions").codes().stream()
         .map(code -> Integer.parseInt(code.code()))
         .filter(row.versions()::contains)
+        .filter(type.versions()::contains)
         .findFirst()
         .orElseThrow();
   }

@@ -3,19 +3,21 @@ package ridgeproof.examination;
 /**
  * A word that a regular expression matches, for what the tables use of them: literals, {@code \d},
  * {@code .}, classes, groups, alternatives and the quantifiers {@code * ? {n} {n,m}}. Takes the
- * first alternative and the fewest repetitions.
+ * first alternative, the fewest repetitions, and as many for {@code *} as it is told.
  */
 final class PatternWord {
 
   private final String pattern;
+  private final int starTimes;
   private int next;
 
-  private PatternWord(String pattern) {
+  private PatternWord(String pattern, int starTimes) {
     this.pattern = pattern;
+    this.starTimes = starTimes;
   }
 
-  static String of(String pattern) {
-    PatternWord word = new PatternWord(pattern);
+  static String of(String pattern, int starTimes) {
+    PatternWord word = new PatternWord(pattern, starTimes);
     String text = word.alternatives();
     if (word.next < pattern.length()) {
       throw new IllegalArgumentException("pattern beyond this generator: " + pattern);
@@ -67,7 +69,7 @@ final class PatternWord {
     char c = pattern.charAt(next);
     if (c == '*' || c == '?') {
       next++;
-      return 0;
+      return c == '*' ? starTimes : 0;
     }
     if (c != '{') {
       return 1;

@@ -1,7 +1,9 @@
 package ridgeproof.examination;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.spec.FieldRow;
@@ -14,6 +16,7 @@ final class SketchBuilder {
 
   private final SpecTables tables;
   private final ConformingValues values;
+  private final Map<String, Sketch> smallest = new HashMap<>();
 
   SketchBuilder(SpecTables tables) {
     this.tables = tables;
@@ -22,8 +25,11 @@ final class SketchBuilder {
 
   /** The smallest record of a type that conforms. */
   Sketch smallest(int type, int version) {
-    return complete(new Sketch(type, version), Set.of())
-        .orElseThrow(() -> new AssertionError("Type-" + type + ": no record satisfies the rows"));
+    return smallest.computeIfAbsent(
+        type + "@" + version,
+        key ->
+            complete(new Sketch(type, version), Set.of())
+                .orElseThrow(() -> new AssertionError(key + ": no record satisfies the rows")));
   }
 
   /**
@@ -33,6 +39,17 @@ final class SketchBuilder {
    * @return empty where the record has a field that is forbidden to it
    */
   Optional<Sketch> complete(Sketch start, Set<Integer> never) {
+    Sketch whole = completed(start, never);
+    return tables.layout(start.type()).rows().stream()
+            .filter(row -> isFieldRow(row, start.version()))
+            .filter(row -> whole.has(row.number().field()))
+            .anyMatch(row -> demand(row, whole) == Demand.FORBIDDEN)
+        ? Optional.empty()
+        : Optional.of(whole);
+  }
+
+  /** As {@link #complete}, whether or not the record has a field that is forbidden to it. */
+  Sketch completed(Sketch start, Set<Integer> never) {
     RecordLayout layout = tables.layout(start.type());
     Sketch sketch = start;
     boolean changed = true;
@@ -49,13 +66,7 @@ final class SketchBuilder {
         }
       }
     }
-    Sketch whole = sketch;
-    return layout.rows().stream()
-            .filter(row -> isFieldRow(row, start.version()))
-            .filter(row -> whole.has(row.number().field()))
-            .anyMatch(row -> demand(row, whole) == Demand.FORBIDDEN)
-        ? Optional.empty()
-        : Optional.of(whole);
+    return sketch;
   }
 
   static Demand demand(FieldRow row, Sketch sketch) {

@@ -84,13 +84,12 @@ final class SketchWriter {
         .getBytes(StandardCharsets.ISO_8859_1);
   }
 
-  /** The bytes with the contents as the header has them, right or wrong, or without them. */
-  static byte[] withContents(byte[] bytes, Sketch header) {
+  /** The bytes with these contents (CNT), right or wrong, or without any. */
+  static byte[] withContents(byte[] bytes, Optional<List<List<String>>> contents) {
     String text = new String(bytes, StandardCharsets.ISO_8859_1);
     int from = text.indexOf(GS + "1.003:");
     int end = indexOf(text, GS, from + 1);
-    String field =
-        Optional.ofNullable(header.fields().get(3)).map(s -> GS + "1.003:" + value(s)).orElse("");
+    String field = contents.map(subfields -> GS + "1.003:" + value(subfields)).orElse("");
     String changed = text.substring(0, from) + field + text.substring(end);
     int length = indexOf(changed, FS, 0) + 1;
     String tag = "1.001:";
