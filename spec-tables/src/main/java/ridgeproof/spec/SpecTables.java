@@ -36,6 +36,7 @@ public final class SpecTables {
   private final Lazy<List<SubmissionProfile>> profiles = new Lazy<>(SpecTables::readProfiles);
   private final Lazy<List<Table.Row>> recordResolutions =
       new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
+  private final AgreementTables agreements = new AgreementTables();
 
   /** A line of the index of code tables. */
   public record CodeTableTitle(String table, String title, String usedBy, Source source) {}
@@ -206,6 +207,11 @@ public final class SpecTables {
                     row.parse("finger_item", Integer::parseInt),
                     row.parse("reason_item", Integer::parseInt)))
         .toList();
+  }
+
+  /** What the records of one transaction have to agree in. */
+  public AgreementTables agreements() {
+    return agreements;
   }
 
   /** Kinds of position and of impression that exclude each other, as "slap rolled". */

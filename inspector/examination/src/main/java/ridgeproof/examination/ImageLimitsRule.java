@@ -13,7 +13,7 @@ import ridgeproof.spec.ImageSizeLimit;
 import ridgeproof.spec.ResolutionClass;
 import ridgeproof.spec.SpecTables;
 
-/** Friction ridge images keep to the published resolutions, sizes, depths and compressions. */
+/** Friction ridge images keep to the published resolutions, sizes, depths and ratios. */
 final class ImageLimitsRule implements Rule {
 
   private static final double MM_PER_INCH = 25.4;
@@ -25,18 +25,11 @@ final class ImageLimitsRule implements Rule {
   private static final double SIZE_TOLERANCE = 0.01;
 
   private static final int GRAY_BITS = 8;
-  private static final double WSQ_PPI = 500;
 
   @Override
   public Set<String> ids() {
     return Set.of(
-        "RP-IMG-008",
-        "RP-IMG-009",
-        "RP-IMG-010",
-        "RP-IMG-012",
-        "RP-IMG-016",
-        "RP-IMG-017",
-        "RP-IMG-018");
+        "RP-IMG-008", "RP-IMG-009", "RP-IMG-010", "RP-IMG-016", "RP-IMG-017", "RP-IMG-018");
   }
 
   @Override
@@ -125,14 +118,6 @@ final class ImageLimitsRule implements Rule {
     Optional<ImageFormat> format = image.statedFormat();
     if (format.isEmpty()) {
       return;
-    }
-    if (format.get() == ImageFormat.WSQ
-        && image.density().filter(d -> d.horizontalPpi() > WSQ_PPI * 1.5).isPresent()) {
-      log.add(
-          "RP-IMG-012",
-          image.layout().compression().map(image::at).orElse(image.location()),
-          Observed.of("WSQ at %.0f ppi".formatted(image.density().get().horizontalPpi())),
-          "WSQ at 500 ppi, or JPEG 2000");
     }
     for (CompressionCeiling ceiling : ceilings) {
       double ratio = image.compressionRatio().orElse(0.0);

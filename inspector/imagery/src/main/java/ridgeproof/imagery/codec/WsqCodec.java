@@ -1,7 +1,5 @@
 package ridgeproof.imagery.codec;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Set;
 import ridgeproof.imagery.Decoding;
 import ridgeproof.imagery.DecodingLimits;
@@ -29,10 +27,8 @@ public final class WsqCodec implements ImageCodec {
             ridgeproof.imagery.wsq.DecodingLimits.standard()
                 .withMaxPixels(limits.maxPixels())
                 .withTimeLimit(limits.timeLimit().toNanos()));
-    // What the markers say is the header's to report; only what decoding met is told here.
-    List<CodestreamDefect> met = new ArrayList<>(decoding.defects());
-    met.removeAll(decoding.codestream().defects());
-    return new Decoding(decoding.image(), met.stream().map(WsqCodec::defect).toList());
+    return new Decoding(
+        decoding.image(), decoding.defects().stream().map(WsqCodec::defect).toList());
   }
 
   /** A defect of a WSQ codestream in the terms of every format. */
