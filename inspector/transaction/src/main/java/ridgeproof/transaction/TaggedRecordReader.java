@@ -37,7 +37,9 @@ final class TaggedRecordReader {
     this.statedLength = statedLength();
     int statedEnd = statedLength.isPresent() ? start + statedLength.getAsInt() : -1;
     this.lengthHolds =
-        statedEnd > start && statedEnd <= source.length() && context.starts.isBoundary(statedEnd);
+        statedEnd > leastEnd()
+            && statedEnd <= source.length()
+            && context.starts.isBoundary(statedEnd);
     this.limit = lengthHolds ? statedEnd : source.length();
   }
 
@@ -80,6 +82,11 @@ final class TaggedRecordReader {
       to++;
     }
     return WholeNumber.parse(source.latin1(from, to - from));
+  }
+
+  /** The end of the record's first tag; in 14.001: a length of 1 would lead to another tag. */
+  private int leastEnd() {
+    return Tag.at(source, start, source.length()).map(Tag::valueStart).orElse(start);
   }
 
   private OptionalInt idc() {
