@@ -16,7 +16,16 @@ final class RuleSet {
           new CompletenessRule(),
           new ImageAgreementRule(),
           new ImageSoundnessRule(),
-          new ImageLimitsRule());
+          new ImageLimitsRule(),
+          new NeededParticularsRule(),
+          new BirthplaceRule(),
+          new DateOrderRule(),
+          new AgeRule(),
+          new NumberFormRule(),
+          new MeasuresRule(),
+          new MiscellaneousNumberRule(),
+          new NameRule(),
+          new AgencyFieldsRule());
 
   private RuleSet() {}
 

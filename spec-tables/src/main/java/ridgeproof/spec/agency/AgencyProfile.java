@@ -9,13 +9,15 @@ import ridgeproof.spec.SubmissionProfile.NeededPrint;
 /**
  * What one receiving agency asks for beyond the published documents.
  *
- * @param prints those of the base profile and the agency's own; none to take what the file implies
+ * @param hasBase whether a submission is named whose prints are needed; else the file implies it
+ * @param prints those of the base and the agency's own
  * @param severities what the agency makes of a rule, by the id of the rule
  * @param relaxed every rule that is laxer than published, by its severity or its limit
  */
 public record AgencyProfile(
     String name,
     String title,
+    boolean hasBase,
     List<NeededPrint> prints,
     List<AgencyField> fields,
     Map<String, Severity> severities,

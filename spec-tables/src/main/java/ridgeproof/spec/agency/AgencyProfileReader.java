@@ -101,7 +101,14 @@ public final class AgencyProfileReader {
             .orElse(new AgencyLimits(Map.of(), Set.of(), OptionalInt.empty()));
     root.rejectOthers();
     return new AgencyProfile(
-        name, title, prints, List.copyOf(fields.values()), severities, limits, relaxed);
+        name,
+        title,
+        root.keys().contains("base"),
+        prints,
+        List.copyOf(fields.values()),
+        severities,
+        limits,
+        relaxed);
   }
 
   private List<NeededPrint> base(TomlTable root) {
