@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
+import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -82,9 +82,9 @@ class NamedProfileTest {
 
   @Test
   void anUnreadableProfileEndsTheCommandBeforeAnyFileIsRead() throws IOException {
-    StringWriter out = new StringWriter();
-    StringWriter error = new StringWriter();
-    Console console = new Console(new PrintWriter(out), new PrintWriter(error), false);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream error = new ByteArrayOutputStream();
+    Console console = new Console(new PrintStream(out), new PrintStream(error), false);
     String profile = file("name = 1");
     int status =
         RidgeproofCommand.commandLine(console)
