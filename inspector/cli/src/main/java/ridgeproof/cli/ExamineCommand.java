@@ -58,11 +58,10 @@ final class ExamineCommand implements Callable<Integer> {
   @Option(
       names = "--profile",
       paramLabel = "NAME|FILE",
-      description = {
-        "what the bureau expects: rolled-card, identification-flats, or an agency's own profile"
-            + " such as examples/tidewater-pilots.toml;",
-        "by default what the file itself implies"
-      })
+      description =
+          "what the bureau expects: rolled-card, identification-flats, or the file of an agency's"
+              + " own profile such as examples/tidewater-pilots.toml; what the file itself implies"
+              + " unless set")
   String profile;
 
   @Option(

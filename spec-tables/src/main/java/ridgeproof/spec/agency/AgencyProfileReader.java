@@ -71,7 +71,9 @@ public final class AgencyProfileReader {
   }
 
   private static Problem problem(JsonProcessingException failure) {
-    String message = failure.getOriginalMessage().lines().findFirst().orElse("cannot be read");
+    String message =
+        "not readable as TOML: "
+            + failure.getOriginalMessage().lines().findFirst().orElse("no reason given");
     return failure.getLocation() == null
         ? new Problem(1, 1, message)
         : new Problem(
