@@ -137,7 +137,13 @@ final class RuleExamples {
     add(
         "RP-TXN-009",
         () -> SampleCard.rolled().withField(16, SampleCard.number(4, 3, 1, 1)).bytes());
-    add("RP-TXN-010", () -> withoutPrints().with(1, draft -> draft.with(4, "CAR")).plus(SampleCard.taggedPrint(1, 1, 1)).bytes());
+    add(
+        "RP-TXN-010",
+        () ->
+            withoutPrints()
+                .with(1, draft -> draft.with(4, "CAR"))
+                .plus(SampleCard.taggedPrint(1, 1, 1))
+                .bytes());
   }
 
   private void images() {
