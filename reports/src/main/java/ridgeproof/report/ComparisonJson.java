@@ -22,7 +22,7 @@ public final class ComparisonJson {
   /** A change that breaks a reader raises it. */
   public static final int SCHEMA_VERSION = 1;
 
-  private static final JsonFactory JSON = new JsonFactory();
+  private static final JsonFactory JSON = InertJson.factory();
 
   private final JsonGenerator json;
   private final TransactionComparison comparison;
@@ -70,8 +70,8 @@ public final class ComparisonJson {
       writePair(pair);
     }
     json.writeEndArray();
-    writeFindings("gained", comparison.gained());
-    writeFindings("lost", comparison.lost());
+    writeFindings("gained", comparison.gained(), comparison.second());
+    writeFindings("lost", comparison.lost(), comparison.first());
     json.writeArrayFieldStart("cautions");
     json.writeString(ComparisonWording.NOT_LOOKED_AT);
     for (String caution : Wording.CAUTIONS) {
@@ -153,10 +153,12 @@ public final class ComparisonJson {
     json.writeEndObject();
   }
 
-  private void writeFindings(String name, List<Finding> findings) throws IOException {
+  private void writeFindings(String name, List<Finding> findings, FindingsReport report)
+      throws IOException {
+    ObservedText observed = new ObservedText(report, showPersonal);
     json.writeArrayFieldStart(name);
     for (Finding finding : findings) {
-      boolean masked = finding.observed().personal() && !showPersonal;
+      boolean masked = observed.isMasked(finding);
       json.writeStartObject();
       json.writeStringField("rule", finding.ruleId());
       json.writeStringField("severity", finding.severity().name());
@@ -164,7 +166,7 @@ public final class ComparisonJson {
       json.writeStringField("where", wording.whereabouts(finding.location()));
       json.writeBooleanField("masked", masked);
       if (!masked) {
-        json.writeStringField("found", SafeText.of(finding.observed().text()));
+        json.writeStringField("found", observed.of(finding));
       }
       json.writeEndObject();
     }

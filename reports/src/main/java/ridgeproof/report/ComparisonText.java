@@ -39,8 +39,8 @@ public final class ComparisonText {
     remarks();
     onlyOnce();
     comparison.pairs().stream().filter(RecordPair::differs).forEach(this::pair);
-    findings("Findings gained in the second", comparison.gained());
-    findings("Findings lost in the second", comparison.lost());
+    findings("Findings gained in the second", comparison.gained(), comparison.second());
+    findings("Findings lost in the second", comparison.lost(), comparison.first());
     ignored();
     out.append('\n');
     paragraph("", ComparisonWording.NOT_LOOKED_AT);
@@ -103,11 +103,12 @@ public final class ComparisonText {
     return words.place(difference) + ": " + words.change(difference);
   }
 
-  private void findings(String title, List<Finding> findings) {
+  private void findings(String title, List<Finding> findings, FindingsReport report) {
     if (findings.isEmpty()) {
       return;
     }
     out.append('\n').append(ink.strong(title)).append('\n');
+    ObservedText observed = new ObservedText(report, options.showPersonal());
     for (Finding finding : findings) {
       paragraph(
           "  ",
@@ -119,7 +120,7 @@ public final class ComparisonText {
               + ", "
               + wording.whereabouts(finding.location())
               + ": found "
-              + SafeText.of(finding.observed(), options.showPersonal()));
+              + observed.of(finding));
     }
   }
 

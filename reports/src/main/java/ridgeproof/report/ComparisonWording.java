@@ -1,7 +1,9 @@
 package ridgeproof.report;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.comparison.ImageDifference;
 import ridgeproof.examination.comparison.TransactionComparison;
@@ -16,6 +18,9 @@ final class ComparisonWording {
   static final String NOT_LOOKED_AT =
       "Whether two images show the same finger was not looked at: pixels were compared, not ridges.";
 
+  private final TransactionComparison comparison;
+  private final Map<Integer, ExaminedImage> firstImages;
+  private final Map<Integer, ExaminedImage> secondImages;
   private final Wording wording;
   private final FieldValues first;
   private final FieldValues second;
@@ -26,13 +31,21 @@ final class ComparisonWording {
     this.wording = new Wording(tables);
     this.first = new FieldValues(tables, comparison.first().transaction().version(), false);
     this.second = new FieldValues(tables, comparison.second().transaction().version(), false);
+    this.comparison = comparison;
+    this.firstImages = comparison.first().imagesByRecord();
+    this.secondImages = comparison.second().imagesByRecord();
     this.showPersonal = showPersonal;
   }
 
   /** A record and the finger it shows. */
   String record(LogicalRecord record, FindingsReport report) {
-    String positions = report.imageOf(record.ordinal()).map(wording::positions).orElse("");
+    ExaminedImage image = images(report).get(record.ordinal());
+    String positions = image == null ? "" : wording.positions(image);
     return wording.recordTitle(record) + (positions.isEmpty() ? "" : ", " + positions);
+  }
+
+  private Map<Integer, ExaminedImage> images(FindingsReport report) {
+    return report == comparison.first() ? firstImages : secondImages;
   }
 
   /** Whether the texts of a difference are left out. */

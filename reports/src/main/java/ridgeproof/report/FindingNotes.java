@@ -14,10 +14,10 @@ final class FindingNotes {
 
   private final Map<Finding, Integer> numbers = new IdentityHashMap<>();
   private final Set<String> explained = new HashSet<>();
-  private final boolean showPersonal;
+  private final ObservedText observed;
 
   FindingNotes(FindingsReport report, boolean showPersonal) {
-    this.showPersonal = showPersonal;
+    this.observed = new ObservedText(report, showPersonal);
     report.findings().forEach(finding -> numbers.put(finding, numbers.size() + 1));
   }
 
@@ -34,7 +34,7 @@ final class FindingNotes {
         finding.ruleId(),
         finding.rule().title(),
         Wording.place(finding.location()),
-        SafeText.of(finding.observed(), showPersonal),
+        observed.of(finding),
         SafeText.of(finding.required()),
         finding.evidence().stream().map(Wording::measured).toList(),
         first ? Optional.of(SafeText.of(finding.explanation())) : Optional.empty());

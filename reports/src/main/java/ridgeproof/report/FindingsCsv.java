@@ -53,8 +53,9 @@ public final class FindingsCsv {
     if (report.findings().isEmpty()) {
       row(start, List.of("", "", "no findings"));
     }
+    ObservedText observed = new ObservedText(report, showPersonal);
     for (Finding finding : report.findings()) {
-      row(start, cells(finding));
+      row(start, cells(finding, observed));
     }
   }
 
@@ -63,7 +64,7 @@ public final class FindingsCsv {
     return out.toString();
   }
 
-  private List<String> cells(Finding finding) {
+  private List<String> cells(Finding finding, ObservedText observed) {
     Location place = finding.location();
     return List.of(
         finding.ruleId(),
@@ -78,7 +79,7 @@ public final class FindingsCsv {
         number(place.item()),
         offset(place.bytes()),
         place.bytes().map(bytes -> String.valueOf(bytes.length())).orElse(""),
-        SafeText.of(finding.observed(), showPersonal),
+        observed.of(finding),
         finding.required(),
         finding.remedy(),
         finding.source().document()

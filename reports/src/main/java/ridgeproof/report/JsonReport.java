@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import ridgeproof.examination.ExaminedImage;
@@ -15,6 +16,7 @@ import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.spec.Source;
+import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.transaction.ByteRange;
 import ridgeproof.transaction.LogicalRecord;
 
@@ -27,16 +29,18 @@ public final class JsonReport {
   /** Where the schema stands on the class path. */
   public static final String SCHEMA = "/ridgeproof/report/findings-report.schema.json";
 
-  private static final JsonFactory JSON = new JsonFactory();
+  private static final JsonFactory JSON = InertJson.factory();
 
   private final JsonGenerator json;
   private final RenderOptions options;
   private final Wording wording;
+  private final ObservedText observed;
 
   private JsonReport(JsonGenerator json, FindingsReport report, RenderOptions options) {
     this.json = json;
     this.options = options;
     this.wording = new Wording(report.tables());
+    this.observed = new ObservedText(report, options.showPersonal());
   }
 
   /** One object, on several lines, without a line break at its end. */
@@ -64,14 +68,20 @@ public final class JsonReport {
     json.writeStringField("depth", report.depth().name().toLowerCase(Locale.ROOT));
     json.writeBooleanField("personalValuesShown", options.showPersonal());
     writeTransaction(report);
+    json.writeArrayFieldStart("relaxedRules");
+    for (RelaxedRule rule : report.relaxed()) {
+      writeRelaxed(rule);
+    }
+    json.writeEndArray();
     json.writeArrayFieldStart("actions");
     for (RecommendedAction action : report.actions()) {
       writeAction(action);
     }
     json.writeEndArray();
     json.writeArrayFieldStart("records");
+    Map<Integer, ExaminedImage> images = report.imagesByRecord();
     for (LogicalRecord record : report.transaction().records()) {
-      writeRecord(record, report.imageOf(record.ordinal()));
+      writeRecord(record, Optional.ofNullable(images.get(record.ordinal())));
     }
     json.writeEndArray();
     json.writeArrayFieldStart("findings");
@@ -100,6 +110,15 @@ public final class JsonReport {
       json.writeBooleanField("implied", !report.profileNamed());
       json.writeEndObject();
     }
+    json.writeEndObject();
+  }
+
+  private void writeRelaxed(RelaxedRule rule) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("rule", rule.ruleId());
+    json.writeStringField("title", wording.ruleTitle(rule));
+    json.writeStringField("published", rule.published());
+    json.writeStringField("now", rule.now());
     json.writeEndObject();
   }
 
@@ -182,7 +201,7 @@ public final class JsonReport {
     json.writeStringField("severity", finding.severity().name());
     json.writeStringField("title", finding.rule().title());
     writeLocation(finding.location());
-    boolean masked = finding.observed().personal() && !options.showPersonal();
+    boolean masked = observed.isMasked(finding);
     json.writeObjectFieldStart("observed");
     json.writeBooleanField("masked", masked);
     if (!masked) {

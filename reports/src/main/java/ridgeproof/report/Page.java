@@ -12,6 +12,7 @@ record Page(
     String counts,
     boolean personalShown,
     List<Fact> facts,
+    List<String> relaxed,
     List<Step> steps,
     List<HandDiagram> hands,
     List<PositionRow> positions,

@@ -3,6 +3,7 @@ package ridgeproof.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -31,6 +32,7 @@ final class PageContents {
   private final Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels;
   private final Wording wording;
   private final FindingNotes notes;
+  private final Map<Integer, List<Finding>> findings;
 
   PageContents(
       FileFacts file,
@@ -42,6 +44,7 @@ final class PageContents {
     this.options = options;
     this.pixels = pixels;
     this.wording = new Wording(report.tables());
+    this.findings = report.findingsByRecord();
     this.notes = new FindingNotes(report, options.showPersonal());
   }
 
@@ -49,7 +52,8 @@ final class PageContents {
     List<PositionRow> positions = new PositionStates(report).rows();
     boolean prints = report.images().stream().anyMatch(image -> image.layout().frictionRidge());
     boolean asked = report.profile().isPresent();
-    List<FindingNote> wholeFile = report.findingsOf(0).stream().map(notes::note).toList();
+    List<FindingNote> wholeFile =
+        findings.getOrDefault(0, List.of()).stream().map(notes::note).toList();
     return new Page(
         PageHead.titled(report.verdict() + ": " + SafeText.of(file.name()) + " \u2013 Ridgeproof"),
         SafeText.of(file.name()),
@@ -58,6 +62,7 @@ final class PageContents {
         Wording.counts(report),
         options.showPersonal(),
         facts(),
+        report.relaxed().stream().map(wording::relaxed).map(SafeText::of).toList(),
         report.actions().stream().map(this::step).toList(),
         prints || asked ? HandDiagram.of(positions) : List.of(),
         prints || asked ? positions : List.of(),
@@ -133,14 +138,14 @@ final class PageContents {
 
   /** The worst severity among the findings of the image's record, but for mere facts. */
   private Optional<Severity> worst(ExaminedImage image) {
-    return report.findingsOf(image.record().ordinal()).stream()
+    return findings.getOrDefault(image.record().ordinal(), List.of()).stream()
         .map(Finding::severity)
         .filter(severity -> severity.worseThan(Severity.NOTE))
         .min(Severity::compareTo);
   }
 
   private String state(ExaminedImage image, Severity worst) {
-    return report.findingsOf(image.record().ordinal()).stream()
+    return findings.getOrDefault(image.record().ordinal(), List.of()).stream()
         .filter(finding -> finding.severity() == worst)
         .map(finding -> finding.rule().title())
         .distinct()

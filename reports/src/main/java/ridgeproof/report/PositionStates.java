@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
@@ -32,9 +33,16 @@ final class PositionStates {
   private final Wording wording;
   private final Set<Integer> declared = new TreeSet<>();
 
+  /** Findings that make an image doubtful, by ordinal of their record. */
+  private final Map<Integer, List<Finding>> grave;
+
   PositionStates(FindingsReport report) {
     this.report = report;
     this.wording = new Wording(report.tables());
+    this.grave =
+        report.findings().stream()
+            .filter(finding -> finding.severity().worseThan(Severity.ADVICE))
+            .collect(Collectors.groupingBy(finding -> finding.location().record().orElse(0)));
     for (MissingFingerField row : report.tables().missingFingerFields()) {
       for (LogicalRecord record : report.transaction().recordsOfType(row.field().recordType())) {
         record
@@ -115,13 +123,11 @@ final class PositionStates {
 
   /** The worst finding that makes the position's image doubtful. */
   private Optional<Finding> worst(int code, Optional<ExaminedImage> image) {
-    return report.findings().stream()
-        .filter(finding -> finding.severity().worseThan(Severity.ADVICE))
-        .filter(
-            finding ->
-                finding.location().position().orElse(-1) == code
-                    || image.isPresent()
-                        && finding.location().record().orElse(-1) == image.get().record().ordinal())
+    return Stream.concat(
+            grave.getOrDefault(0, List.of()).stream()
+                .filter(finding -> finding.location().position().orElse(-1) == code),
+            image.stream()
+                .flatMap(i -> grave.getOrDefault(i.record().ordinal(), List.of()).stream()))
         .min((left, right) -> left.severity().compareTo(right.severity()));
   }
 

@@ -1,10 +1,11 @@
 package ridgeproof.report;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.Set;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
@@ -24,12 +25,16 @@ final class RecordParts {
 
   private final FindingsReport report;
   private final FindingNotes notes;
+  private final Map<Integer, List<Finding>> findings;
+  private final Set<Integer> images;
   private final Wording wording;
   private final FieldValues values;
 
   RecordParts(FindingsReport report, boolean showPersonal, FindingNotes notes) {
     this.report = report;
     this.notes = notes;
+    this.findings = report.findingsByRecord();
+    this.images = report.imagesByRecord().keySet();
     this.wording = new Wording(report.tables());
     this.values = new FieldValues(report.tables(), report.transaction().version(), showPersonal);
   }
@@ -39,21 +44,25 @@ final class RecordParts {
   }
 
   private RecordPart part(LogicalRecord record) {
-    List<Finding> findings = report.findingsOf(record.ordinal());
     List<Field> shown = record.fields().stream().limit(MOST_FIELDS).toList();
-    Map<Boolean, List<Finding>> byPlace =
-        findings.stream()
-            .collect(Collectors.partitioningBy(finding -> fieldOf(finding, shown).isPresent()));
-    List<FindingNote> ofRecord = byPlace.get(false).stream().map(notes::note).toList();
-    List<FieldPart> fields =
-        shown.stream().map(field -> field(record, field, shown, byPlace.get(true))).toList();
+    List<FindingNote> ofRecord = new ArrayList<>();
+    Map<Field, List<FindingNote>> beside = new IdentityHashMap<>();
+    for (Finding finding : findings.getOrDefault(record.ordinal(), List.of())) {
+      FindingNote note = notes.note(finding);
+      fieldOf(finding, shown)
+          .ifPresentOrElse(
+              field -> beside.computeIfAbsent(field, key -> new ArrayList<>()).add(note),
+              () -> ofRecord.add(note));
+    }
     return new RecordPart(
         "r" + record.ordinal(),
         wording.recordTitle(record),
         Wording.extent(record),
-        report.imageOf(record.ordinal()).map(image -> "i" + record.ordinal()).orElse(""),
+        images.contains(record.ordinal()) ? "i" + record.ordinal() : "",
         ofRecord,
-        fields,
+        shown.stream()
+            .map(field -> field(record, field, beside.getOrDefault(field, List.of())))
+            .toList(),
         record.fields().size() - shown.size());
   }
 
@@ -70,8 +79,7 @@ final class RecordParts {
         .or(() -> named.stream().findFirst());
   }
 
-  private FieldPart field(
-      LogicalRecord record, Field field, List<Field> shown, List<Finding> findings) {
+  private FieldPart field(LogicalRecord record, Field field, List<FindingNote> beside) {
     Optional<FieldRow> row = values.row(field.number());
     return new FieldPart(
         field.range().offset(),
@@ -81,10 +89,7 @@ final class RecordParts {
         row.map(FieldRow::name).orElse("not in the layout of this version"),
         values(record, field),
         Math.max(0, field.subfields().size() - MOST_VALUES),
-        findings.stream()
-            .filter(finding -> fieldOf(finding, shown).filter(found -> found == field).isPresent())
-            .map(notes::note)
-            .toList());
+        beside);
   }
 
   private List<String> values(LogicalRecord record, Field field) {

@@ -26,10 +26,10 @@ public final class SarifReport {
 
   static final String SCHEMA = "https://json.schemastore.org/sarif-2.1.0.json";
 
-  private static final JsonFactory JSON = new JsonFactory();
+  private static final JsonFactory JSON = InertJson.factory();
   private static final String HEX = "0123456789ABCDEF";
 
-  private record Examined(FileFacts file, List<Finding> findings) {}
+  private record Examined(FileFacts file, List<Finding> findings, ObservedText observed) {}
 
   private final Wording wording;
   private final ToolFacts tool;
@@ -46,7 +46,7 @@ public final class SarifReport {
 
   /** Appends the findings of a file. */
   public void add(FileFacts file, FindingsReport report) {
-    files.add(new Examined(file, report.findings()));
+    files.add(new Examined(file, report.findings(), new ObservedText(report, showPersonal)));
     for (Finding finding : report.findings()) {
       ruleIndex.putIfAbsent(finding.ruleId(), ruleIndex.size());
       rules.putIfAbsent(finding.ruleId(), finding.rule());
@@ -135,7 +135,7 @@ public final class SarifReport {
         "message",
         finding.rule().title()
             + ": found "
-            + SafeText.of(finding.observed(), showPersonal)
+            + files.get(artifact).observed().of(finding)
             + ", required "
             + SafeText.of(finding.required())
             + ". "

@@ -3,6 +3,7 @@ package ridgeproof.report;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
@@ -11,6 +12,7 @@ import ridgeproof.examination.Verdict;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Measure;
 import ridgeproof.spec.Source;
+import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.transaction.LogicalRecord;
 
 /** The report for a terminal: the verdict first, then what to do, then each record. */
@@ -22,6 +24,7 @@ public final class TextReport {
   private final FindingsReport report;
   private final RenderOptions options;
   private final Wording wording;
+  private final ObservedText observed;
   private final Ink ink;
   private final StringBuilder out = new StringBuilder();
   private final Set<String> explained = new HashSet<>();
@@ -31,6 +34,7 @@ public final class TextReport {
     this.report = report;
     this.options = options;
     this.wording = new Wording(report.tables());
+    this.observed = new ObservedText(report, options.showPersonal());
     this.ink = new Ink(options.colour());
   }
 
@@ -40,6 +44,7 @@ public final class TextReport {
 
   private String render() {
     heading();
+    relaxed();
     actions();
     records();
     sources();
@@ -75,6 +80,17 @@ public final class TextReport {
     return line + ".";
   }
 
+  /** Rules that a profile made laxer are listed always, whether the file breaks them or not. */
+  private void relaxed() {
+    if (report.relaxed().isEmpty()) {
+      return;
+    }
+    out.append('\n').append(ink.strong("Laxer here than published, by the profile")).append('\n');
+    for (RelaxedRule rule : report.relaxed()) {
+      paragraph("  ", SafeText.of(wording.relaxed(rule)));
+    }
+  }
+
   private void actions() {
     if (report.actions().isEmpty()) {
       return;
@@ -93,7 +109,9 @@ public final class TextReport {
   }
 
   private void records() {
-    List<Finding> whole = report.findingsOf(0);
+    Map<Integer, List<Finding>> findings = report.findingsByRecord();
+    Map<Integer, ExaminedImage> images = report.imagesByRecord();
+    List<Finding> whole = findings.getOrDefault(0, List.of());
     if (!whole.isEmpty()) {
       out.append('\n').append(ink.strong("The file as a whole")).append('\n');
       whole.forEach(this::finding);
@@ -101,8 +119,10 @@ public final class TextReport {
     for (LogicalRecord record : report.transaction().records()) {
       out.append('\n').append(ink.strong(wording.recordTitle(record))).append('\n');
       paragraph("  ", Wording.extent(record));
-      report.imageOf(record.ordinal()).ifPresent(this::image);
-      report.findingsOf(record.ordinal()).forEach(this::finding);
+      if (images.containsKey(record.ordinal())) {
+        image(images.get(record.ordinal()));
+      }
+      findings.getOrDefault(record.ordinal(), List.of()).forEach(this::finding);
     }
   }
 
@@ -128,7 +148,7 @@ public final class TextReport {
     if (!place.isEmpty()) {
       paragraph("      ", place);
     }
-    paragraph("      found     ", SafeText.of(finding.observed(), options.showPersonal()));
+    paragraph("      found     ", observed.of(finding));
     paragraph("      required  ", SafeText.of(finding.required()));
     for (Measure measure : finding.evidence()) {
       paragraph("      measured  ", Wording.measured(measure));

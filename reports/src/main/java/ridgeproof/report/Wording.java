@@ -16,6 +16,7 @@ import ridgeproof.spec.Code;
 import ridgeproof.spec.RecordTypeRow;
 import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.transaction.LogicalRecord;
 
 /** The words in which every report speaks of records, fingers and verdicts. */
@@ -113,6 +114,16 @@ final class Wording {
                     .append("at byte ")
                     .append(bytes.offset()));
     return place.toString();
+  }
+
+  /** A rule that a profile made laxer, in one line. */
+  String relaxed(RelaxedRule rule) {
+    return "%s %s: %s, published %s"
+        .formatted(rule.ruleId(), ruleTitle(rule), rule.now(), rule.published());
+  }
+
+  String ruleTitle(RelaxedRule rule) {
+    return tables.catalogue().rule(rule.ruleId()).title();
   }
 
   /** The place of a finding within the file. */

@@ -15,6 +15,13 @@ public sealed interface ValueRule {
   /** The rule in a few words, for "required". */
   String inWords();
 
+  /**
+   * Whether a value that is refused is a code that is not listed, rather than one of a wrong form.
+   */
+  default boolean namesCodes() {
+    return false;
+  }
+
   /** As {@link #matches} where no code table is in play. */
   default boolean matchesText(String value) {
     return matches(value, (table, code) -> false);
@@ -36,6 +43,11 @@ public sealed interface ValueRule {
       OptionalDouble left = asNumber(text);
       OptionalDouble right = asNumber(value);
       return left.isPresent() && right.isPresent() && left.getAsDouble() == right.getAsDouble();
+    }
+
+    @Override
+    public boolean namesCodes() {
+      return true;
     }
 
     @Override
@@ -62,6 +74,11 @@ public sealed interface ValueRule {
     @Override
     public boolean matches(String value, CodeLookup codes) {
       return codes.knows(table, value);
+    }
+
+    @Override
+    public boolean namesCodes() {
+      return true;
     }
 
     @Override
@@ -120,6 +137,13 @@ public sealed interface ValueRule {
     @Override
     public boolean matches(String value, CodeLookup codes) {
       return rules.stream().anyMatch(rule -> rule.matches(value, codes));
+    }
+
+    /** A date stays a date where a code such as 00000000 may stand for it. */
+    @Override
+    public boolean namesCodes() {
+      return rules.stream().anyMatch(ValueRule::namesCodes)
+          && rules.stream().noneMatch(rule -> rule instanceof CalendarDate);
     }
 
     @Override

@@ -52,6 +52,12 @@ final class TicketCommand implements Callable<Integer> {
   Depth depth;
 
   @Option(
+      names = "--profile",
+      paramLabel = "NAME|FILE",
+      description = "what the bureau expects, as examine has it")
+  String profile;
+
+  @Option(
       names = "--generated-at",
       paramLabel = "TIME",
       converter = InstantConverter.class,
@@ -74,6 +80,9 @@ final class TicketCommand implements Callable<Integer> {
     InputFile file = InputFile.open(path, limits.maxFileSize);
     ExaminationOptions options =
         ExaminationOptions.standard().withDepth(depth).withImageLimits(limits.decoding());
+    if (profile != null) {
+      options = NamedProfile.applyTo(options, profile, tables);
+    }
     FindingsReport report = new Examiner(tables, limits.reading()).examine(file.bytes(), options);
     Ticket ticket =
         Ticket.of(file.facts(), report, Version.facts(), Optional.ofNullable(generatedAt));

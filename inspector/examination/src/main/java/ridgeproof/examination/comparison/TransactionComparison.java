@@ -64,10 +64,13 @@ public record TransactionComparison(
     RecordPairing pairing = new RecordPairing(first, second);
     Set<Integer> moved = pairing.moved();
     ImageComparison images = new ImageComparison(extraction);
+    Map<Integer, ExaminedImage> firstImages = first.imagesByRecord();
+    Map<Integer, ExaminedImage> secondImages = second.imagesByRecord();
     List<RecordPair> pairs = new ArrayList<>();
     for (RecordPairing.Pair pair : pairing.pairs()) {
-      Optional<ExaminedImage> left = first.imageOf(pair.first().ordinal());
-      Optional<ExaminedImage> right = second.imageOf(pair.second().ordinal());
+      Optional<ExaminedImage> left = Optional.ofNullable(firstImages.get(pair.first().ordinal()));
+      Optional<ExaminedImage> right =
+          Optional.ofNullable(secondImages.get(pair.second().ordinal()));
       pairs.add(
           new RecordPair(
               pair.first(),
