@@ -103,7 +103,7 @@ final class ExamineCommand implements Callable<Integer> {
     if (format == Format.html && paths.size() > 1) {
       throw CommandFailure.usage("html is a page for one file; these are " + paths.size());
     }
-    ReportAssembly reports = new ReportAssembly(format, tables, rendering, pixels(tables));
+    ReportAssembly reports = ReportAssembly.of(format, tables, rendering, pixels(tables));
     int worst = ExitStatus.OK;
     for (Path path : paths) {
       InputFile file = InputFile.open(path, limits.maxFileSize);

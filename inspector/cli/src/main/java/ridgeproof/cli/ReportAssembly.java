@@ -3,7 +3,10 @@ package ridgeproof.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import ridgeproof.cli.ExamineCommand.Format;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
@@ -18,53 +21,61 @@ import ridgeproof.report.TextReport;
 import ridgeproof.spec.SpecTables;
 
 /** Renders one report after the other, and joins those of several files as the format wants. */
-final class ReportAssembly {
-
-  private final Format format;
-  private final RenderOptions rendering;
-  private final Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels;
-  private final FindingsCsv csv;
-  private final SarifReport sarif;
-  private final List<String> rendered = new ArrayList<>();
+record ReportAssembly(BiConsumer<FileFacts, FindingsReport> adding, Supplier<String> joined) {
 
   /**
+   * Only what the format needs is made, and its classes loaded.
+   *
    * @param pixels decodes images for the page; empty to leave them out
    */
-  ReportAssembly(
+  static ReportAssembly of(
       Format format,
       SpecTables tables,
       RenderOptions rendering,
       Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels) {
-    this.format = format;
-    this.rendering = rendering;
-    this.pixels = pixels;
-    this.csv = new FindingsCsv(rendering);
-    this.sarif = new SarifReport(tables, Version.facts(), rendering);
+    return switch (format) {
+      case text ->
+          oneByOne(
+              (file, report) -> TextReport.render(file, report, rendering),
+              texts -> String.join("\n" + "=".repeat(rendering.width()) + "\n\n", texts));
+      case json ->
+          oneByOne(
+              (file, report) -> JsonReport.render(file, report, rendering), ReportAssembly::array);
+      case html ->
+          oneByOne(
+              (file, report) ->
+                  pixels
+                      .map(decode -> HtmlReport.render(file, report, rendering, decode))
+                      .orElseGet(() -> HtmlReport.render(file, report, rendering)),
+              pages -> String.join("", pages));
+      case csv -> {
+        FindingsCsv csv = new FindingsCsv(rendering);
+        yield new ReportAssembly(csv::add, csv::text);
+      }
+      case sarif -> {
+        SarifReport sarif = new SarifReport(tables, Version.facts(), rendering);
+        yield new ReportAssembly(sarif::add, sarif::text);
+      }
+    };
   }
 
-  void add(FileFacts file, FindingsReport report) {
-    switch (format) {
-      case text -> rendered.add(TextReport.render(file, report, rendering));
-      case json -> rendered.add(JsonReport.render(file, report, rendering));
-      case html ->
-          rendered.add(
-              pixels
-                  .map(decode -> HtmlReport.render(file, report, rendering, decode))
-                  .orElseGet(() -> HtmlReport.render(file, report, rendering)));
-      case csv -> csv.add(file, report);
-      case sarif -> sarif.add(file, report);
-    }
+  private static ReportAssembly oneByOne(
+      BiFunction<FileFacts, FindingsReport, String> render, Function<List<String>, String> join) {
+    List<String> rendered = new ArrayList<>();
+    return new ReportAssembly(
+        (file, report) -> rendered.add(render.apply(file, report)), () -> join.apply(rendered));
   }
 
   /** Several JSON reports make an array; one stands alone. */
+  private static String array(List<String> reports) {
+    return reports.size() == 1 ? reports.get(0) : "[" + String.join(",\n", reports) + "]";
+  }
+
+  void add(FileFacts file, FindingsReport report) {
+    adding.accept(file, report);
+  }
+
   String text() {
-    return switch (format) {
-      case text -> String.join("\n" + "=".repeat(rendering.width()) + "\n\n", rendered);
-      case json ->
-          rendered.size() == 1 ? rendered.get(0) : "[" + String.join(",\n", rendered) + "]";
-      case html -> rendered.get(0);
-      case csv -> csv.text();
-      case sarif -> sarif.text();
-    };
+    return joined.get();
   }
 }

@@ -1,0 +1,138 @@
+package ridgeproof.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import ridgeproof.spec.FieldNumber;
+import ridgeproof.transaction.CharacterEncoding;
+import ridgeproof.transaction.FieldDraft;
+import ridgeproof.transaction.RecordDraft;
+import ridgeproof.transaction.TransactionWriter;
+
+class ReportFormsTest {
+
+  @TempDir Path folder;
+  private Path first;
+  private Path second;
+
+  private record Outcome(int status, String out, String error) {}
+
+  @BeforeEach
+  void writeTwoTransactions() throws IOException {
+    first =
+        Files.write(folder.resolve("specimen-ada.an2"), transaction("20260302", "SPECIMEN,ADA"));
+    second =
+        Files.write(folder.resolve("specimen-bea.an2"), transaction("20260303", "SPECIMEN,BEA"));
+  }
+
+  @Test
+  void aTicketNamesNeitherTheFileNorThePerson() {
+    for (String format : List.of("text", "markdown", "html")) {
+      Outcome ticket = run("ticket", "--format", format, first.toString());
+      assertEquals(0, ticket.status(), ticket.error());
+      assertFalse(ticket.out().toLowerCase().contains("specimen"), ticket.out());
+      assertEquals(ticket.out(), run("ticket", "--format", format, first.toString()).out());
+    }
+  }
+
+  @Test
+  void aTicketTellsTheTimeThatItIsGiven() {
+    Outcome ticket = run("ticket", "--generated-at", "2026-03-02T11:15:00+01:00", first.toString());
+    assertTrue(ticket.out().contains("2026-03-02T10:15:00Z"), ticket.out());
+    Outcome wrong = run("ticket", "--generated-at", "yesterday", first.toString());
+    assertEquals(64, wrong.status());
+    assertTrue(wrong.error().contains("yesterday"), wrong.error());
+  }
+
+  @Test
+  void aComparisonEndsWithZeroForSameAndOneForDifferent() {
+    assertEquals(0, run("compare", first.toString(), first.toString()).status());
+    Outcome different = run("compare", first.toString(), second.toString());
+    assertEquals(1, different.status());
+    assertFalse(different.out().contains("SPECIMEN,"), different.out());
+    assertTrue(different.out().contains("2.018 NAM"), different.out());
+    assertTrue(
+        run("compare", "--show-personal", first.toString(), second.toString())
+            .out()
+            .contains("\"SPECIMEN,ADA\" became \"SPECIMEN,BEA\""));
+  }
+
+  @Test
+  void whatIsIgnoredDoesNotCount() {
+    assertEquals(
+        0, run("compare", "--ignore", "1.005,2.018", first.toString(), second.toString()).status());
+    assertEquals(
+        1, run("compare", "--ignore", "2.018", first.toString(), second.toString()).status());
+    Outcome wrong = run("compare", "--ignore", "name", first.toString(), second.toString());
+    assertEquals(64, wrong.status());
+  }
+
+  @Test
+  void aPageIsForOneFile() {
+    Outcome page = run("examine", "--format", "html", first.toString());
+    assertEquals(run("examine", first.toString()).status(), page.status(), page.error());
+    assertTrue(page.out().startsWith("<!DOCTYPE html>"), page.out());
+    Outcome folderPage = run("examine", "--format", "html", folder.toString());
+    assertEquals(64, folderPage.status());
+    assertTrue(folderPage.error().contains("one file"), folderPage.error());
+  }
+
+  @Test
+  void aFolderMakesOneSheetAndOneLog() {
+    Outcome csv = run("examine", "--format", "csv", folder.toString());
+    assertEquals(1, csv.out().lines().filter(line -> line.startsWith("file,sha256")).count());
+    assertTrue(csv.out().contains("specimen-ada.an2,") && csv.out().contains("specimen-bea.an2,"));
+    Outcome sarif = run("examine", "--format", "sarif", folder.toString());
+    assertEquals(1, sarif.out().lines().filter(line -> line.contains("\"runs\"")).count());
+    assertTrue(sarif.out().contains("specimen-bea.an2"), sarif.out());
+  }
+
+  private static Outcome run(String... arguments) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream error = new ByteArrayOutputStream();
+    Console console =
+        new Console(
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(error, true, StandardCharsets.UTF_8),
+            false);
+    int status = RidgeproofCommand.commandLine(console).execute(arguments);
+    return new Outcome(
+        status, out.toString(StandardCharsets.UTF_8), error.toString(StandardCharsets.UTF_8));
+  }
+
+  /** A type of transaction of which no prints are asked. */
+  private static byte[] transaction(String date, String name) {
+    RecordDraft header =
+        RecordDraft.tagged(
+            1,
+            List.of(
+                field(1, 1, ""),
+                field(1, 2, "0500"),
+                field(1, 3, ""),
+                field(1, 4, "MAP"),
+                field(1, 5, date),
+                field(1, 7, "THP000000"),
+                field(1, 8, "THP000001"),
+                field(1, 9, "PILOT-0001"),
+                field(1, 11, "00.00"),
+                field(1, 12, "00.00")));
+    RecordDraft particulars =
+        RecordDraft.tagged(2, List.of(field(2, 1, ""), field(2, 2, "00"), field(2, 18, name)));
+    return new TransactionWriter(CharacterEncoding.ASCII).write(List.of(header, particulars));
+  }
+
+  private static FieldDraft field(int type, int number, String value) {
+    return FieldDraft.text(new FieldNumber(type, number), value);
+  }
+}
