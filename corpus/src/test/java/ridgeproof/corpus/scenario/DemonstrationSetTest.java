@@ -104,7 +104,7 @@ class DemonstrationSetTest {
       }
     }
     assertEquals(
-        List.of("clean-flats.an2", "length-off-by-one.an2", "one-hand-missing.an2"),
+        List.of("clean-flats.an2", "date-turned-round.an2", "length-off-by-one.an2"),
         List.copyOf(there.keySet()));
     there.forEach(
         (file, bytes) -> assertArrayEquals(set.get(file.replace(".an2", "")).bytes(), bytes, file));
