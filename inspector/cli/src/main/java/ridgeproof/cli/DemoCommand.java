@@ -46,6 +46,12 @@ final class DemoCommand implements Callable<Integer> {
       description = "the folder to write to, ridgeproof-demo unless set; it is made if need be")
   Path folder;
 
+  @Option(
+      names = "--story",
+      paramLabel = "NAME",
+      description = "only this story, such as clean-card; may be given several times")
+  List<String> stories = List.of();
+
   @Option(names = "--overwrite", description = "replace files that exist")
   boolean overwrite;
 
@@ -59,7 +65,7 @@ final class DemoCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    List<Scenario> scenarios = DemonstrationSet.scenarios();
+    List<Scenario> scenarios = chosen();
     prepare(scenarios);
     List<Told> told = tellAll(scenarios);
     console.print(String.format(Locale.ROOT, ROW, "STORY", "VERDICT", "MAIN FINDING"));
@@ -68,6 +74,20 @@ final class DemoCommand implements Callable<Integer> {
     console.print(told.size() + " files in " + folder + ". One of them in full:");
     console.print("  ridgeproof examine " + file(scenarios.get(scenarios.size() - 1)));
     return ExitStatus.OK;
+  }
+
+  private List<Scenario> chosen() {
+    List<String> names = DemonstrationSet.names();
+    for (String story : stories) {
+      if (!names.contains(story)) {
+        throw CommandFailure.usage(
+            "no story " + story + "; there are: " + String.join(", ", names));
+      }
+    }
+    return names.stream()
+        .filter(name -> stories.isEmpty() || stories.contains(name))
+        .map(DemonstrationSet::scenario)
+        .toList();
   }
 
   /** Refuses before the work, not in the middle of it. */
