@@ -32,7 +32,8 @@ class RulesCommandTest {
   @Test
   void theCountEndsWithTheNumberOfRequirementsThatTheWalkChecks() {
     long checked =
-        new Requirements(SpecTables.open()).all().stream().filter(Requirement::isObservable).count();
+        new Requirements(SpecTables.open())
+            .all().stream().filter(Requirement::isObservable).count();
     assertEquals(ExitStatus.OK, run("rules", "--count"));
     String last = printed().lines().reduce((first, second) -> second).orElseThrow();
     assertEquals("in all   %5d  requirements".formatted(checked), last);
