@@ -36,6 +36,19 @@ public record FieldNumber(int recordType, int field) implements Comparable<Field
     return true;
   }
 
+  // Written out, since what a record makes by itself is linked at run time, in every start anew.
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof FieldNumber number
+        && recordType == number.recordType
+        && field == number.field;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * field + recordType;
+  }
+
   @Override
   public int compareTo(FieldNumber other) {
     return recordType != other.recordType

@@ -6,7 +6,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,7 +57,7 @@ final class Table {
             "*",
             cells.length + " cells where the first line names " + columns.size());
       }
-      rows.add(new Row(name, scanner.line(), columns, places, cells));
+      rows.add(new Row(name, scanner.line(), places, cells));
     }
     return new Table(name, columns, List.copyOf(rows));
   }
@@ -79,19 +78,12 @@ final class Table {
   static final class Row {
     private final String table;
     private final long line;
-    private final List<String> columns;
     private final Map<String, Integer> places;
     private final String[] cells;
 
-    private Row(
-        String table,
-        long line,
-        List<String> columns,
-        Map<String, Integer> places,
-        String[] cells) {
+    private Row(String table, long line, Map<String, Integer> places, String[] cells) {
       this.table = table;
       this.line = line;
-      this.columns = columns;
       this.places = places;
       this.cells = cells;
     }
@@ -144,15 +136,6 @@ final class Table {
     VersionRange versions() {
       return new VersionRange(
           integer("since").orElse(0), integer("until").orElse(Integer.MAX_VALUE));
-    }
-
-    /** Every cell by its column, in the order of the file. */
-    Map<String, String> asMap() {
-      Map<String, String> map = new LinkedHashMap<>();
-      for (int i = 0; i < cells.length; i++) {
-        map.put(columns.get(i), cells[i]);
-      }
-      return map;
     }
 
     TableError error(String column, String problem) {
