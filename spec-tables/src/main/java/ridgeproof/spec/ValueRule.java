@@ -9,6 +9,9 @@ import java.util.regex.PatternSyntaxException;
 /** What a value may be: the {@code values} column. */
 public sealed interface ValueRule {
 
+  /** What stands between alternatives. */
+  String OR = " or ";
+
   /** Whether the value satisfies the rule. */
   boolean matches(String value, CodeLookup codes);
 
@@ -166,9 +169,12 @@ public sealed interface ValueRule {
    */
   static ValueRule parse(String text) {
     List<ValueRule> rules = new ArrayList<>();
-    for (String part : text.split(" or ")) {
-      rules.addAll(parseAlternative(part.strip()));
+    int start = 0;
+    for (int or = text.indexOf(OR); or >= 0; or = text.indexOf(OR, start)) {
+      rules.addAll(parseAlternative(text.substring(start, or).strip()));
+      start = or + OR.length();
     }
+    rules.addAll(parseAlternative(text.substring(start).strip()));
     return rules.size() == 1 ? rules.get(0) : new AnyOf(List.copyOf(rules));
   }
 
