@@ -1,5 +1,6 @@
 package ridgeproof.examination;
 
+import java.util.LinkedHashSet;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -67,13 +68,12 @@ final class ImageSoundnessRule implements Rule {
   }
 
   private static void reportDefects(ExaminedImage image, FindingLog log) {
-    image.header().ifPresent(h -> h.defects().forEach(defect -> report(image, defect, log)));
-    image.decodingDefects().forEach(defect -> report(image, defect, log));
-    boolean unknown =
-        image.header().isPresent()
-            && image.pixels().isEmpty()
-            && image.decodingDefects().isEmpty()
-            && image.header().get().defects().isEmpty();
+    // The header walk and the decoder may meet the same damage.
+    Set<ImageDefect> defects = new LinkedHashSet<>();
+    image.header().ifPresent(header -> defects.addAll(header.defects()));
+    defects.addAll(image.decodingDefects());
+    defects.forEach(defect -> report(image, defect, log));
+    boolean unknown = image.header().isPresent() && image.pixels().isEmpty() && defects.isEmpty();
     if (unknown) {
       log.add(
           "RP-IMG-014",

@@ -16,7 +16,30 @@ final class RuleSet {
           new CompletenessRule(),
           new ImageAgreementRule(),
           new ImageSoundnessRule(),
-          new ImageLimitsRule());
+          new ImageLimitsRule(),
+          new RecordLinkRule(),
+          new CrossReferenceRule(),
+          new HeaderResolutionRule(),
+          new SegmentShapeRule(),
+          new SegmentFingersRule(),
+          new DeclaredFingerRule(),
+          new QualityFieldsRule(),
+          new FeatureCountRule(),
+          new FeaturePlaceRule(),
+          new FeatureFrameRule(),
+          new FeatureFingerRule(),
+          new PositionDescriptorRule(),
+          new CaptureDateRule(),
+          new PrintCompressionRule(),
+          new NeededParticularsRule(),
+          new BirthplaceRule(),
+          new DateOrderRule(),
+          new AgeRule(),
+          new NumberFormRule(),
+          new MeasuresRule(),
+          new MiscellaneousNumberRule(),
+          new NameRule(),
+          new AgencyFieldsRule());
 
   private RuleSet() {}
 

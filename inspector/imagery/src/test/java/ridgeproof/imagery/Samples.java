@@ -5,7 +5,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -18,6 +17,8 @@ import javax.imageio.ImageWriter;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
+import ridgeproof.imagery.wsq.WsqEncoder;
+import ridgeproof.imagery.wsq.WsqEncoding;
 
 /** Small synthetic images in every format, made here or read from the test resources. */
 public final class Samples {
@@ -46,7 +47,7 @@ public final class Samples {
     files.put("lossless.jpg", LosslessJpeg.encode(grayImage()));
     files.put("gray.png", png(gray()));
     files.put("group4.tif", tiff(bilevel(), "CCITT T.6"));
-    files.put("frame.wsq", wsqFrame());
+    files.put("gray.wsq", wsq());
     return files;
   }
 
@@ -150,22 +151,9 @@ public final class Samples {
     return bytes.toByteArray();
   }
 
-  /** The marker segments of a WSQ file around coded data that means nothing. */
-  public static byte[] wsqFrame() {
-    String comment = "NIST_COM 4\nPIX_WIDTH 61\nPIX_HEIGHT 47\nPPI 500\nWSQ_BITRATE 0.75\n";
-    ByteBuffer out = ByteBuffer.allocate(300);
-    out.putShort((short) 0xFFA0);
-    out.putShort((short) 0xFFA8).putShort((short) (comment.length() + 2));
-    out.put(comment.getBytes(java.nio.charset.StandardCharsets.US_ASCII));
-    out.putShort((short) 0xFFA2).putShort((short) 17);
-    out.put((byte) 0).put((byte) 255).putShort((short) HEIGHT).putShort((short) WIDTH);
-    out.put((byte) 2).putShort((short) 12_345).put((byte) 3).putShort((short) 45_678);
-    out.put((byte) 2).putShort((short) 42_123);
-    out.putShort((short) 0xFFA3).putShort((short) 3).put((byte) 0);
-    out.put(new byte[] {0x12, 0x34, (byte) 0xFF, 0x00, 0x56});
-    out.putShort((short) 0xFFA1);
-    byte[] file = new byte[out.position()];
-    out.flip().get(file);
-    return file;
+  /** The gray image at 500 ppi by encoding software number 42123. */
+  public static byte[] wsq() {
+    return WsqEncoder.encode(
+        grayImage(), new WsqEncoding(WsqEncoding.HIGH_BITS_PER_PIXEL, 500, 42_123));
   }
 }

@@ -65,12 +65,12 @@ public final class ImageCodecs {
       return replacement;
     }
     return switch (format) {
-      case WSQ -> new JnbisWsqCodec();
+      case WSQ -> new WsqCodec();
       case JPEG -> new JpegCodec();
       case JPEG_LOSSLESS -> new LosslessJpegCodec();
       case JPEG_2000 -> new Jpeg2000Codec();
       case PNG -> new PngCodec();
-      case TIFF -> new FacsimileCodec();
+      case TIFF, GROUP_4 -> new FacsimileCodec();
       case RAW -> new RawCodec();
     };
   }

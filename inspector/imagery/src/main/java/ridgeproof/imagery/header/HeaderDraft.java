@@ -100,7 +100,7 @@ final class HeaderDraft {
     }
   }
 
-  private void add(ImageDefect.Kind kind, int position, String detail) {
+  void add(ImageDefect.Kind kind, int position, String detail) {
     if (defects.size() < MAX_DEFECTS) {
       defects.add(new ImageDefect(kind, source.origin() + position, detail));
     }

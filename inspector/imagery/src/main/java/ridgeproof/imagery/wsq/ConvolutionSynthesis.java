@@ -103,13 +103,13 @@ final class ConvolutionSynthesis implements BandSynthesis {
     return Math.floorDiv(position - shift + taps.length - 1, 2);
   }
 
-  private float tap(float[] taps, int distance, int leftSign) {
+  private float tap(float[] taps, int distance, int rightSign) {
     if (odd) {
       int index = Math.abs(distance);
       return index < taps.length ? taps[index] : 0;
     }
     int index = distance > 0 ? distance - 1 : -distance;
-    return index < taps.length ? (distance > 0 ? taps[index] : leftSign * taps[index]) : 0;
+    return index < taps.length ? (distance > 0 ? rightSign * taps[index] : taps[index]) : 0;
   }
 
   private int extendedLow(int n, int size) {

@@ -173,9 +173,18 @@ final class MarkerWalk {
       case DQT -> SegmentContent.QUANTIZATION_LENGTH;
       case DTT -> SegmentContent.transformLength(source, position + BODY);
       case DHT -> SegmentContent.huffmanLength(source, position + BODY, stated);
-      case COM -> Math.max(stated, LENGTH_BYTES);
+      case COM -> commentLength(position, stated);
       case SOI, EOI, RST -> 0;
     };
+  }
+
+  /** A comment must end at a marker; when it does not, the next marker ends it. */
+  private int commentLength(int position, int stated) {
+    if (stated >= LENGTH_BYTES && markerAt(position + MARKER_BYTES + stated).isPresent()) {
+      return stated;
+    }
+    int next = nextMarker(position + BODY);
+    return next < 0 ? Math.max(stated, LENGTH_BYTES) : next - position - MARKER_BYTES;
   }
 
   private void readSegment(WsqMarker marker, int position, int end) {

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * The content of DTT: the two analysis filters, each as its right half beginning in the middle. A
  * filter of odd length is symmetric about its middle coefficient. Of a pair of even length, the
- * low-pass filter is symmetric and the high-pass filter antisymmetric (WSQ specification
- * IAFIS-IC-0110, from memory).
+ * low-pass filter is symmetric and the high-pass filter antisymmetric; filtering is convolution, so
+ * that the right half meets the samples on the left (WSQ specification IAFIS-IC-0110, from memory).
  *
  * @param offset of the marker in the file
  * @param lowPassLength taps of the whole low-pass filter

@@ -169,7 +169,7 @@ class ImageCodecsTest {
 
   @Test
   void damageInsideTheDataBecomesADefect() {
-    for (String name : List.of("gray.png", "gray-53.j2k", "lossless.jpg", "frame.wsq")) {
+    for (String name : List.of("gray.png", "gray-53.j2k", "lossless.jpg", "gray.wsq")) {
       byte[] file = Samples.all().get(name);
       Decoding decoding = decode(Arrays.copyOf(file, file.length / 2));
       assertTrue(
@@ -245,7 +245,7 @@ class ImageCodecsTest {
             return new Decoding(java.util.Optional.of(fixed), List.of());
           }
         };
-    ByteSource source = ByteSource.of(Samples.wsqFrame());
+    ByteSource source = ByteSource.of(Samples.wsq());
     Decoding decoding =
         ImageCodecs.standard()
             .with(other)

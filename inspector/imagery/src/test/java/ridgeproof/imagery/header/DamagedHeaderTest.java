@@ -32,6 +32,24 @@ class DamagedHeaderTest {
   }
 
   @TestFactory
+  Stream<DynamicTest> everyTruncatedCodestreamIsDamaged() {
+    return Samples.all().entrySet().stream()
+        .map(
+            sample ->
+                DynamicTest.dynamicTest(
+                    sample.getKey(),
+                    () -> {
+                      for (int length = 12; length < sample.getValue().length; length++) {
+                        byte[] cut = Arrays.copyOf(sample.getValue(), length);
+                        assertTrue(
+                            ImageHeaders.read(ByteSource.of(cut)).defects().stream()
+                                .anyMatch(defect -> defect.kind() == ImageDefect.Kind.DAMAGE),
+                            "cut to " + length + " bytes");
+                      }
+                    }));
+  }
+
+  @TestFactory
   Stream<DynamicTest> everyFlippedByteEndsInAHeaderWithoutDefectsOutsideTheFile() {
     return Samples.all().entrySet().stream()
         .map(sample -> DynamicTest.dynamicTest(sample.getKey(), () -> flip(sample)));

@@ -11,11 +11,15 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import ridgeproof.imagery.Decoding;
+import ridgeproof.imagery.DecodingLimits;
+import ridgeproof.imagery.ImageCodec.StatedSize;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageDefect.Kind;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.Samples;
+import ridgeproof.imagery.codec.ImageCodecs;
 import ridgeproof.transaction.ByteRange;
 import ridgeproof.transaction.ByteSource;
 
@@ -52,7 +56,7 @@ class ImageHeadersTest {
         "lossless.jpg",
         "gray.png",
         "group4.tif",
-        "frame.wsq"
+        "gray.wsq"
       })
   void everySampleStatesItsSizeAndHasNoDefect(String name) {
     byte[] file = Samples.all().get(name);
@@ -73,7 +77,7 @@ class ImageHeadersTest {
         "lossless.jpg",
         "gray.png",
         "group4.tif",
-        "frame.wsq"
+        "gray.wsq"
       })
   void bytesAfterTheEndAreTrailingAtAnAbsoluteOffset(String name) {
     byte[] file = Samples.all().get(name);
@@ -96,7 +100,7 @@ class ImageHeadersTest {
         "lossless.jpg",
         "gray.png",
         "group4.tif",
-        "frame.wsq"
+        "gray.wsq"
       })
   void aFileCutOneByteShortIsDamaged(String name) {
     byte[] file = Samples.all().get(name);
@@ -113,7 +117,7 @@ class ImageHeadersTest {
     assertEquals(ImageFormat.JPEG_LOSSLESS, readSample("lossless.jpg").format());
     assertEquals(ImageFormat.PNG, readSample("gray.png").format());
     assertEquals(ImageFormat.TIFF, readSample("group4.tif").format());
-    assertEquals(ImageFormat.WSQ, readSample("frame.wsq").format());
+    assertEquals(ImageFormat.WSQ, readSample("gray.wsq").format());
   }
 
   @Test
@@ -247,6 +251,23 @@ class ImageHeadersTest {
   }
 
   @Test
+  void markerCodesWithinCodedDataAreDamageAndAreNotDecoded() {
+    byte[] file = Samples.resource("gray-53.j2k");
+    int data = indexOf(file, 0xFF, 0x93) + 2;
+    file[data + 40] = (byte) 0xFF;
+    file[data + 41] = (byte) 0xFF;
+    ByteSource source = ByteSource.of(file);
+    ImageHeader header = ImageHeaders.read(source);
+    assertEquals("a marker code within coded data", header.defects().get(0).detail());
+    assertEquals(data + 40, header.defects().get(0).offset());
+    Decoding decoding =
+        ImageCodecs.standard()
+            .decode(source, header, new StatedSize(0, 0, 8), DecodingLimits.standard());
+    assertTrue(decoding.image().isEmpty());
+    assertEquals(Kind.DAMAGE, decoding.defects().get(0).kind());
+  }
+
+  @Test
   void pngDensityAndChecksums() {
     byte[] file = Samples.png(Samples.gray(), 19685);
     ImageHeader header = read(file);
@@ -276,14 +297,21 @@ class ImageHeadersTest {
 
   @Test
   void wsqTellsItsCommentsAndFrame() {
-    ImageHeader header = readSample("frame.wsq");
-    assertEquals("0.75", header.comments().get("WSQ_BITRATE"));
+    ImageHeader header = readSample("gray.wsq");
+    assertEquals("61", header.comments().get("PIX_WIDTH"));
     assertEquals(500, header.density().orElseThrow().verticalPpi());
-    assertEquals("2", header.facts().get("encoder number"));
     assertEquals("42123", header.facts().get("software number"));
-    assertEquals("123.45", header.facts().get("shift"));
-    assertEquals("45.678", header.facts().get("scale"));
+    double mean = mean(Samples.grayImage().toArray());
+    assertEquals(mean, Double.parseDouble(header.facts().get("shift")), 0.01);
     assertEquals("255", header.facts().get("white"));
+  }
+
+  private static double mean(byte[] pixels) {
+    long sum = 0;
+    for (byte pixel : pixels) {
+      sum += pixel & 0xFF;
+    }
+    return (double) sum / pixels.length;
   }
 
   private static byte[] box(String type, byte[] content) {

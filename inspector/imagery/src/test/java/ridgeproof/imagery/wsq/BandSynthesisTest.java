@@ -3,6 +3,7 @@ package ridgeproof.imagery.wsq;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -23,6 +24,10 @@ class BandSynthesisTest {
   private static final FilterPair SIX_TWO =
       new FilterPair(
           false, new double[] {ROOT / 2, ROOT / 16, -ROOT / 16}, new double[] {ROOT / 2});
+
+  /** Pairs that reconstruct perfectly, of odd and of even lengths. */
+  static final List<FilterPair> PAIRS =
+      List.of(FilterPair.STANDARD, FIVE_THREE, HAAR, TWO_SIX, SIX_TWO);
 
   @Test
   void liftingInvertsOddFilters() {
@@ -153,15 +158,15 @@ class BandSynthesisTest {
   }
 
   private static double filtered(
-      boolean odd, double[] half, double[] signal, int center, int leftSign) {
+      boolean odd, double[] half, double[] signal, int center, int rightSign) {
     double sum = 0;
     for (int j = 0; j < half.length; j++) {
       if (odd) {
         sum += half[j] * at(signal, center + j, true);
         sum += j == 0 ? 0 : half[j] * at(signal, center - j, true);
       } else {
-        sum += half[j] * at(signal, center + 1 + j, false);
-        sum += leftSign * half[j] * at(signal, center - j, false);
+        sum += rightSign * half[j] * at(signal, center + 1 + j, false);
+        sum += half[j] * at(signal, center - j, false);
       }
     }
     return sum;

@@ -126,6 +126,19 @@ class WsqCodestreamTest {
   }
 
   @Test
+  void aWrongLengthOfACommentDoesNotSwallowTheNextSegment() {
+    for (int stated : new int[] {0, 1, 9, 11, 30, 60000}) {
+      byte[] first = comment(new byte[8]);
+      first[2] = (byte) (stated >> 8);
+      first[3] = (byte) stated;
+      WsqCodestream codestream = read(soi(), first, comment(new byte[40]), eoi());
+      assertEquals(2, codestream.comments().size(), "length " + stated);
+      assertTrue(kinds(codestream).contains(Kind.BAD_SEGMENT_LENGTH));
+      assertTrue(codestream.first(WsqMarker.EOI).isPresent());
+    }
+  }
+
+  @Test
   void aBlockWithoutItsTableIsReported() {
     byte[] block = {(byte) 0xFF, (byte) 0xA3, 0, 3, 4, 0x55, (byte) 0xFF, 0, 0x11};
     WsqCodestream codestream = read(soi(), block, eoi());

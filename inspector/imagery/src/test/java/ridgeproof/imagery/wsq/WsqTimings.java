@@ -1,5 +1,6 @@
 package ridgeproof.imagery.wsq;
 
+import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -9,12 +10,14 @@ import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.ReferenceCodestreams.Reference;
 
 /**
- * Prints megapixels per second on one thread over all reference codestreams. With the arguments
- * {@code ours} or {@code other} it prints the time of one first decoding in this JVM instead.
+ * Prints megapixels per second on one thread over all reference codestreams, by the clock and by
+ * the processor time of that thread, which says more on a busy machine. With the arguments {@code
+ * ours} or {@code other} and the number of a codestream it prints one first decoding in this JVM
+ * instead.
  */
 final class WsqTimings {
 
-  private static final int WARM_UP = 8;
+  private static final int WARM_UP = 10;
   private static final int PASSES = 10;
 
   private WsqTimings() {}
@@ -22,12 +25,12 @@ final class WsqTimings {
   public static void main(String[] args) {
     List<Reference> references = ReferenceCodestreams.all();
     if (args.length == 2) {
-      Reference first = references.get(Integer.parseInt(args[1]));
-      ToLongFunction<Reference> decoder =
-          args[0].equals("ours") ? WsqTimings::ours : WsqTimings::other;
+      Reference reference = references.get(Integer.parseInt(args[1]));
+      boolean ours = args[0].equals("ours");
       long start = System.nanoTime();
-      long pixels = decoder.applyAsLong(first);
-      print("cold " + args[0], pixels, System.nanoTime() - start);
+      long used = threadNanos();
+      long pixels = ours ? ours(reference) : other(reference);
+      print("first, " + args[0], pixels, System.nanoTime() - start, threadNanos() - used);
       return;
     }
     measure("decode, ours", references, WsqTimings::ours);
@@ -36,35 +39,41 @@ final class WsqTimings {
     for (Reference reference : references) {
       images.put(reference, WsqDecoder.decode(reference.source()).image().orElseThrow());
     }
-    measure(
-        "encode, ours",
-        references,
-        reference -> {
-          GrayImage image = images.get(reference);
-          WsqEncoder.encode(image, WsqEncoding.standard(500));
-          return (long) image.width() * image.height();
-        });
+    measure("encode, ours", references, reference -> encoded(images.get(reference)));
   }
 
   private static void measure(
       String name, List<Reference> references, ToLongFunction<Reference> work) {
-    long[] times = new long[PASSES];
+    long[] clock = new long[PASSES];
+    long[] processor = new long[PASSES];
     long pixels = 0;
     for (int pass = -WARM_UP; pass < PASSES; pass++) {
       long start = System.nanoTime();
+      long used = threadNanos();
       pixels = references.stream().mapToLong(work).sum();
       if (pass >= 0) {
-        times[pass] = System.nanoTime() - start;
+        processor[pass] = threadNanos() - used;
+        clock[pass] = System.nanoTime() - start;
       }
     }
-    Arrays.sort(times);
-    print(name, pixels, times[PASSES / 2]);
+    Arrays.sort(clock);
+    Arrays.sort(processor);
+    print(name, pixels, clock[PASSES / 2], processor[PASSES / 2]);
   }
 
-  private static void print(String name, long pixels, long nanos) {
+  private static void print(String name, long pixels, long clock, long processor) {
     System.out.printf(
-        "%-16s %6.1f Mpx in %8.1f ms: %6.1f Mpx/s%n",
-        name, pixels / 1e6, nanos / 1e6, 1e3 * pixels / nanos);
+        "%-14s %5.1f Mpx, clock %7.1f ms = %6.1f Mpx/s, processor %7.1f ms = %6.1f Mpx/s%n",
+        name,
+        pixels / 1e6,
+        clock / 1e6,
+        1e3 * pixels / clock,
+        processor / 1e6,
+        1e3 * pixels / processor);
+  }
+
+  private static long threadNanos() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
   }
 
   private static long ours(Reference reference) {
@@ -73,5 +82,10 @@ final class WsqTimings {
 
   private static long other(Reference reference) {
     return new org.jnbis.internal.WsqDecoder().decode(reference.source().toArray()).getLength();
+  }
+
+  private static long encoded(GrayImage image) {
+    WsqEncoder.encode(image, WsqEncoding.standard(500));
+    return (long) image.width() * image.height();
   }
 }
