@@ -15,7 +15,7 @@ public record Expectation(
     String profile, List<String> areas, String verdict, List<String> findings) {
 
   /** The areas that exist when a scenario does not name its own. */
-  public static final List<String> AREAS = List.of("STR", "FLD", "COD", "TXN", "IMG");
+  public static final List<String> AREAS = List.of("STR", "FLD", "COD", "TXN", "IMG", "PTL");
 
   public Expectation {
     profile = Given.orElse(profile, "");

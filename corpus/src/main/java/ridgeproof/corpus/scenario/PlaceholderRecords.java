@@ -93,8 +93,8 @@ final class PlaceholderRecords {
     for (int step = 0; step < 12_000; step++) {
       double t = step / 12_000.0;
       double turn = 2 * Math.PI * 9 * t + phase;
-      double x = 100 + 950 * t + 45 * StrictMath.sin(turn);
-      double y = 150 + (90 - 50 * t) * StrictMath.cos(turn + 0.6 * StrictMath.sin(3 * turn));
+      double x = 100 + 950 * t + 60 * StrictMath.sin(turn);
+      double y = 150 + (80 - 50 * t) * StrictMath.cos(turn) + 15 * StrictMath.sin(0.4 * turn);
       dot(bits, (int) x, (int) y);
     }
     return bits;
