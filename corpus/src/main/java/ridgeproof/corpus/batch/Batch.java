@@ -37,7 +37,8 @@ final class Batch {
 
   /** Writes {@code subject-000001.an2} and so on, and {@code labels.csv}. */
   void write(int subjects) throws IOException, InterruptedException {
-    CSVFormat format = CSVFormat.DEFAULT.builder().setHeader(LabelRow.COLUMNS).get();
+    CSVFormat format =
+        CSVFormat.DEFAULT.builder().setHeader(LabelRow.COLUMNS).setRecordSeparator("\n").get();
     ExecutorService pool = Executors.newFixedThreadPool(cores);
     try (CSVPrinter labels =
         new CSVPrinter(Files.newBufferedWriter(folder.resolve(LABELS)), format)) {

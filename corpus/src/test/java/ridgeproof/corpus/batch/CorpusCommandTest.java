@@ -18,7 +18,16 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
+import ridgeproof.corpus.scenario.People;
 import ridgeproof.corpus.scenario.Scenario;
+import ridgeproof.corpus.scenario.TransactionComposer;
+import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.examination.Examiner;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.Verdict;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.ReadingLimits;
 
 class CorpusCommandTest {
 
@@ -89,6 +98,17 @@ class CorpusCommandTest {
     assertEquals(0.2, defects / images, 0.015);
     assertEquals(0.2, wrong / stories.size(), 0.04);
     assertTrue(new SubjectPlan(3, 0).scenario(1).defects().isEmpty());
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4})
+  void withoutDefectsAFileIsReady(int subject) {
+    Scenario scenario = new SubjectPlan(3, 0).scenario(subject);
+    byte[] bytes = new TransactionComposer(new People()).compose(scenario).bytes();
+    FindingsReport report =
+        new Examiner(SpecTables.open(), ReadingLimits.standard())
+            .examine(ByteSource.of(bytes), ExaminationOptions.standard());
+    assertEquals(Verdict.READY, report.verdict(), () -> report.findings().get(0).rule().title());
   }
 
   @Test
