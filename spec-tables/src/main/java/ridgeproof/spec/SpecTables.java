@@ -205,6 +205,11 @@ public final class SpecTables {
         .toList();
   }
 
+  /** What measures of decoded pixels are held against. */
+  public PixelLimits pixelLimits() {
+    return PixelLimits.load();
+  }
+
   /** How files begin that are no transactions, the most telling first. */
   public List<FileSignature> fileSignatures() {
     return Table.resource("files/signatures.csv").rows().stream()

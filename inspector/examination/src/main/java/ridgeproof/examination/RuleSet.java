@@ -16,7 +16,13 @@ final class RuleSet {
           new CompletenessRule(),
           new ImageAgreementRule(),
           new ImageSoundnessRule(),
-          new ImageLimitsRule());
+          new ImageLimitsRule(),
+          new ImageHistoryRule(),
+          new BlankImageRule(),
+          new GrayRangeRule(),
+          new ImageGroundRule(),
+          new RidgePeriodRule(),
+          new SecondDecoderRule());
 
   private RuleSet() {}
 

@@ -111,7 +111,10 @@ final class BinaryRecordReader {
             || context.source.startsWith(end - 2, 0xFF, 0xD9));
   }
 
-  /** Whether these are the bytes of an uncompressed image of the stated size, 8 bits or 1 bit a pixel. */
+  /**
+   * Whether these are the bytes of an uncompressed image of the stated size, 8 bits or 1 bit a
+   * pixel.
+   */
   private static boolean isFilledByPixels(List<BinaryHeader.Value> header, int bytes) {
     long width = number(header, HORIZONTAL_LINE_LENGTH);
     long height = number(header, VERTICAL_LINE_LENGTH);
@@ -126,7 +129,10 @@ final class BinaryRecordReader {
         .orElse(0);
   }
 
-  /** Whether nothing but filling follows to the end of the file, as mail and tape programs append it. */
+  /**
+   * Whether nothing but filling follows to the end of the file, as mail and tape programs append
+   * it.
+   */
   private boolean isPadding(int from) {
     for (int i = from; i < context.source.length(); i++) {
       int value = context.source.byteAt(i);
