@@ -43,7 +43,7 @@ final class SecondDecoderRule implements Rule {
         difference.largest() > most.value() ? "RP-IMG-041" : "RP-IMG-043",
         image.atData(),
         Observed.of(
-            "largest difference %s, mean %.4f gray levels"
+            "largest difference %s, mean %.5f gray levels"
                 .formatted(difference.largest(), difference.mean())),
         "at most %.0f gray level".formatted(most.value()),
         Optional.of(most.source()),
