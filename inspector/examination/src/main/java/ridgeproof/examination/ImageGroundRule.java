@@ -46,6 +46,10 @@ final class ImageGroundRule implements Rule {
     if (print.ground().isEmpty() || print.bareShare() < limits.limit("ground-share").share()) {
       return;
     }
+    double fading = (double) print.fading().total() / Math.max(1, print.marked().total());
+    if (fading < limits.limit("fading-share").share()) {
+      return;
+    }
     int ground = print.ground().getAsInt();
     boolean turned =
         ground <= dark.value()
