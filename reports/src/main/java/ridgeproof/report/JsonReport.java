@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import ridgeproof.examination.ExaminedImage;
@@ -15,6 +16,7 @@ import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.spec.Source;
+import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.transaction.ByteRange;
 import ridgeproof.transaction.LogicalRecord;
 
@@ -64,14 +66,20 @@ public final class JsonReport {
     json.writeStringField("depth", report.depth().name().toLowerCase(Locale.ROOT));
     json.writeBooleanField("personalValuesShown", options.showPersonal());
     writeTransaction(report);
+    json.writeArrayFieldStart("relaxedRules");
+    for (RelaxedRule rule : report.relaxed()) {
+      writeRelaxed(rule);
+    }
+    json.writeEndArray();
     json.writeArrayFieldStart("actions");
     for (RecommendedAction action : report.actions()) {
       writeAction(action);
     }
     json.writeEndArray();
     json.writeArrayFieldStart("records");
+    Map<Integer, ExaminedImage> images = report.imagesByRecord();
     for (LogicalRecord record : report.transaction().records()) {
-      writeRecord(record, report.imageOf(record.ordinal()));
+      writeRecord(record, Optional.ofNullable(images.get(record.ordinal())));
     }
     json.writeEndArray();
     json.writeArrayFieldStart("findings");
@@ -100,6 +108,15 @@ public final class JsonReport {
       json.writeBooleanField("implied", !report.profileNamed());
       json.writeEndObject();
     }
+    json.writeEndObject();
+  }
+
+  private void writeRelaxed(RelaxedRule rule) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("rule", rule.ruleId());
+    json.writeStringField("title", wording.ruleTitle(rule));
+    json.writeStringField("published", rule.published());
+    json.writeStringField("now", rule.now());
     json.writeEndObject();
   }
 

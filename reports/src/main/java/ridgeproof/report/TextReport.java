@@ -3,6 +3,7 @@ package ridgeproof.report;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import ridgeproof.examination.ExaminedImage;
@@ -13,6 +14,7 @@ import ridgeproof.finding.Finding;
 import ridgeproof.finding.Measure;
 import ridgeproof.spec.Severity;
 import ridgeproof.spec.Source;
+import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.transaction.LogicalRecord;
 
 /** The report for a terminal: the verdict first, then what to do, then each record. */
@@ -42,6 +44,7 @@ public final class TextReport {
 
   private String render() {
     heading();
+    relaxed();
     actions();
     records();
     sources();
@@ -100,6 +103,17 @@ public final class TextReport {
         .orElse("the standard alone, no set of prints implied");
   }
 
+  /** Rules that a profile made laxer are listed always, whether the file breaks them or not. */
+  private void relaxed() {
+    if (report.relaxed().isEmpty()) {
+      return;
+    }
+    out.append('\n').append(ink.strong("Laxer here than published, by the profile")).append('\n');
+    for (RelaxedRule rule : report.relaxed()) {
+      paragraph("  ", wording.relaxed(rule));
+    }
+  }
+
   private void actions() {
     if (report.actions().isEmpty()) {
       return;
@@ -124,7 +138,9 @@ public final class TextReport {
   }
 
   private void records() {
-    List<Finding> whole = report.findingsOf(0);
+    Map<Integer, List<Finding>> findings = report.findingsByRecord();
+    Map<Integer, ExaminedImage> images = report.imagesByRecord();
+    List<Finding> whole = findings.getOrDefault(0, List.of());
     if (!whole.isEmpty()) {
       out.append('\n').append(ink.strong("The file as a whole")).append('\n');
       whole.forEach(this::finding);
@@ -132,8 +148,10 @@ public final class TextReport {
     for (LogicalRecord record : report.transaction().records()) {
       out.append('\n').append(ink.strong(title(record))).append('\n');
       paragraph("  ", extent(record));
-      report.imageOf(record.ordinal()).ifPresent(this::image);
-      report.findingsOf(record.ordinal()).forEach(this::finding);
+      if (images.containsKey(record.ordinal())) {
+        image(images.get(record.ordinal()));
+      }
+      findings.getOrDefault(record.ordinal(), List.of()).forEach(this::finding);
     }
   }
 

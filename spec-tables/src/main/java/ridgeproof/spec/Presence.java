@@ -14,6 +14,14 @@ import java.util.function.Function;
  */
 public record Presence(List<Clause> clauses, String written) {
 
+  // Nearly every row is one of these; they need no parsing at every start.
+  private static final Presence MANDATORY = always(Demand.MANDATORY, "mandatory");
+  private static final Presence OPTIONAL = always(Demand.OPTIONAL, "optional");
+
+  private static Presence always(Demand demand, String written) {
+    return new Presence(List.of(new Clause(demand, Optional.empty())), written);
+  }
+
   /** What is asked. */
   public enum Demand {
     MANDATORY,
@@ -44,7 +52,13 @@ public record Presence(List<Clause> clauses, String written) {
    *
    * @throws IllegalArgumentException naming what cannot be read
    */
-  static Presence parse(String text) {
+  public static Presence parse(String text) {
+    if (text.equals(MANDATORY.written())) {
+      return MANDATORY;
+    }
+    if (text.equals(OPTIONAL.written())) {
+      return OPTIONAL;
+    }
     List<Clause> clauses = new ArrayList<>();
     for (String part : text.split(";")) {
       if (!part.isBlank()) {
@@ -56,8 +70,7 @@ public record Presence(List<Clause> clauses, String written) {
 
   private static Clause parseClause(String text) {
     int end = text.indexOf(' ');
-    Demand demand =
-        Demand.valueOf((end < 0 ? text : text.substring(0, end)).toUpperCase(Locale.ROOT));
+    Demand demand = demand(end < 0 ? text : text.substring(0, end));
     if (end < 0) {
       return new Clause(demand, Optional.empty());
     }
@@ -66,5 +79,15 @@ public record Presence(List<Clause> clauses, String written) {
       throw new IllegalArgumentException("expected \"if\" after " + demand);
     }
     return new Clause(demand, Optional.of(ConditionParser.parse(rest.substring(3))));
+  }
+
+  private static Demand demand(String word) {
+    for (Demand demand : Demand.values()) {
+      if (demand.name().equals(word.toUpperCase(Locale.ROOT))) {
+        return demand;
+      }
+    }
+    throw new IllegalArgumentException(
+        "begins with \"" + word + "\", not mandatory, optional, deprecated or forbidden");
   }
 }

@@ -1,5 +1,6 @@
 package ridgeproof.spec;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,8 +10,9 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The published layouts and codes. Layouts and code tables are read when first asked for, so that a
- * command pays only for what its file uses.
+ * The published layouts and codes. All but the catalogue and the lists of record types and code
+ * tables is read when first asked for, and once, so that a command pays only for what its file
+ * uses.
  */
 public final class SpecTables {
 
@@ -19,6 +21,23 @@ public final class SpecTables {
   private final Map<String, CodeTableTitle> tableTitles;
   private final Map<Integer, RecordLayout> layouts = new ConcurrentHashMap<>();
   private final Map<String, CodeTable> codes = new ConcurrentHashMap<>();
+  private final Lazy<Map<String, Document>> documents = new Lazy<>(SpecTables::readDocuments);
+  private final Lazy<List<ImageRecordRow>> imageRecords = new Lazy<>(SpecTables::readImageRecords);
+  private final Lazy<List<ImageSizeLimit>> imageSizes = new Lazy<>(SpecTables::readImageSizes);
+  private final Lazy<List<ResolutionClass>> resolutionClasses =
+      new Lazy<>(SpecTables::readResolutionClasses);
+  private final Lazy<List<MissingFingerField>> missingFingerFields =
+      new Lazy<>(SpecTables::readMissingFingerFields);
+  private final Lazy<Set<String>> impressionMisfits = new Lazy<>(SpecTables::readImpressionMisfits);
+  private final Lazy<List<CompressionCeiling>> compressionCeilings =
+      new Lazy<>(SpecTables::readCompressionCeilings);
+  private final Lazy<List<FileSignature>> fileSignatures =
+      new Lazy<>(SpecTables::readFileSignatures);
+  private final Lazy<List<SubmissionProfile>> profiles = new Lazy<>(SpecTables::readProfiles);
+  private final Lazy<List<Table.Row>> recordResolutions =
+      new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
+  private final AgreementTables agreements = new AgreementTables();
+  private final ParticularTables particulars = new ParticularTables();
 
   /** A line of the index of code tables. */
   public record CodeTableTitle(String table, String title, String usedBy, Source source) {}
@@ -115,16 +134,24 @@ public final class SpecTables {
 
   /** The documents that the tables cite, by key. */
   public Map<String, Document> documents() {
+    return documents.get();
+  }
+
+  private static Map<String, Document> readDocuments() {
     Map<String, Document> documents = new LinkedHashMap<>();
     for (Table.Row row : Table.resource("sources.csv").rows()) {
       String key = row.required("key");
       documents.put(key, new Document(key, row.required("title"), row.optional("domain")));
     }
-    return documents;
+    return Collections.unmodifiableMap(documents);
   }
 
   /** Which fields describe the image of a record, for each type that has one. */
   public List<ImageRecordRow> imageRecords() {
+    return imageRecords.get();
+  }
+
+  private static List<ImageRecordRow> readImageRecords() {
     return Table.resource("layouts/image-records.csv").rows().stream()
         .map(ImageRecordRow::of)
         .toList();
@@ -132,6 +159,10 @@ public final class SpecTables {
 
   /** The largest image for each position. */
   public List<ImageSizeLimit> imageSizes() {
+    return imageSizes.get();
+  }
+
+  private static List<ImageSizeLimit> readImageSizes() {
     return Table.resource("limits/image-sizes.csv").rows().stream()
         .map(
             row ->
@@ -147,6 +178,10 @@ public final class SpecTables {
 
   /** The scanning resolutions that the standard names. */
   public List<ResolutionClass> resolutionClasses() {
+    return resolutionClasses.get();
+  }
+
+  private static List<ResolutionClass> readResolutionClasses() {
     return Table.resource("limits/resolution-classes.csv").rows().stream()
         .map(
             row ->
@@ -161,6 +196,10 @@ public final class SpecTables {
 
   /** The fields that declare fingers missing. */
   public List<MissingFingerField> missingFingerFields() {
+    return missingFingerFields.get();
+  }
+
+  private static List<MissingFingerField> readMissingFingerFields() {
     return Table.resource("layouts/missing-fingers.csv").rows().stream()
         .map(
             row ->
@@ -171,13 +210,22 @@ public final class SpecTables {
         .toList();
   }
 
+  /** What the records of one transaction have to agree in. */
+  public AgreementTables agreements() {
+    return agreements;
+  }
+
   /** Kinds of position and of impression that exclude each other, as "slap rolled". */
   public Set<String> impressionMisfits() {
+    return impressionMisfits.get();
+  }
+
+  private static Set<String> readImpressionMisfits() {
     Set<String> misfits = new LinkedHashSet<>();
     for (Table.Row row : Table.resource("limits/impression-misfits.csv").rows()) {
       misfits.add(row.required("position_kind") + " " + row.required("impression_kind"));
     }
-    return misfits;
+    return Collections.unmodifiableSet(misfits);
   }
 
   /**
@@ -186,14 +234,23 @@ public final class SpecTables {
    */
   public List<ResolutionClass> resolutionsOf(int recordType) {
     List<ResolutionClass> classes = resolutionClasses();
-    return Table.resource("limits/record-resolutions.csv").rows().stream()
+    return recordResolutions.get().stream()
         .filter(row -> row.parse("record_type", Integer::parseInt) == recordType)
         .flatMap(row -> classes.stream().filter(c -> c.name().equals(row.required("class"))))
         .toList();
   }
 
+  /** What is known of the fields of the Type-2 record beyond their layout. */
+  public ParticularTables particulars() {
+    return particulars;
+  }
+
   /** How far images may be compressed. */
   public List<CompressionCeiling> compressionCeilings() {
+    return compressionCeilings.get();
+  }
+
+  private static List<CompressionCeiling> readCompressionCeilings() {
     return Table.resource("limits/compression-ceilings.csv").rows().stream()
         .map(
             row ->
@@ -212,6 +269,10 @@ public final class SpecTables {
 
   /** How files begin that are no transactions, the most telling first. */
   public List<FileSignature> fileSignatures() {
+    return fileSignatures.get();
+  }
+
+  private static List<FileSignature> readFileSignatures() {
     return Table.resource("files/signatures.csv").rows().stream()
         .map(
             row ->
@@ -224,6 +285,10 @@ public final class SpecTables {
 
   /** The kinds of submission that come with Ridgeproof. */
   public List<SubmissionProfile> profiles() {
+    return profiles.get();
+  }
+
+  private static List<SubmissionProfile> readProfiles() {
     List<Table.Row> prints = Table.resource("profiles/prints.csv").rows();
     return Table.resource("profiles/submissions.csv").rows().stream()
         .map(row -> profile(row, prints))

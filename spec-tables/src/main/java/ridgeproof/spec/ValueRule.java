@@ -9,11 +9,21 @@ import java.util.regex.PatternSyntaxException;
 /** What a value may be: the {@code values} column. */
 public sealed interface ValueRule {
 
+  /** What stands between alternatives. */
+  String OR = " or ";
+
   /** Whether the value satisfies the rule. */
   boolean matches(String value, CodeLookup codes);
 
   /** The rule in a few words, for "required". */
   String inWords();
+
+  /**
+   * Whether a value that is refused is a code that is not listed, rather than one of a wrong form.
+   */
+  default boolean namesCodes() {
+    return false;
+  }
 
   /** As {@link #matches} where no code table is in play. */
   default boolean matchesText(String value) {
@@ -36,6 +46,11 @@ public sealed interface ValueRule {
       OptionalDouble left = asNumber(text);
       OptionalDouble right = asNumber(value);
       return left.isPresent() && right.isPresent() && left.getAsDouble() == right.getAsDouble();
+    }
+
+    @Override
+    public boolean namesCodes() {
+      return true;
     }
 
     @Override
@@ -62,6 +77,11 @@ public sealed interface ValueRule {
     @Override
     public boolean matches(String value, CodeLookup codes) {
       return codes.knows(table, value);
+    }
+
+    @Override
+    public boolean namesCodes() {
+      return true;
     }
 
     @Override
@@ -122,6 +142,13 @@ public sealed interface ValueRule {
       return rules.stream().anyMatch(rule -> rule.matches(value, codes));
     }
 
+    /** A date stays a date where a code such as 00000000 may stand for it. */
+    @Override
+    public boolean namesCodes() {
+      return rules.stream().anyMatch(ValueRule::namesCodes)
+          && rules.stream().noneMatch(rule -> rule instanceof CalendarDate);
+    }
+
     @Override
     public String inWords() {
       List<String> words = rules.stream().map(ValueRule::inWords).toList();
@@ -142,9 +169,12 @@ public sealed interface ValueRule {
    */
   static ValueRule parse(String text) {
     List<ValueRule> rules = new ArrayList<>();
-    for (String part : text.split(" or ")) {
-      rules.addAll(parseAlternative(part.strip()));
+    int start = 0;
+    for (int or = text.indexOf(OR); or >= 0; or = text.indexOf(OR, start)) {
+      rules.addAll(parseAlternative(text.substring(start, or).strip()));
+      start = or + OR.length();
     }
+    rules.addAll(parseAlternative(text.substring(start).strip()));
     return rules.size() == 1 ? rules.get(0) : new AnyOf(List.copyOf(rules));
   }
 

@@ -15,7 +15,7 @@ import picocli.CommandLine.Parameters;
 import ridgeproof.examination.DecodedImage;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.ImageExtraction;
-import ridgeproof.examination.Segment;
+import ridgeproof.examination.MarkedFinger;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.codec.PngWriter;
 import ridgeproof.spec.SpecTables;
@@ -75,7 +75,7 @@ final class ImagesCommand implements Callable<Integer> {
     ImageExtraction extraction = new ImageExtraction(tables, limits.decoding());
     List<ExaminedImage> images =
         extraction.imagesOf(transaction).stream()
-            .filter(image -> isWanted(image) || !wantedSegments(image, extraction).isEmpty())
+            .filter(image -> isWanted(image) || !wantedFingers(image, extraction).isEmpty())
             .toList();
     if (images.isEmpty()) {
       throw CommandFailure.inputOutput(
@@ -93,8 +93,8 @@ final class ImagesCommand implements Callable<Integer> {
       if (isWanted(image)) {
         write(decoded, image);
       }
-      for (Segment segment : wantedSegments(image, extraction)) {
-        DecodedImage cut = extraction.cut(image, decoded.pixels().get(), segment);
+      for (MarkedFinger marked : wantedFingers(image, extraction)) {
+        DecodedImage cut = extraction.cut(image, decoded.pixels().get(), marked);
         if (cut.pixels().isPresent()) {
           write(cut, image);
         } else {
@@ -110,10 +110,10 @@ final class ImagesCommand implements Callable<Integer> {
     return finger == null || image.positions().contains(finger);
   }
 
-  private List<Segment> wantedSegments(ExaminedImage image, ImageExtraction extraction) {
+  private List<MarkedFinger> wantedFingers(ExaminedImage image, ImageExtraction extraction) {
     return crop
-        ? extraction.segmentsOf(image).stream()
-            .filter(segment -> finger == null || segment.position() == finger)
+        ? extraction.markedFingersOf(image).stream()
+            .filter(marked -> finger == null || marked.position() == finger)
             .toList()
         : List.of();
   }

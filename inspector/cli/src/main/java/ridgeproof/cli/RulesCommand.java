@@ -5,7 +5,10 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import ridgeproof.report.RequirementCount;
+import ridgeproof.report.RuleExport;
 import ridgeproof.report.RuleListing;
 import ridgeproof.spec.RuleRow;
 import ridgeproof.spec.SpecTables;
@@ -15,11 +18,29 @@ import ridgeproof.spec.SpecTables;
     description = "Lists every rule, or explains one with its remedy and source.")
 final class RulesCommand implements Callable<Integer> {
 
+  enum Format {
+    text,
+    json,
+    csv
+  }
+
   @Parameters(
       paramLabel = "ID",
       arity = "0..1",
       description = "a rule such as RP-STR-004, or an area such as STR")
   String id;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      defaultValue = "text",
+      description = "text for a person, json for a program or csv for a sheet, text unless set")
+  Format format;
+
+  @Option(
+      names = "--count",
+      description = "count the single requirements that the record layouts state, by record type")
+  boolean count;
 
   @Mixin OutputOptions output;
 
@@ -37,20 +58,35 @@ final class RulesCommand implements Callable<Integer> {
   }
 
   private String text(SpecTables tables) {
-    RuleListing listing = new RuleListing(tables);
+    if (count) {
+      if (id != null || format != Format.text) {
+        throw CommandFailure.usage("--count goes with neither a rule nor another format");
+      }
+      return new RequirementCount(tables).text();
+    }
+    List<RuleRow> rules = wanted(tables);
+    return switch (format) {
+      case json -> new RuleExport(tables).json(rules);
+      case csv -> new RuleExport(tables).csv(rules);
+      case text -> {
+        RuleListing listing = new RuleListing(tables);
+        boolean single = id != null && rules.get(0).id().equalsIgnoreCase(id);
+        yield single ? listing.explain(rules.get(0)) : listing.list(rules);
+      }
+    };
+  }
+
+  private List<RuleRow> wanted(SpecTables tables) {
+    List<RuleRow> all = List.copyOf(tables.catalogue().rules());
     if (id == null) {
-      return listing.list(List.copyOf(tables.catalogue().rules()));
+      return all;
     }
     String wanted = id.toUpperCase(Locale.ROOT);
-    List<RuleRow> area =
-        tables.catalogue().rules().stream().filter(rule -> rule.area().equals(wanted)).toList();
-    if (!area.isEmpty()) {
-      return listing.list(area);
+    List<RuleRow> rules =
+        all.stream().filter(r -> r.area().equals(wanted) || r.id().equals(wanted)).toList();
+    if (rules.isEmpty()) {
+      throw CommandFailure.usage("no rule " + id + "; ridgeproof rules lists them");
     }
-    return tables
-        .catalogue()
-        .find(wanted)
-        .map(listing::explain)
-        .orElseThrow(() -> CommandFailure.usage("no rule " + id + "; ridgeproof rules lists them"));
+    return rules;
   }
 }

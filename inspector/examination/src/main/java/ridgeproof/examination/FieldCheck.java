@@ -9,6 +9,7 @@ import ridgeproof.finding.Observed;
 import ridgeproof.spec.CharacterType;
 import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.ValueRule;
+import ridgeproof.spec.requirement.RequirementKind;
 import ridgeproof.transaction.Field;
 import ridgeproof.transaction.Item;
 import ridgeproof.transaction.LogicalRecord;
@@ -27,8 +28,8 @@ final class FieldCheck {
           "RP-FLD-007",
           "RP-FLD-008",
           "RP-FLD-012",
-          "RP-FLD-014",
-          "RP-FLD-015",
+          "RP-FLD-009",
+          "RP-FLD-010",
           "RP-COD-001");
 
   private final Examinee examinee;
@@ -78,66 +79,64 @@ final class FieldCheck {
     int count = field.subfields().size();
     if (count < row.minOccurs()) {
       report(
-          "RP-FLD-006", place(), Observed.of(times(count)), "at least " + times(row.minOccurs()));
+          RequirementKind.MIN_OCCURS,
+          place(),
+          Observed.of(times(count)),
+          "at least " + times(row.minOccurs()),
+          row);
     }
     if (row.maxOccurs().isPresent() && count > row.maxOccurs().getAsInt()) {
       report(
-          "RP-FLD-007",
+          RequirementKind.MAX_OCCURS,
           place(),
           Observed.of(times(count)),
-          "at most " + times(row.maxOccurs().getAsInt()));
+          "at most " + times(row.maxOccurs().getAsInt()),
+          row);
     }
   }
 
   private void checkItems(Subfield subfield, int repetition) {
     RecordValues inner = values.within(subfield);
-    int last = 0;
-    for (FieldRow item : items) {
-      int number = item.item().getAsInt();
-      last = Math.max(last, number);
-      String text = subfield.text(number);
-      Location place = place().subfield(repetition, subfield.range());
-      String name = "item " + number + " (" + item.name() + ")";
-      switch (item.presence().demandFor(inner)) {
-        case MANDATORY -> {
-          if (text.isEmpty()) {
-            report("RP-FLD-002", place, Observed.of(name + " empty"), "a value", item);
-          }
-        }
-        case FORBIDDEN -> {
-          if (!text.isEmpty()) {
-            report("RP-FLD-014", place, Observed.of(name + " present"), "no such item", item);
-          }
-        }
-        case DEPRECATED -> {
-          if (!text.isEmpty()) {
-            report("RP-FLD-015", place, Observed.of(name + " present"), "left out", item);
-          }
-        }
-        case OPTIONAL -> {}
-      }
-      if (!text.isEmpty()) {
-        checkValue(item, subfield.items().get(number - 1), repetition, number);
+    ItemPlan plan = ItemPlan.of(items);
+    for (ItemPlan.Place place : plan.places(subfield.items().size())) {
+      boolean inRound = place.round() == 1 || plan.says(subfield, place.round());
+      if (inRound) {
+        checkItem(place.row(), place.number(), subfield, repetition, inner);
       }
     }
-    checkSurplus(subfield, repetition, last);
+    checkSurplus(subfield, repetition, plan.most());
   }
 
-  /**
-   * More items than the layout has; trailing empty ones are let pass, and so are the points of a
-   * polygon.
-   */
-  private void checkSurplus(Subfield subfield, int repetition, int last) {
-    if (items.stream().anyMatch(item -> item.maxOccurs().orElse(Integer.MAX_VALUE) > 1)) {
+  private void checkItem(
+      FieldRow item, int number, Subfield subfield, int repetition, RecordValues inner) {
+    String text = subfield.text(number);
+    Location place = place().subfield(repetition, subfield.range());
+    String name = "item " + number + " (" + item.name() + ")";
+    RequirementKind kind = RequirementKind.of(item.presence().demandFor(inner));
+    if (text.isEmpty()) {
+      if (kind == RequirementKind.MANDATORY) {
+        report(kind, place, Observed.of(name + " empty"), "a value", item);
+      }
       return;
     }
-    for (int number = last + 1; number <= subfield.items().size(); number++) {
+    if (kind == RequirementKind.FORBIDDEN) {
+      report(kind, place, Observed.of(name + " present"), "no such item", item);
+    } else if (kind == RequirementKind.DEPRECATED) {
+      report(kind, place, Observed.of(name + " present"), "left out", item);
+    }
+    checkValue(item, subfield.items().get(number - 1), repetition, number);
+  }
+
+  /** More items than the layout has; trailing empty ones are let pass. */
+  private void checkSurplus(Subfield subfield, int repetition, int most) {
+    for (int number = most + 1; number <= subfield.items().size(); number++) {
       if (!subfield.text(number).isEmpty()) {
         report(
-            "RP-FLD-012",
+            RequirementKind.ITEMS,
             place().subfield(repetition, subfield.range()),
             Observed.of(subfield.items().size() + " items"),
-            last == 1 ? "one item" : "at most " + last + " items");
+            most == 1 ? "one item" : "at most " + most + " items",
+            row);
         return;
       }
     }
@@ -151,31 +150,20 @@ final class FieldCheck {
     Location place = place().item(repetition, number, item);
     int length = text.codePointCount(0, text.length());
     if (!rule.characters().allows(text)) {
-      report("RP-FLD-005", place, shown(rule, text), rule.characters().inWords(), rule);
+      report(
+          RequirementKind.CHARACTERS, place, shown(rule, text), rule.characters().inWords(), rule);
     } else if (rule.minLength().isPresent() && length < rule.minLength().getAsInt()) {
-      report("RP-FLD-003", place, shown(rule, text), lengths(rule), rule);
+      report(RequirementKind.MIN_LENGTH, place, shown(rule, text), lengths(rule), rule);
     } else if (rule.maxLength().isPresent() && length > rule.maxLength().getAsInt()) {
-      report("RP-FLD-004", place, shown(rule, text), lengths(rule), rule);
+      report(RequirementKind.MAX_LENGTH, place, shown(rule, text), lengths(rule), rule);
     } else if (rule.values().filter(allowed -> !allowed.matches(text, this::knows)).isPresent()) {
       ValueRule allowed = rule.values().get();
-      report(
-          isCode(allowed) ? "RP-COD-001" : "RP-FLD-008",
-          place,
-          shown(rule, text),
-          allowed.inWords(),
-          rule);
+      report(RequirementKind.VALUES, place, shown(rule, text), allowed.inWords(), rule);
     }
   }
 
   private boolean knows(String table, String code) {
     return examinee.tables().codes(table).find(code, examinee.transaction().version()).isPresent();
-  }
-
-  private static boolean isCode(ValueRule rule) {
-    if (rule instanceof ValueRule.AnyOf any) {
-      return any.rules().stream().anyMatch(FieldCheck::isCode);
-    }
-    return rule instanceof ValueRule.InTable || rule instanceof ValueRule.Literal;
   }
 
   private Observed shown(FieldRow rule, String text) {
@@ -205,12 +193,8 @@ final class FieldCheck {
     return Location.of(record, field);
   }
 
-  private void report(String id, Location place, Observed observed, String required) {
-    report(id, place, observed, required, row);
-  }
-
   private void report(
-      String id, Location place, Observed observed, String required, FieldRow origin) {
-    log.add(id, place, observed, required, Optional.of(origin.source()), List.of());
+      RequirementKind kind, Location place, Observed observed, String required, FieldRow origin) {
+    log.add(kind.rule(origin), place, observed, required, Optional.of(origin.source()), List.of());
   }
 }

@@ -5,8 +5,6 @@ import java.util.Locale;
 import java.util.OptionalInt;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.imagery.ImageCodec.StatedSize;
-import ridgeproof.imagery.codec.ImageCodecs;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Transaction;
@@ -14,13 +12,12 @@ import ridgeproof.transaction.Transaction;
 /** Takes the images out of a transaction. */
 public final class ImageExtraction {
 
-  private final ImageCodecs codecs = ImageCodecs.standard();
   private final SpecTables tables;
-  private final DecodingLimits limits;
+  private final RecordImageDecoder decoder;
 
   public ImageExtraction(SpecTables tables, DecodingLimits limits) {
     this.tables = tables;
-    this.limits = limits;
+    this.decoder = new RecordImageDecoder(limits);
   }
 
   /** Every image record, in the order of the file, none of them opened. */
@@ -30,25 +27,22 @@ public final class ImageExtraction {
 
   /** Decodes one. */
   public DecodedImage decode(ExaminedImage image) {
-    StatedSize stated = image.statedSize();
     return new DecodedImage(
         name(image),
-        image
-            .data()
-            .flatMap(data -> codecs.decode(data, ImageHeaders.read(data), stated, limits).image()));
+        image.data().flatMap(data -> decoder.decode(image, data, ImageHeaders.read(data)).image()));
   }
 
   /** The single fingers that the record marks in its image, in the order of the record. */
-  public List<Segment> segmentsOf(ExaminedImage image) {
-    return Segment.of(image.record());
+  public List<MarkedFinger> markedFingersOf(ExaminedImage image) {
+    return MarkedFinger.of(image, tables);
   }
 
-  /** Cuts a segment out; no pixels where no part of it lies within the image. */
-  public DecodedImage cut(ExaminedImage image, GrayImage pixels, Segment segment) {
+  /** Cuts one out; no pixels where no part of it lies within the image. */
+  public DecodedImage cut(ExaminedImage image, GrayImage pixels, MarkedFinger finger) {
     return new DecodedImage(
-        name(image, OptionalInt.of(segment.position()), segment.kind().label())
-            + (segment.repetition() == 1 ? "" : "-" + segment.repetition()),
-        segment.cutFrom(pixels));
+        name(image, OptionalInt.of(finger.position()), finger.label())
+            + (finger.repetition() == 1 ? "" : "-" + finger.repetition()),
+        finger.cutFrom(pixels));
   }
 
   private static String name(ExaminedImage image) {

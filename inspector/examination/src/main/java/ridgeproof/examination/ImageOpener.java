@@ -11,7 +11,6 @@ import ridgeproof.imagery.Decoding;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
-import ridgeproof.imagery.codec.ImageCodecs;
 import ridgeproof.imagery.codec.JnbisWsqCodec;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.transaction.ByteSource;
@@ -19,11 +18,12 @@ import ridgeproof.transaction.ByteSource;
 /** Reads the header and decodes the pixels of each image once, several images at a time. */
 final class ImageOpener {
 
-  private final ImageCodecs codecs = ImageCodecs.standard();
+  private final RecordImageDecoder decoder;
   private final ExaminationOptions options;
 
   ImageOpener(ExaminationOptions options) {
     this.options = options;
+    this.decoder = new RecordImageDecoder(options.imageLimits());
   }
 
   List<ExaminedImage> open(List<ExaminedImage> images) {
@@ -56,7 +56,7 @@ final class ImageOpener {
     }
     ByteSource data = image.data().get();
     ImageHeader header = ImageHeaders.read(data);
-    Decoding decoding = codecs.decode(data, header, image.statedSize(), options.imageLimits());
+    Decoding decoding = decoder.decode(image, data, header);
     boolean frictionRidge = image.layout().frictionRidge();
     Optional<PixelFacts> pixels =
         decoding
@@ -76,9 +76,7 @@ final class ImageOpener {
       return Optional.empty();
     }
     Decoding other =
-        codecs
-            .with(new JnbisWsqCodec())
-            .decode(image.data().get(), header, image.statedSize(), options.imageLimits());
+        new JnbisWsqCodec().decode(image.data().get(), image.statedSize(), options.imageLimits());
     return Optional.of(SecondDecoding.of(first.image().orElseThrow(), other));
   }
 }

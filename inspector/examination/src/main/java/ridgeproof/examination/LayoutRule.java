@@ -12,7 +12,9 @@ import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.RecordLayout;
 import ridgeproof.spec.RecordTypeRow;
+import ridgeproof.spec.Source;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.requirement.RequirementKind;
 import ridgeproof.transaction.Field;
 import ridgeproof.transaction.LogicalRecord;
 
@@ -102,29 +104,29 @@ final class LayoutRule implements Rule {
     boolean says = field.filter(LayoutRule::saysSomething).isPresent();
     Location place =
         field.map(found -> Location.of(record, found)).orElse(Location.of(record).in(row.number()));
-    switch (row.presence().demandFor(values)) {
-      case MANDATORY -> {
-        if (!says) {
-          report("RP-FLD-001", place, field.isPresent() ? "empty" : "absent", "a value", row, log);
-        }
-      }
-      case FORBIDDEN -> {
-        if (says) {
-          report("RP-FLD-009", place, "present", "no such field", row, log);
-        }
-      }
-      case DEPRECATED -> {
-        if (field.isPresent()) {
-          report("RP-FLD-010", place, "present", "left out", row, log);
-        }
-      }
-      case OPTIONAL -> {
-        if (field.isPresent() && !says) {
-          report("RP-FLD-016", place, "empty", "a value, or no field", row, log);
-        }
-      }
+    RequirementKind kind = RequirementKind.of(row.presence().demandFor(values));
+    String observed = !says && field.isPresent() ? "empty" : says ? "present" : "absent";
+    boolean departs =
+        switch (kind) {
+          case MANDATORY -> !says;
+          case FORBIDDEN -> says;
+          case DEPRECATED -> field.isPresent();
+          default -> field.isPresent() && !says;
+        };
+    if (departs) {
+      Optional<Source> source = Optional.of(row.source());
+      log.add(kind.rule(row), place, Observed.of(observed), wanted(kind), source, List.of());
     }
     return says;
+  }
+
+  private static String wanted(RequirementKind kind) {
+    return switch (kind) {
+      case MANDATORY -> "a value";
+      case FORBIDDEN -> "no such field";
+      case DEPRECATED -> "left out";
+      default -> "a value, or no field";
+    };
   }
 
   private static boolean saysSomething(Field field) {
@@ -151,10 +153,5 @@ final class LayoutRule implements Rule {
             "a field of version %04d".formatted(version));
       }
     }
-  }
-
-  private static void report(
-      String rule, Location place, String observed, String required, FieldRow row, FindingLog log) {
-    log.add(rule, place, Observed.of(observed), required, Optional.of(row.source()), List.of());
   }
 }

@@ -31,6 +31,27 @@ final class Positions {
         .toList();
   }
 
+  /** Whether it stands for a finger beyond the five of a hand. */
+  boolean isExtraDigit(int position) {
+    return kind(position).equals("extra");
+  }
+
+  /** {@code right}, {@code left}, {@code both} or {@code unknown}; empty text for no position. */
+  String hand(int position) {
+    for (String table : List.of("finger-positions", "palm-positions", "plantar-positions")) {
+      Optional<Code> code = tables.codes(table).find(Integer.toString(position));
+      if (code.isPresent()) {
+        return code.get().property("hand");
+      }
+    }
+    return "";
+  }
+
+  /** Whether it leaves open neither the hand nor the part of it. */
+  boolean isNamed(int position) {
+    return !hand(position).isEmpty() && !hand(position).equals("unknown");
+  }
+
   /** {@code rolled}, {@code plain}, {@code latent}, ...; empty text where it is not known. */
   String impressionKind(OptionalInt impression) {
     return impression.isEmpty()

@@ -22,7 +22,30 @@ final class RuleSet {
           new GrayRangeRule(),
           new ImageGroundRule(),
           new RidgePeriodRule(),
-          new SecondDecoderRule());
+          new SecondDecoderRule(),
+          new RecordLinkRule(),
+          new CrossReferenceRule(),
+          new HeaderResolutionRule(),
+          new SegmentShapeRule(),
+          new SegmentFingersRule(),
+          new DeclaredFingerRule(),
+          new QualityFieldsRule(),
+          new FeatureCountRule(),
+          new FeaturePlaceRule(),
+          new FeatureFrameRule(),
+          new FeatureFingerRule(),
+          new PositionDescriptorRule(),
+          new CaptureDateRule(),
+          new PrintCompressionRule(),
+          new NeededParticularsRule(),
+          new BirthplaceRule(),
+          new DateOrderRule(),
+          new AgeRule(),
+          new NumberFormRule(),
+          new MeasuresRule(),
+          new MiscellaneousNumberRule(),
+          new NameRule(),
+          new AgencyFieldsRule());
 
   private RuleSet() {}
 

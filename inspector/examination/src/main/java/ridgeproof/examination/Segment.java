@@ -1,131 +1,138 @@
 package ridgeproof.examination;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import ridgeproof.imagery.GrayImage;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.finding.Location;
+import ridgeproof.spec.SegmentField;
 import ridgeproof.transaction.Field;
-import ridgeproof.transaction.LogicalRecord;
 import ridgeproof.transaction.Subfield;
 import ridgeproof.transaction.WholeNumber;
 
 /**
- * A finger that a record marks within its image (ITL2015: Fields 14.021 and 14.025, from memory).
- * Both edges belong to it.
+ * A part of an image that a field of its record marks, by its extreme coordinates in pixels.
  *
- * @param kind a box, or a polygon whose bounding box counts
- * @param position friction ridge position code of the finger
- * @param repetition how many times the record has marked this finger in this way by now, from 1
- * @param left pixels from the left edge of the image
- * @param top pixels from the upper edge of the image
- * @param right pixels from the left edge of the image
- * @param bottom pixels from the upper edge of the image
+ * @param position friction ridge position, where the field names one
+ * @param statedCorners how many corners the field says there are; 2 for a box
+ * @param coordinates how many numbers place them
  */
-public record Segment(
-    Kind kind, int position, int repetition, int left, int top, int right, int bottom) {
+record Segment(
+    SegmentField layout,
+    Location place,
+    OptionalInt position,
+    int left,
+    int right,
+    int top,
+    int bottom,
+    int statedCorners,
+    int coordinates) {
 
-  /** How the finger is marked. */
-  public enum Kind {
-    BOX(new FieldNumber(14, 21), "segment"),
-    POLYGON(new FieldNumber(14, 25), "outline");
+  private static final int BOX_CORNERS = 2;
 
-    private final FieldNumber field;
-    private final String label;
+  /** Each is held against each, so that a damaged field must not bring thousands. */
+  private static final int MOST = 100;
 
-    Kind(FieldNumber field, String label) {
-      this.field = field;
-      this.label = label;
-    }
-
-    /** A word for a file name. */
-    public String label() {
-      return label;
-    }
-  }
-
-  /** Item of the first point of a polygon: the finger and the number of points come before. */
-  private static final int FIRST_POINT = 3;
-
-  /** More than any hand has; a hostile record could mark thousands. */
-  private static final int MOST_SEGMENTS = 40;
-
-  static List<Segment> of(LogicalRecord record) {
+  /** The segments of a field; what is no number there is the layout's to report. */
+  static List<Segment> of(ExaminedImage image, SegmentField layout) {
     List<Segment> segments = new ArrayList<>();
-    for (Kind kind : Kind.values()) {
-      Map<Integer, Integer> times = new HashMap<>();
-      for (Subfield subfield : record.field(kind.field).map(Field::subfields).orElse(List.of())) {
-        OptionalInt position = WholeNumber.parse(subfield.text(1));
-        if (position.isPresent()) {
-          int repetition = times.merge(position.getAsInt(), 1, Integer::sum);
-          of(kind, position.getAsInt(), repetition, subfield).ifPresent(segments::add);
-        }
+    Optional<Field> field = image.record().field(layout.field());
+    if (field.isPresent()) {
+      List<Subfield> subfields = field.get().subfields();
+      for (int i = 1; i <= Math.min(subfields.size(), MOST); i++) {
+        Location place = image.at(layout.field()).subfield(i, subfields.get(i - 1).range());
+        read(layout, place, subfields.get(i - 1)).ifPresent(segments::add);
       }
     }
-    return segments.stream().limit(MOST_SEGMENTS).toList();
+    return segments;
   }
 
-  private static Optional<Segment> of(Kind kind, int position, int repetition, Subfield subfield) {
-    return switch (kind) {
-      case BOX -> box(position, repetition, numbers(subfield, 2));
-      case POLYGON -> boundingBox(position, repetition, numbers(subfield, FIRST_POINT));
-    };
-  }
-
-  /** The numbers from an item on; none at all where one cannot be read. */
-  private static List<Integer> numbers(Subfield subfield, int firstItem) {
+  private static Optional<Segment> read(SegmentField layout, Location place, Subfield subfield) {
+    OptionalInt position =
+        layout.positionItem().isPresent()
+            ? WholeNumber.parse(subfield.text(layout.positionItem().getAsInt()))
+            : OptionalInt.empty();
+    Location named = position.isPresent() ? place.withPosition(position) : place;
     List<Integer> numbers = new ArrayList<>();
-    for (int item = firstItem; item <= subfield.items().size(); item++) {
+    for (int item = layout.firstItem(); item <= subfield.items().size(); item++) {
       OptionalInt number = WholeNumber.parse(subfield.text(item));
       if (number.isEmpty()) {
-        return List.of();
+        return Optional.empty();
       }
       numbers.add(number.getAsInt());
     }
-    return numbers;
+    return switch (layout.shape()) {
+      case BOX -> box(layout, named, position, numbers);
+      case POLYGON -> polygon(layout, named, position, numbers);
+    };
   }
 
-  private static Optional<Segment> box(int position, int repetition, List<Integer> edges) {
-    return edges.size() < 4
+  private static Optional<Segment> box(
+      SegmentField layout, Location place, OptionalInt position, List<Integer> edges) {
+    return edges.size() != 2 * BOX_CORNERS
         ? Optional.empty()
         : Optional.of(
             new Segment(
-                Kind.BOX,
+                layout,
+                place,
                 position,
-                repetition,
                 edges.get(0),
-                edges.get(2),
                 edges.get(1),
-                edges.get(3)));
+                edges.get(2),
+                edges.get(3),
+                BOX_CORNERS,
+                edges.size()));
   }
 
-  private static Optional<Segment> boundingBox(
-      int position, int repetition, List<Integer> coordinates) {
-    if (coordinates.size() < 2) {
+  private static Optional<Segment> polygon(
+      SegmentField layout, Location place, OptionalInt position, List<Integer> numbers) {
+    if (numbers.size() < 3) {
       return Optional.empty();
     }
-    int left = Integer.MAX_VALUE;
-    int top = Integer.MAX_VALUE;
-    int right = 0;
-    int bottom = 0;
-    for (int i = 0; i + 1 < coordinates.size(); i += 2) {
-      left = Math.min(left, coordinates.get(i));
-      right = Math.max(right, coordinates.get(i));
-      top = Math.min(top, coordinates.get(i + 1));
-      bottom = Math.max(bottom, coordinates.get(i + 1));
+    List<Integer> across = new ArrayList<>();
+    List<Integer> down = new ArrayList<>();
+    for (int i = 1; i < numbers.size(); i++) {
+      (i % 2 == 1 ? across : down).add(numbers.get(i));
     }
-    return Optional.of(new Segment(Kind.POLYGON, position, repetition, left, top, right, bottom));
+    return Optional.of(
+        new Segment(
+            layout,
+            place,
+            position,
+            across.stream().mapToInt(x -> x).min().orElseThrow(),
+            across.stream().mapToInt(x -> x).max().orElseThrow(),
+            down.stream().mapToInt(y -> y).min().orElseThrow(),
+            down.stream().mapToInt(y -> y).max().orElseThrow(),
+            numbers.get(0),
+            numbers.size() - 1));
   }
 
-  /** What of it lies within the image; nothing where none does or its edges are crossed. */
-  Optional<GrayImage> cutFrom(GrayImage image) {
-    int lastColumn = Math.min(right, image.width() - 1);
-    int lastRow = Math.min(bottom, image.height() - 1);
-    return left > lastColumn || top > lastRow
-        ? Optional.empty()
-        : Optional.of(image.part(left, top, lastColumn - left + 1, lastRow - top + 1));
+  boolean isBox() {
+    return layout.shape() == SegmentField.Shape.BOX;
+  }
+
+  /** Twice the middle across, so that it stays whole. */
+  int doubleCentre() {
+    return left + right;
+  }
+
+  boolean isEmpty() {
+    return left >= right || top >= bottom;
+  }
+
+  long area() {
+    return isEmpty() ? 0 : (long) (right - left) * (bottom - top);
+  }
+
+  /** The share of the smaller of two segments that both cover, 0 to 1. */
+  double overlap(Segment other) {
+    long width = Math.min(right, other.right) - (long) Math.max(left, other.left);
+    long height = Math.min(bottom, other.bottom) - (long) Math.max(top, other.top);
+    long smaller = Math.min(area(), other.area());
+    return width <= 0 || height <= 0 || smaller == 0 ? 0 : (double) width * height / smaller;
+  }
+
+  String extent() {
+    return "%d to %d across, %d to %d down".formatted(left, right, top, bottom);
   }
 }

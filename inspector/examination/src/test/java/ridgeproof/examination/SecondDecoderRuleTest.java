@@ -39,7 +39,8 @@ class SecondDecoderRuleTest {
             Depth.IMAGES,
             List.of(thumb.opened(header, Optional.of(facts), List.of())),
             Optional.empty(),
-            false);
+            false,
+            ExaminationOptions.standard());
     FindingLog log = new FindingLog(SampleCard.TABLES, 10);
     new SecondDecoderRule().check(examinee, log);
     return log.findings();

@@ -37,14 +37,16 @@ final class TaggedRecordReader {
     this.statedLength = statedLength();
     int statedEnd = statedLength.isPresent() ? start + statedLength.getAsInt() : -1;
     this.lengthHolds =
-        statedEnd > start && statedEnd <= source.length() && context.starts.isBoundary(statedEnd);
+        statedEnd > leastEnd()
+            && statedEnd <= source.length()
+            && context.starts.isBoundary(statedEnd);
     this.limit = lengthHolds ? statedEnd : source.length();
   }
 
   /** Reads to the end of the record, by the best evidence there is. */
   LogicalRecord read() {
     position = start;
-    while (!ended && position < limit) {
+    while (!ended && position < limit && !context.itemLimitReached()) {
       Optional<Tag> tag = Tag.at(source, position, limit);
       if (tag.isEmpty()) {
         skipUntagged();
@@ -55,6 +57,10 @@ final class TaggedRecordReader {
       } else {
         readText(tag.get());
       }
+    }
+    if (!ended && position < limit) {
+      unread.add(context.absolute(position, limit));
+      position = limit;
     }
     reportEnd();
     reportOrder();
@@ -80,6 +86,11 @@ final class TaggedRecordReader {
       to++;
     }
     return WholeNumber.parse(source.latin1(from, to - from));
+  }
+
+  /** The end of the record's first tag; in 14.001: a length of 1 would lead to another tag. */
+  private int leastEnd() {
+    return Tag.at(source, start, source.length()).map(Tag::valueStart).orElse(start);
   }
 
   private OptionalInt idc() {

@@ -15,7 +15,7 @@ import ridgeproof.transaction.ReadingLimits;
 import ridgeproof.transaction.RecordDraft;
 import ridgeproof.transaction.TransactionReader;
 
-class SegmentTest {
+class MarkedFingerTest {
 
   private static final ImageExtraction EXTRACTION =
       new ImageExtraction(SampleCard.TABLES, DecodingLimits.standard());
@@ -35,7 +35,7 @@ class SegmentTest {
 
   private static Optional<GrayImage> firstCut(ExaminedImage image) {
     GrayImage pixels = EXTRACTION.decode(image).pixels().orElseThrow();
-    return EXTRACTION.cut(image, pixels, EXTRACTION.segmentsOf(image).get(0)).pixels();
+    return EXTRACTION.cut(image, pixels, EXTRACTION.markedFingersOf(image).get(0)).pixels();
   }
 
   @Test
@@ -74,7 +74,7 @@ class SegmentTest {
   void whatCannotBeReadAsABoxIsNone() {
     assertEquals(
         List.of(),
-        EXTRACTION.segmentsOf(
+        EXTRACTION.markedFingersOf(
             slap(
                 21,
                 List.of(
@@ -98,8 +98,8 @@ class SegmentTest {
             "record-15-segment-02-idc-13",
             "record-15-segment-03-idc-13",
             "record-15-segment-03-idc-13-2"),
-        EXTRACTION.segmentsOf(image).stream()
-            .map(segment -> EXTRACTION.cut(image, pixels, segment).name())
+        EXTRACTION.markedFingersOf(image).stream()
+            .map(finger -> EXTRACTION.cut(image, pixels, finger).name())
             .toList());
   }
 }

@@ -1,0 +1,273 @@
+package ridgeproof.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import ridgeproof.spec.FieldNumber;
+import ridgeproof.transaction.CharacterEncoding;
+import ridgeproof.transaction.FieldDraft;
+import ridgeproof.transaction.RecordDraft;
+import ridgeproof.transaction.TransactionWriter;
+
+class CommandLineTest {
+
+  private static final String NAME = "SPECIMEN,ADA MARIA";
+
+  @TempDir Path folder;
+  private Path sound;
+
+  /** What a command printed and ended with. */
+  private record Outcome(int status, String out, String error) {
+    void isOneLineOf(int expected, String words) {
+      assertEquals(expected, status, error);
+      List<String> lines = error.lines().filter(line -> !line.startsWith("try: ")).toList();
+      assertEquals(1, lines.size(), error);
+      assertTrue(lines.get(0).startsWith("ridgeproof: "), error);
+      assertTrue(lines.get(0).contains(words), error);
+    }
+  }
+
+  @BeforeEach
+  void writeASoundTransaction() throws IOException {
+    sound = folder.resolve("sound.an2");
+    Files.write(sound, transaction());
+  }
+
+  @Test
+  void aFileIsExaminedAndTheVerdictIsTheExitStatus() throws IOException {
+    Outcome outcome = run("examine", sound.toString());
+    assertEquals(0, outcome.status(), outcome.out());
+    assertTrue(outcome.out().startsWith("READY  sound.an2"), outcome.out());
+
+    Path cut = folder.resolve("cut.an2");
+    byte[] whole = transaction();
+    Files.write(cut, Arrays.copyOf(whole, whole.length - 3));
+    assertEquals(2, run("examine", cut.toString()).status());
+
+    Path picture = folder.resolve("picture.jpg");
+    Files.write(picture, new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, (byte) 0xE0});
+    Outcome unreadable = run("examine", picture.toString());
+    assertEquals(3, unreadable.status());
+    assertTrue(unreadable.out().contains("it looks like a JPEG image"), unreadable.out());
+  }
+
+  @Test
+  void ofSeveralFilesTheWorstDecides() throws IOException {
+    Path cut = folder.resolve("cut.an2");
+    byte[] whole = transaction();
+    Files.write(cut, Arrays.copyOf(whole, whole.length - 3));
+    assertEquals(2, run("examine", sound.toString(), cut.toString()).status());
+    Outcome json = run("examine", "--format", "json", sound.toString(), cut.toString());
+    assertTrue(json.out().startsWith("[{"), json.out());
+  }
+
+  @Test
+  void aFolderIsSearchedForTransactions() throws IOException {
+    Files.writeString(folder.resolve("notes.txt"), "nothing of ours");
+    Outcome outcome = run("examine", folder.toString());
+    assertEquals(0, outcome.status());
+    assertTrue(outcome.out().contains("sound.an2"));
+    assertFalse(outcome.out().contains("notes.txt"));
+  }
+
+  @Test
+  void aPatternThatTheShellLeftIsExpanded() {
+    assertEquals(0, run("examine", folder.resolve("*.an2").toString()).status());
+    run("examine", folder.resolve("*.eft").toString()).isOneLineOf(74, "no file matches");
+  }
+
+  @Test
+  void badUsageIsOneLine() {
+    run().isOneLineOf(64, "a command is missing");
+    run("examine").isOneLineOf(64, "FILE");
+    run("examine", "--colour", sound.toString()).isOneLineOf(64, "--colour");
+    run("examine", "--depth", "sea", sound.toString()).isOneLineOf(64, "sea");
+    run("examine", "--max-file-size", "big", sound.toString()).isOneLineOf(64, "big");
+    run("examine", "--profile", "none-such", sound.toString()).isOneLineOf(64, "none-such");
+    run("rules", "RP-STR-999").isOneLineOf(64, "RP-STR-999");
+    run("codes", "none-such").isOneLineOf(64, "none-such");
+  }
+
+  @Test
+  void aMissingFileIsOneLine() {
+    for (String command : List.of("examine", "layout")) {
+      run(command, folder.resolve("gone.an2").toString()).isOneLineOf(74, "no such file");
+    }
+  }
+
+  @Test
+  void aFolderWithoutTransactionsIsOneLine() throws IOException {
+    Path empty = Files.createDirectory(folder.resolve("empty"));
+    run("examine", empty.toString()).isOneLineOf(74, "no transaction file in this folder");
+    run("layout", empty.toString()).isOneLineOf(74, "is a folder");
+  }
+
+  @Test
+  void anUnreadableFileIsOneLine() {
+    Assumptions.assumeTrue(sound.toFile().setReadable(false) && !Files.isReadable(sound));
+    run("examine", sound.toString()).isOneLineOf(74, "permission denied");
+  }
+
+  @Test
+  void aFileBeyondTheLimitIsOneLine() {
+    run("examine", "--max-file-size", "10", sound.toString()).isOneLineOf(74, "--max-file-size");
+  }
+
+  @Test
+  void aFullDiskIsOneLine() {
+    OutputStream full =
+        new OutputStream() {
+          @Override
+          public void write(int value) throws IOException {
+            throw new IOException("No space left on device");
+          }
+        };
+    run(full, "examine", sound.toString()).isOneLineOf(74, "cannot write to standard output");
+    run("examine", "--output", "/dev/full/report.txt", sound.toString())
+        .isOneLineOf(74, "cannot write");
+  }
+
+  @Test
+  void anOutputFileIsWrittenWholeAndNeverOverAnotherUnasked() throws IOException {
+    Path report = folder.resolve("report.txt");
+    String[] arguments = {"examine", "--output", report.toString(), sound.toString()};
+    assertEquals(0, run(arguments).status());
+    assertTrue(Files.readString(report).startsWith("READY"));
+    run(arguments).isOneLineOf(74, "--overwrite");
+    assertEquals(
+        0, run("examine", "--overwrite", "--output", report.toString(), sound.toString()).status());
+    try (Stream<Path> files = Files.list(folder)) {
+      assertEquals(2, files.count());
+    }
+  }
+
+  @Test
+  void anInputIsNeverWrittenTo() throws IOException {
+    byte[] before = Files.readAllBytes(sound);
+    run("examine", "--overwrite", "--output", sound.toString(), sound.toString())
+        .isOneLineOf(64, "inputs are never written to");
+    assertArrayEquals(before, Files.readAllBytes(sound));
+  }
+
+  @Test
+  void valuesThatTellOfAPersonAreMaskedUnlessAskedFor() {
+    for (String[] command :
+        new String[][] {{"layout"}, {"examine"}, {"examine", "--format", "json"}}) {
+      String[] masked = with(command, sound.toString());
+      assertFalse(run(masked).out().contains("SPECIMEN"), String.join(" ", masked));
+    }
+    assertTrue(run("layout", "--show-personal", sound.toString()).out().contains(NAME));
+  }
+
+  @Test
+  void theLayoutOfAFileShowsEveryFieldWithItsOffset() {
+    Outcome outcome = run("layout", sound.toString());
+    assertEquals(0, outcome.status());
+    assertTrue(outcome.out().contains("1.004   TOT  MAP"), outcome.out());
+    assertTrue(outcome.out().contains("Record 2: Type-2 IDC 00"), outcome.out());
+  }
+
+  @Test
+  void rulesAndCodesAreListedAndExplained() {
+    assertTrue(run("rules").out().contains("RP-STR-004"));
+    assertTrue(run("rules", "STR").out().contains("RP-STR-004"));
+    assertFalse(run("rules", "STR").out().contains("RP-IMG-001"));
+    Outcome one = run("rules", "rp-str-004");
+    assertEquals(0, one.status());
+    assertTrue(one.out().contains("remedy"), one.out());
+    assertFalse(one.out().contains("{"), one.out());
+    assertTrue(run("codes").out().contains("finger-positions"));
+    assertTrue(run("codes", "finger-positions", "thumb").out().contains("right thumb"));
+  }
+
+  @Test
+  void helpIsThereForEveryCommand() {
+    assertEquals(0, run("--help").status());
+    for (String command : List.of("examine", "layout", "images", "rules", "codes")) {
+      Outcome outcome = run(command, "--help");
+      assertEquals(0, outcome.status());
+      assertTrue(outcome.out().contains("ridgeproof " + command), outcome.out());
+    }
+  }
+
+  private static String[] with(String[] command, String file) {
+    String[] all = Arrays.copyOf(command, command.length + 1);
+    all[command.length] = file;
+    return all;
+  }
+
+  private static Outcome run(String... arguments) {
+    return run(new ByteArrayOutputStream(), arguments);
+  }
+
+  private static Outcome run(OutputStream out, String... arguments) {
+    ByteArrayOutputStream error = new ByteArrayOutputStream();
+    Console console =
+        new Console(
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(error, true, StandardCharsets.UTF_8),
+            false);
+    int status = RidgeproofCommand.commandLine(console).execute(arguments);
+    String printed =
+        out instanceof ByteArrayOutputStream kept ? kept.toString(StandardCharsets.UTF_8) : "";
+    return new Outcome(status, printed, error.toString(StandardCharsets.UTF_8));
+  }
+
+  /** A type of transaction of which no prints are asked. */
+  private static byte[] transaction() {
+    RecordDraft header =
+        RecordDraft.tagged(
+            1,
+            List.of(
+                field(1, 1, ""),
+                field(1, 2, "0500"),
+                field(1, 3, ""),
+                field(1, 4, "MAP"),
+                field(1, 5, "20260302"),
+                field(1, 7, "THP000000"),
+                field(1, 8, "THP000001"),
+                field(1, 9, "PILOT-0001"),
+                field(1, 11, "00.00"),
+                field(1, 12, "00.00")));
+    RecordDraft particulars =
+        RecordDraft.tagged(
+            2,
+            List.of(
+                field(2, 1, ""),
+                field(2, 2, "00"),
+                field(2, 5, "Y"),
+                field(2, 18, NAME),
+                field(2, 20, "MD"),
+                field(2, 22, "19900214"),
+                field(2, 24, "F"),
+                field(2, 25, "U"),
+                field(2, 27, "507"),
+                field(2, 29, "150"),
+                field(2, 31, "BRO"),
+                field(2, 32, "BLK"),
+                field(2, 37, "PILOT LICENCE"),
+                field(2, 38, "20260302"),
+                field(2, 73, "MDTHP0001")));
+    return new TransactionWriter(CharacterEncoding.ASCII).write(List.of(header, particulars));
+  }
+
+  private static FieldDraft field(int type, int field, String value) {
+    return FieldDraft.text(new FieldNumber(type, field), value);
+  }
+}

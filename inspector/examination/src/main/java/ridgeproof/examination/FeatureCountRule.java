@@ -1,0 +1,74 @@
+package ridgeproof.examination;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.finding.Location;
+import ridgeproof.finding.Measure;
+import ridgeproof.finding.Observed;
+import ridgeproof.spec.MinutiaList;
+import ridgeproof.transaction.Field;
+import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.transaction.Subfield;
+import ridgeproof.transaction.WholeNumber;
+
+/** As many minutiae are listed as are counted, numbered from 1. */
+final class FeatureCountRule implements Rule {
+
+  @Override
+  public Set<String> ids() {
+    return Set.of("RP-TXN-027", "RP-TXN-029");
+  }
+
+  @Override
+  public void check(Examinee examinee, FindingLog log) {
+    for (MinutiaList layout : examinee.tables().agreements().minutiaLists()) {
+      for (LogicalRecord record :
+          examinee.transaction().recordsOfType(layout.field().recordType())) {
+        record
+            .field(layout.field())
+            .filter(field -> !field.text().isEmpty())
+            .ifPresent(
+                field -> {
+                  checkCount(record, field, layout, log);
+                  checkNumbers(record, field, layout, log);
+                });
+      }
+    }
+  }
+
+  private static void checkCount(
+      LogicalRecord record, Field field, MinutiaList layout, FindingLog log) {
+    OptionalInt counted = record.number(layout.countField().field());
+    int listed = field.subfields().size();
+    if (counted.isPresent() && counted.getAsInt() != listed) {
+      log.add(
+          "RP-TXN-027",
+          Location.of(record, field),
+          Observed.of("%d minutiae listed".formatted(listed)),
+          "%d, as field %s counts".formatted(counted.getAsInt(), layout.countField()),
+          Optional.of(layout.source()),
+          List.of(Measure.against("minutiae", listed, "", counted.getAsInt())));
+    }
+  }
+
+  private static void checkNumbers(
+      LogicalRecord record, Field field, MinutiaList layout, FindingLog log) {
+    for (int i = 1; i <= field.subfields().size(); i++) {
+      Subfield subfield = field.subfields().get(i - 1);
+      OptionalInt number = WholeNumber.parse(subfield.text(layout.indexItem()));
+      if (number.isPresent() && number.getAsInt() != i) {
+        log.add(
+            "RP-TXN-029",
+            Location.of(record, field).subfield(i, subfield.range()),
+            Observed.of("minutia %d has the number %d".formatted(i, number.getAsInt())),
+            Integer.toString(i),
+            Optional.of(layout.source()),
+            List.of());
+        return;
+      }
+    }
+  }
+}

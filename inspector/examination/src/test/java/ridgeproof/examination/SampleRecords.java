@@ -1,0 +1,109 @@
+package ridgeproof.examination;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+import ridgeproof.spec.FieldNumber;
+import ridgeproof.transaction.FieldDraft;
+import ridgeproof.transaction.RecordDraft;
+
+/**
+ * Conforming records that go beside those of {@link SampleCard}, and what tests ask of a report.
+ */
+final class SampleRecords {
+
+  /** Where the right and the left slap stand in {@link SampleCard#rolledTagged()}. */
+  static final int RIGHT_SLAP = 15;
+
+  static final int LEFT_SLAP = 16;
+
+  private static final int BOX_WIDTH = SampleCard.WIDTH / 4;
+
+  private SampleRecords() {}
+
+  /** A tenprint card of Type-14 records with one of them changed. */
+  static SampleCard tagged(int record, UnaryOperator<RecordDraft> change) {
+    return SampleCard.rolledTagged().with(record, change);
+  }
+
+  /** Boxes side by side, as wide as a quarter of the image, for fingers from left to right. */
+  static List<List<String>> boxes(int... fingers) {
+    List<List<String>> boxes = new ArrayList<>();
+    for (int i = 0; i < fingers.length; i++) {
+      boxes.add(box(fingers[i], i * BOX_WIDTH, (i + 1) * BOX_WIDTH, 2, SampleCard.HEIGHT));
+    }
+    return boxes;
+  }
+
+  static List<String> box(int finger, int left, int right, int top, int bottom) {
+    return texts(finger, left, right, top, bottom);
+  }
+
+  static List<String> texts(int... numbers) {
+    return IntStream.of(numbers).mapToObj(Integer::toString).toList();
+  }
+
+  /** Minutiae of the older standard format in an image of 1.6 x 1.2 mm. */
+  static RecordDraft standardFeatures(int idc, int finger) {
+    return features(idc, "S")
+        .with(5, List.of(List.of("TIDEWATER", "A")))
+        .with(6, "%02d".formatted(finger))
+        .with(7, List.of(List.of("T", "UN")))
+        .with(8, "00800060")
+        .with(9, "01600120")
+        .with(10, "2")
+        .with(11, "0")
+        .with(
+            12,
+            List.of(
+                List.of("001", "00000000000", "30", "A"),
+                List.of("002", "01620121359", "30", "B")));
+  }
+
+  /** Minutiae by pixels of an image of {@link SampleCard#WIDTH} by {@link SampleCard#HEIGHT}. */
+  static RecordDraft pixelFeatures(int idc, int finger) {
+    return features(idc, "U")
+        .with(126, List.of(List.of("27", "513", "unspecified")))
+        .with(127, List.of(List.of("NONE", "0")))
+        .with(128, Integer.toString(SampleCard.WIDTH))
+        .with(129, Integer.toString(SampleCard.HEIGHT))
+        .with(130, "1")
+        .with(131, "500")
+        .with(132, "500")
+        .with(133, "0")
+        .with(134, "%02d".formatted(finger))
+        .with(135, List.of(List.of("80", "000F", "1")))
+        .with(136, "2")
+        .with(
+            137,
+            List.of(
+                List.of("001", "0", "0", "0", "1", "80"),
+                List.of("002", "31", "23", "179", "2", "80")))
+        .with(139, List.of(List.of("16", "12", "0")))
+        .with(140, List.of(List.of("20", "20", "0")));
+  }
+
+  private static RecordDraft features(int idc, String format) {
+    return RecordDraft.tagged(
+        9,
+        List.of(
+            SampleCard.text(9, 1, ""),
+            SampleCard.text(9, 2, "%02d".formatted(idc)),
+            SampleCard.text(9, 3, "1"),
+            SampleCard.text(9, 4, format)));
+  }
+
+  static FieldDraft isr(int value) {
+    return FieldDraft.binary(new FieldNumber(4, 5), 1, value);
+  }
+
+  /** How often a report names a rule. */
+  static long count(SampleCard card, String rule) {
+    return card.examine().findings().stream().filter(f -> f.ruleId().equals(rule)).count();
+  }
+
+  static boolean reports(SampleCard card, String rule) {
+    return count(card, rule) > 0;
+  }
+}
