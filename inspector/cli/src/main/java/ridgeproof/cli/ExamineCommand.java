@@ -69,6 +69,11 @@ final class ExamineCommand implements Callable<Integer> {
       description = "show values that tell of a person; they are masked otherwise")
   boolean showPersonal;
 
+  @Option(
+      names = "--second-decoder",
+      description = "decode WSQ images by a second decoder too and report the difference")
+  boolean secondDecoder;
+
   @Mixin OutputOptions output;
 
   @Mixin LimitOptions limits;
@@ -116,7 +121,10 @@ final class ExamineCommand implements Callable<Integer> {
 
   private ExaminationOptions options(SpecTables tables) {
     ExaminationOptions options =
-        ExaminationOptions.standard().withDepth(depth).withImageLimits(limits.decoding());
+        ExaminationOptions.standard()
+            .withDepth(depth)
+            .withImageLimits(limits.decoding())
+            .withSecondDecoder(secondDecoder);
     return profile == null ? options : NamedProfile.applyTo(options, profile, tables);
   }
 }
