@@ -35,6 +35,8 @@ final class RidgeproofCommand implements Runnable {
   static CommandLine commandLine(Console console) {
     CommandLine line = new CommandLine(new RidgeproofCommand());
     line.addSubcommand(new ExamineCommand(console));
+    line.addSubcommand(new TicketCommand(console));
+    line.addSubcommand(new CompareCommand(console));
     line.addSubcommand(new LayoutCommand(console));
     line.addSubcommand(new ImagesCommand(console));
     line.addSubcommand(new RulesCommand(console));
