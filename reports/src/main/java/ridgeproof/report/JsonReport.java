@@ -15,6 +15,7 @@ import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.spec.Source;
+import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.transaction.ByteRange;
 import ridgeproof.transaction.LogicalRecord;
 
@@ -64,6 +65,11 @@ public final class JsonReport {
     json.writeStringField("depth", report.depth().name().toLowerCase(Locale.ROOT));
     json.writeBooleanField("personalValuesShown", options.showPersonal());
     writeTransaction(report);
+    json.writeArrayFieldStart("relaxedRules");
+    for (RelaxedRule rule : report.relaxed()) {
+      writeRelaxed(rule);
+    }
+    json.writeEndArray();
     json.writeArrayFieldStart("actions");
     for (RecommendedAction action : report.actions()) {
       writeAction(action);
@@ -100,6 +106,15 @@ public final class JsonReport {
       json.writeBooleanField("implied", !report.profileNamed());
       json.writeEndObject();
     }
+    json.writeEndObject();
+  }
+
+  private void writeRelaxed(RelaxedRule rule) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("rule", rule.ruleId());
+    json.writeStringField("title", wording.ruleTitle(rule));
+    json.writeStringField("published", rule.published());
+    json.writeStringField("now", rule.now());
     json.writeEndObject();
   }
 

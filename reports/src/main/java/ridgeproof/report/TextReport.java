@@ -13,6 +13,7 @@ import ridgeproof.finding.Finding;
 import ridgeproof.finding.Measure;
 import ridgeproof.spec.Severity;
 import ridgeproof.spec.Source;
+import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.transaction.LogicalRecord;
 
 /** The report for a terminal: the verdict first, then what to do, then each record. */
@@ -42,6 +43,7 @@ public final class TextReport {
 
   private String render() {
     heading();
+    relaxed();
     actions();
     records();
     sources();
@@ -98,6 +100,17 @@ public final class TextReport {
                 profile.title()
                     + (report.profileNamed() ? "" : " (implied by what the file holds)"))
         .orElse("the standard alone, no set of prints implied");
+  }
+
+  /** Rules that a profile made laxer are listed always, whether the file breaks them or not. */
+  private void relaxed() {
+    if (report.relaxed().isEmpty()) {
+      return;
+    }
+    out.append('\n').append(ink.strong("Laxer here than published, by the profile")).append('\n');
+    for (RelaxedRule rule : report.relaxed()) {
+      paragraph("  ", wording.relaxed(rule));
+    }
   }
 
   private void actions() {

@@ -11,6 +11,7 @@ import ridgeproof.finding.Location;
 import ridgeproof.spec.Code;
 import ridgeproof.spec.RecordTypeRow;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.agency.RelaxedRule;
 
 /** The words in which every report speaks of records, fingers and verdicts. */
 final class Wording {
@@ -107,6 +108,16 @@ final class Wording {
                     .append("at byte ")
                     .append(bytes.offset()));
     return place.toString();
+  }
+
+  /** A rule that a profile made laxer, in one line. */
+  String relaxed(RelaxedRule rule) {
+    return "%s %s: %s, published %s"
+        .formatted(rule.ruleId(), ruleTitle(rule), rule.now(), rule.published());
+  }
+
+  String ruleTitle(RelaxedRule rule) {
+    return tables.catalogue().rule(rule.ruleId()).title();
   }
 
   /** The title of a document, by its key. */

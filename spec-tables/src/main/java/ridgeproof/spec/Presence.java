@@ -52,7 +52,7 @@ public record Presence(List<Clause> clauses, String written) {
    *
    * @throws IllegalArgumentException naming what cannot be read
    */
-  static Presence parse(String text) {
+  public static Presence parse(String text) {
     if (text.equals(MANDATORY.written())) {
       return MANDATORY;
     }
@@ -70,8 +70,7 @@ public record Presence(List<Clause> clauses, String written) {
 
   private static Clause parseClause(String text) {
     int end = text.indexOf(' ');
-    Demand demand =
-        Demand.valueOf((end < 0 ? text : text.substring(0, end)).toUpperCase(Locale.ROOT));
+    Demand demand = demand(end < 0 ? text : text.substring(0, end));
     if (end < 0) {
       return new Clause(demand, Optional.empty());
     }
@@ -80,5 +79,15 @@ public record Presence(List<Clause> clauses, String written) {
       throw new IllegalArgumentException("expected \"if\" after " + demand);
     }
     return new Clause(demand, Optional.of(ConditionParser.parse(rest.substring(3))));
+  }
+
+  private static Demand demand(String word) {
+    for (Demand demand : Demand.values()) {
+      if (demand.name().equals(word.toUpperCase(Locale.ROOT))) {
+        return demand;
+      }
+    }
+    throw new IllegalArgumentException(
+        "begins with \"" + word + "\", not mandatory, optional, deprecated or forbidden");
   }
 }

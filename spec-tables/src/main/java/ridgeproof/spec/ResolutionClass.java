@@ -14,4 +14,9 @@ public record ResolutionClass(
   public boolean admits(double ppiMeasured) {
     return Math.abs(ppiMeasured - ppi) <= ppi * tolerancePercent / 100 + 1e-9;
   }
+
+  /** The same class where another source asks for it. */
+  public ResolutionClass askedBy(Source other) {
+    return new ResolutionClass(name, ppi, ppmm, tolerancePercent, other);
+  }
 }

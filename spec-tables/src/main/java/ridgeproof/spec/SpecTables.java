@@ -37,6 +37,7 @@ public final class SpecTables {
   private final Lazy<List<Table.Row>> recordResolutions =
       new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
   private final AgreementTables agreements = new AgreementTables();
+  private final ParticularTables particulars = new ParticularTables();
 
   /** A line of the index of code tables. */
   public record CodeTableTitle(String table, String title, String usedBy, Source source) {}
@@ -237,6 +238,11 @@ public final class SpecTables {
         .filter(row -> row.parse("record_type", Integer::parseInt) == recordType)
         .flatMap(row -> classes.stream().filter(c -> c.name().equals(row.required("class"))))
         .toList();
+  }
+
+  /** What is known of the fields of the Type-2 record beyond their layout. */
+  public ParticularTables particulars() {
+    return particulars;
   }
 
   /** How far images may be compressed. */

@@ -3,9 +3,7 @@ package ridgeproof.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -18,7 +16,6 @@ import ridgeproof.report.JsonReport;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.TextReport;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.spec.SubmissionProfile;
 
 @Command(
     name = "examine",
@@ -60,8 +57,11 @@ final class ExamineCommand implements Callable<Integer> {
 
   @Option(
       names = "--profile",
-      paramLabel = "NAME",
-      description = "what the bureau expects; by default what the file itself implies")
+      paramLabel = "NAME|FILE",
+      description =
+          "what the bureau expects: rolled-card, identification-flats, or the file of an agency's"
+              + " own profile such as examples/tidewater-pilots.toml; what the file itself implies"
+              + " unless set")
   String profile;
 
   @Option(
@@ -117,21 +117,6 @@ final class ExamineCommand implements Callable<Integer> {
   private ExaminationOptions options(SpecTables tables) {
     ExaminationOptions options =
         ExaminationOptions.standard().withDepth(depth).withImageLimits(limits.decoding());
-    if (profile == null) {
-      return options;
-    }
-    List<SubmissionProfile> profiles = tables.profiles();
-    Optional<SubmissionProfile> named =
-        profiles.stream().filter(candidate -> candidate.name().equals(profile)).findFirst();
-    return options.withProfile(
-        named.orElseThrow(
-            () ->
-                CommandFailure.usage(
-                    "no profile "
-                        + profile
-                        + "; there are: "
-                        + profiles.stream()
-                            .map(SubmissionProfile::name)
-                            .collect(Collectors.joining(", ")))));
+    return profile == null ? options : NamedProfile.applyTo(options, profile, tables);
   }
 }

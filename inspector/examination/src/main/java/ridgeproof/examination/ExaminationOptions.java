@@ -1,36 +1,57 @@
 package ridgeproof.examination;
 
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.Optional;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.spec.SubmissionProfile;
+import ridgeproof.spec.agency.AgencyProfile;
 
 /**
  * How to examine.
  *
  * @param profile what the file is held to; empty to take what the file itself implies
+ * @param agency what the receiving agency asks for beyond the published documents
+ * @param today the day of the examination, which no date of the file may follow
  * @param threads how many images are decoded at once, at least 1
  */
 public record ExaminationOptions(
-    Depth depth, Optional<SubmissionProfile> profile, DecodingLimits imageLimits, int threads) {
+    Depth depth,
+    Optional<SubmissionProfile> profile,
+    Optional<AgencyProfile> agency,
+    LocalDate today,
+    DecodingLimits imageLimits,
+    int threads) {
 
-  /** Everything there is, by what the file implies, over all cores. */
+  /** Everything there is, by what the file implies, by the clock of the system, over all cores. */
   public static ExaminationOptions standard() {
     return new ExaminationOptions(
         Depth.IMAGES,
         Optional.empty(),
+        Optional.empty(),
+        LocalDate.now(Clock.systemDefaultZone()),
         DecodingLimits.standard(),
         Runtime.getRuntime().availableProcessors());
   }
 
   public ExaminationOptions withDepth(Depth other) {
-    return new ExaminationOptions(other, profile, imageLimits, threads);
+    return new ExaminationOptions(other, profile, agency, today, imageLimits, threads);
   }
 
   public ExaminationOptions withProfile(SubmissionProfile other) {
-    return new ExaminationOptions(depth, Optional.of(other), imageLimits, threads);
+    return new ExaminationOptions(depth, Optional.of(other), agency, today, imageLimits, threads);
+  }
+
+  /** Holds the file to an agency's profile, and to its prints where it names any. */
+  public ExaminationOptions withAgency(AgencyProfile other) {
+    return new ExaminationOptions(depth, profile, Optional.of(other), today, imageLimits, threads);
+  }
+
+  public ExaminationOptions withToday(LocalDate other) {
+    return new ExaminationOptions(depth, profile, agency, other, imageLimits, threads);
   }
 
   public ExaminationOptions withImageLimits(DecodingLimits other) {
-    return new ExaminationOptions(depth, profile, other, threads);
+    return new ExaminationOptions(depth, profile, agency, today, other, threads);
   }
 }

@@ -13,6 +13,7 @@ import ridgeproof.transaction.Transaction;
  * @param profile what the file is held to; empty where nothing was named and the file implies
  *     nothing
  * @param profileNamed whether the user named the profile
+ * @param options how it is examined
  */
 record Examinee(
     Transaction transaction,
@@ -20,7 +21,8 @@ record Examinee(
     Depth depth,
     List<ExaminedImage> images,
     Optional<SubmissionProfile> profile,
-    boolean profileNamed) {
+    boolean profileNamed,
+    ExaminationOptions options) {
 
   /** The images that show fingers, palms or soles. */
   List<ExaminedImage> prints() {

@@ -3,13 +3,12 @@ package ridgeproof.examination;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.spec.SubmissionProfile;
+import ridgeproof.spec.agency.AgencyProfile;
 import ridgeproof.transaction.ByteSource;
 import ridgeproof.transaction.ReadingLimits;
 import ridgeproof.transaction.Transaction;
@@ -40,17 +39,23 @@ public final class Examiner {
     if (options.depth() == Depth.IMAGES) {
       images = new ImageOpener(options).open(images);
     }
-    boolean named = options.profile().isPresent();
-    Optional<SubmissionProfile> profile =
-        named ? options.profile() : ImpliedProfile.of(images, tables);
+    HeldTo heldTo = HeldTo.of(options, images, tables);
     List<Finding> findings = new ArrayList<>(transaction.findings());
     if (!transaction.records().isEmpty()) {
       Examinee examinee =
-          new Examinee(transaction, tables, options.depth(), images, profile, named);
+          new Examinee(
+              transaction,
+              tables,
+              options.depth(),
+              images,
+              heldTo.profile().filter(profile -> !profile.prints().isEmpty()),
+              heldTo.named(),
+              options);
       FindingLog log = new FindingLog(tables, limits.maxFindings());
       RuleSet.standard().forEach(rule -> rule.check(examinee, log));
       findings.addAll(log.findings());
     }
+    findings.replaceAll(finding -> judged(finding, options));
     findings.sort(
         Comparator.comparingInt((Finding finding) -> finding.location().record().orElse(0))
             .thenComparing(Finding::severity));
@@ -59,10 +64,20 @@ public final class Examiner {
         tables,
         options.depth(),
         images,
-        profile,
-        named,
+        heldTo.profile(),
+        heldTo.named(),
+        options.agency().map(AgencyProfile::relaxed).orElse(List.of()),
         List.copyOf(findings),
         RecommendedAction.of(findings),
         Verdict.of(transaction, findings));
+  }
+
+  /** The finding as the agency's profile judges it. */
+  private static Finding judged(Finding finding, ExaminationOptions options) {
+    return options
+        .agency()
+        .map(agency -> agency.severities().get(finding.ruleId()))
+        .map(finding::withSeverity)
+        .orElse(finding);
   }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.SubmissionProfile;
+import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.transaction.Transaction;
 
 /**
@@ -13,6 +14,7 @@ import ridgeproof.transaction.Transaction;
  * @param images every image record, in the order of the file
  * @param profile what the file was held to
  * @param profileNamed whether the user named it; else the file implied it
+ * @param relaxed every rule that the agency's profile made laxer than published
  * @param findings in the order of the file, those of the file as a whole first
  * @param actions what to do, the most pressing first
  */
@@ -23,6 +25,7 @@ public record FindingsReport(
     List<ExaminedImage> images,
     Optional<SubmissionProfile> profile,
     boolean profileNamed,
+    List<RelaxedRule> relaxed,
     List<Finding> findings,
     List<RecommendedAction> actions,
     Verdict verdict) {

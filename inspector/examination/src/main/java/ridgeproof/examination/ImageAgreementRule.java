@@ -51,7 +51,7 @@ final class ImageAgreementRule implements Rule {
 
   private static boolean checkFormat(ExaminedImage image, ImageHeader header, FindingLog log) {
     Optional<ImageFormat> stated = image.statedFormat();
-    if (stated.isEmpty() || stated.get() == header.format()) {
+    if (stated.isEmpty() || isStoredAs(stated.get(), header.format())) {
       return true;
     }
     log.add(
@@ -60,6 +60,11 @@ final class ImageAgreementRule implements Rule {
         Observed.of("code " + image.compression().orElse("") + ", " + stated.get().label()),
         header.format().label());
     return false;
+  }
+
+  private static boolean isStoredAs(ImageFormat stated, ImageFormat found) {
+    return stated == found
+        || stated == ImageFormat.GROUP_4 && (found == ImageFormat.RAW || found == ImageFormat.TIFF);
   }
 
   private static void size(

@@ -3,8 +3,6 @@ package ridgeproof.examination;
 import java.util.List;
 import java.util.Locale;
 import ridgeproof.imagery.DecodingLimits;
-import ridgeproof.imagery.ImageCodec.StatedSize;
-import ridgeproof.imagery.codec.ImageCodecs;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Transaction;
@@ -12,13 +10,12 @@ import ridgeproof.transaction.Transaction;
 /** Takes the images out of a transaction. */
 public final class ImageExtraction {
 
-  private final ImageCodecs codecs = ImageCodecs.standard();
   private final SpecTables tables;
-  private final DecodingLimits limits;
+  private final RecordImageDecoder decoder;
 
   public ImageExtraction(SpecTables tables, DecodingLimits limits) {
     this.tables = tables;
-    this.limits = limits;
+    this.decoder = new RecordImageDecoder(limits);
   }
 
   /** Every image record, in the order of the file, none of them opened. */
@@ -28,12 +25,9 @@ public final class ImageExtraction {
 
   /** Decodes one. */
   public DecodedImage decode(ExaminedImage image) {
-    StatedSize stated = image.statedSize();
     return new DecodedImage(
         name(image),
-        image
-            .data()
-            .flatMap(data -> codecs.decode(data, ImageHeaders.read(data), stated, limits).image()));
+        image.data().flatMap(data -> decoder.decode(image, data, ImageHeaders.read(data)).image()));
   }
 
   private static String name(ExaminedImage image) {

@@ -1,5 +1,6 @@
 package ridgeproof.examination;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -12,6 +13,7 @@ import ridgeproof.spec.CompressionCeiling;
 import ridgeproof.spec.ImageSizeLimit;
 import ridgeproof.spec.ResolutionClass;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.agency.AgencyProfile;
 
 /** Friction ridge images keep to the published resolutions, sizes, depths and ratios. */
 final class ImageLimitsRule implements Rule {
@@ -25,6 +27,7 @@ final class ImageLimitsRule implements Rule {
   private static final double SIZE_TOLERANCE = 0.01;
 
   private static final int GRAY_BITS = 8;
+  private static final int LATENT_TYPE = 13;
 
   @Override
   public Set<String> ids() {
@@ -36,10 +39,11 @@ final class ImageLimitsRule implements Rule {
   public void check(Examinee examinee, FindingLog log) {
     SpecTables tables = examinee.tables();
     List<ImageSizeLimit> sizes = tables.imageSizes();
-    List<CompressionCeiling> ceilings = tables.compressionCeilings();
+    Optional<AgencyProfile> agency = examinee.options().agency();
+    List<CompressionCeiling> ceilings = ceilings(tables, agency);
     int version = examinee.transaction().version();
     for (ExaminedImage image : examinee.prints()) {
-      image.density().ifPresent(density -> checkDensity(image, density, tables, log));
+      image.density().ifPresent(density -> checkDensity(image, density, tables, agency, log));
       checkSize(image, sizes, version, log);
       checkCompression(image, ceilings, log);
       if (image.bitsPerPixel().isPresent() && image.bitsPerPixel().getAsInt() > GRAY_BITS) {
@@ -52,11 +56,52 @@ final class ImageLimitsRule implements Rule {
     }
   }
 
+  /** The agency's ceilings go before the published ones and have no tolerance. */
+  private static List<CompressionCeiling> ceilings(
+      SpecTables tables, Optional<AgencyProfile> agency) {
+    List<CompressionCeiling> ceilings = new ArrayList<>(tables.compressionCeilings());
+    agency.ifPresent(
+        profile ->
+            profile
+                .limits()
+                .compression()
+                .forEach(
+                    (format, ratio) -> {
+                      ceilings.removeIf(ceiling -> ceiling.format().equals(format));
+                      ceilings.add(new CompressionCeiling(format, ratio, 0, profile.source()));
+                    }));
+    return ceilings;
+  }
+
+  /** The published classes of the record type, of which an agency may accept only some. */
+  private static List<ResolutionClass> resolutions(
+      ExaminedImage image, SpecTables tables, Optional<AgencyProfile> agency) {
+    List<ResolutionClass> published = tables.resolutionsOf(image.record().type());
+    Set<Integer> accepted = agency.map(profile -> profile.limits().resolutions()).orElse(Set.of());
+    if (accepted.isEmpty() || image.record().type() == LATENT_TYPE) {
+      return published;
+    }
+    List<ResolutionClass> chosen =
+        tables.resolutionClasses().stream()
+            .filter(resolution -> accepted.contains((int) resolution.ppi()))
+            .map(resolution -> resolution.askedBy(agency.get().source()))
+            .toList();
+    List<ResolutionClass> both =
+        chosen.stream()
+            .filter(c -> published.stream().anyMatch(p -> p.name().equals(c.name())))
+            .toList();
+    return both.isEmpty() ? chosen : both;
+  }
+
   private static void checkDensity(
-      ExaminedImage image, PixelDensity density, SpecTables tables, FindingLog log) {
+      ExaminedImage image,
+      PixelDensity density,
+      SpecTables tables,
+      Optional<AgencyProfile> agency,
+      FindingLog log) {
     double horizontal = density.horizontalPpi();
     double vertical = density.verticalPpi();
-    List<ResolutionClass> allowed = tables.resolutionsOf(image.record().type());
+    List<ResolutionClass> allowed = resolutions(image, tables, agency);
     if (Math.abs(horizontal - vertical) > horizontal * SIZE_TOLERANCE) {
       log.add(
           "RP-IMG-017",
@@ -126,8 +171,10 @@ final class ImageLimitsRule implements Rule {
             "RP-IMG-016",
             image.atData(),
             Observed.of("%.1f : 1".formatted(ratio)),
-            "%.0f : 1, up to %.1f : 1 for an image with much white"
-                .formatted(ceiling.ratio(), ceiling.most()),
+            ceiling.tolerancePercent() == 0
+                ? "at most %.1f : 1".formatted(ceiling.ratio())
+                : "%.0f : 1, up to %.1f : 1 for an image with much white"
+                    .formatted(ceiling.ratio(), ceiling.most()),
             Optional.of(ceiling.source()),
             List.of(Measure.against("compression ratio", ratio, "", ceiling.most())));
       }

@@ -8,18 +8,18 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import ridgeproof.imagery.Decoding;
 import ridgeproof.imagery.ImageHeader;
-import ridgeproof.imagery.codec.ImageCodecs;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.transaction.ByteSource;
 
 /** Reads the header and decodes the pixels of each image once, several images at a time. */
 final class ImageOpener {
 
-  private final ImageCodecs codecs = ImageCodecs.standard();
+  private final RecordImageDecoder decoder;
   private final ExaminationOptions options;
 
   ImageOpener(ExaminationOptions options) {
     this.options = options;
+    this.decoder = new RecordImageDecoder(options.imageLimits());
   }
 
   List<ExaminedImage> open(List<ExaminedImage> images) {
@@ -52,7 +52,7 @@ final class ImageOpener {
     }
     ByteSource data = image.data().get();
     ImageHeader header = ImageHeaders.read(data);
-    Decoding decoding = codecs.decode(data, header, image.statedSize(), options.imageLimits());
+    Decoding decoding = decoder.decode(image, data, header);
     return image.opened(header, decoding);
   }
 }

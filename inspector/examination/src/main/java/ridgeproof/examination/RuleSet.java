@@ -30,7 +30,16 @@ final class RuleSet {
           new FeatureFingerRule(),
           new PositionDescriptorRule(),
           new CaptureDateRule(),
-          new PrintCompressionRule());
+          new PrintCompressionRule(),
+          new NeededParticularsRule(),
+          new BirthplaceRule(),
+          new DateOrderRule(),
+          new AgeRule(),
+          new NumberFormRule(),
+          new MeasuresRule(),
+          new MiscellaneousNumberRule(),
+          new NameRule(),
+          new AgencyFieldsRule());
 
   private RuleSet() {}
 

@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -9,12 +10,14 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.WsqEncoder;
 import ridgeproof.imagery.wsq.WsqEncoding;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.transaction.ByteSource;
 import ridgeproof.transaction.FieldDraft;
+import ridgeproof.transaction.ReadingLimits;
 import ridgeproof.transaction.RecordDraft;
 
 /**
@@ -26,7 +29,7 @@ final class RuleExamples {
   private static final String FS = "\u001C";
   private static final int FIRST_PRINT = 3;
 
-  private final Map<String, Supplier<byte[]>> offending = new LinkedHashMap<>();
+  private final Map<String, Supplier<FindingsReport>> offending = new LinkedHashMap<>();
 
   private RuleExamples() {
     structure();
@@ -35,7 +38,7 @@ final class RuleExamples {
     images();
   }
 
-  static Map<String, Supplier<byte[]>> offending() {
+  static Map<String, Supplier<FindingsReport>> offending() {
     return new RuleExamples().offending;
   }
 
@@ -72,6 +75,8 @@ final class RuleExamples {
                     RecordDraft.tagged(
                         66, List.of(SampleCard.text(66, 1, ""), SampleCard.text(66, 2, "01"))))
                 .bytes());
+    read("RP-STR-025", new ReadingLimits(100, 100, 1000, 100));
+    read("RP-STR-026", new ReadingLimits(1 << 20, 3, 1000, 100));
     text("RP-STR-028", card -> card.replaceFirst("2\\.002:00", "2.002:??"));
   }
 
@@ -81,6 +86,7 @@ final class RuleExamples {
     add("RP-FLD-003", () -> SampleCard.rolled().with(1, draft -> draft.with(11, "9.69")).bytes());
     add("RP-FLD-004", () -> SampleCard.rolled().with(1, draft -> draft.with(6, "12")).bytes());
     add("RP-FLD-005", () -> tagged(draft -> draft.with(9, "5x0")).bytes());
+    text("RP-FLD-006", card -> card.replaceFirst("1\\.003:[^\u001D]*", "1.003:1\u001F15"));
     add(
         "RP-FLD-007",
         () ->
@@ -90,6 +96,8 @@ final class RuleExamples {
     add(
         "RP-FLD-008",
         () -> SampleCard.rolled().with(1, draft -> draft.with(5, "20260231")).bytes());
+    add("RP-FLD-009", () -> tagged(draft -> draft.with(14, List.of(List.of("1", "EJI")))).bytes());
+    add("RP-FLD-010", () -> SampleCard.rolled().plus(oldMinutiae()).bytes());
     add(
         "RP-FLD-011",
         () -> SampleCard.rolled().with(1, draft -> draft.with(88, "something")).bytes());
@@ -121,15 +129,21 @@ final class RuleExamples {
         "RP-TXN-006",
         () ->
             SampleCard.rolled()
-                .without(FIRST_PRINT)
-                .with(2, draft -> draft.with(84, List.of(List.of("01", "XX"))))
+                .without(FIRST_PRINT + 1)
+                .with(2, draft -> draft.with(84, List.of(List.of("02", "XX"))))
                 .bytes());
     add("RP-TXN-007", () -> withoutPrints().bytes());
     add("RP-TXN-008", () -> SampleCard.rolled().plus(SampleCard.binaryPrint(1, 15, 0)).bytes());
     add(
         "RP-TXN-009",
         () -> SampleCard.rolled().withField(16, SampleCard.number(4, 3, 1, 1)).bytes());
-    add("RP-TXN-010", () -> withoutPrints().plus(SampleCard.binaryPrint(1, 1, 1)).bytes());
+    add(
+        "RP-TXN-010",
+        () ->
+            withoutPrints()
+                .with(1, draft -> draft.with(4, "CAR"))
+                .plus(SampleCard.taggedPrint(1, 1, 1))
+                .bytes());
   }
 
   private void images() {
@@ -150,13 +164,47 @@ final class RuleExamples {
     add("RP-IMG-011", () -> tagged(d -> d.with(6, "31")).bytes());
     add("RP-IMG-012", () -> wsqCard(draft -> draft.with(9, "1000").with(10, "1000"), 1000).bytes());
     add("RP-IMG-013", () -> tagged(d -> d.without(999)).bytes());
-    add("RP-IMG-016", () -> wsq(GrayImage.owning(100, 100, new byte[10_000])).bytes());
+    add("RP-IMG-014", () -> SampleCard.rolled().plus(vectorSignature()).bytes());
+    offending.put(
+        "RP-IMG-015",
+        () ->
+            SampleCard.examine(
+                SampleCard.rolled().bytes(),
+                ExaminationOptions.standard()
+                    .withImageLimits(new DecodingLimits(100, Duration.ofSeconds(9)))));
+    add("RP-IMG-016", () -> wsq(GrayImage.owning(400, 400, new byte[160_000])).bytes());
     add("RP-IMG-017", () -> tagged(d -> d.with(10, "1000")).bytes());
     add(
         "RP-IMG-018",
         () ->
             tagged(d -> data(d.with(12, "24"), new byte[SampleCard.WIDTH * SampleCard.HEIGHT * 3]))
                 .bytes());
+  }
+
+  /** A Type-9 record with a field of the standard format that version 0500 no longer wants. */
+  private static RecordDraft oldMinutiae() {
+    return RecordDraft.tagged(
+        9,
+        List.of(
+            SampleCard.text(9, 1, ""),
+            SampleCard.text(9, 2, "01"),
+            SampleCard.text(9, 3, "1"),
+            SampleCard.text(9, 4, "S"),
+            SampleCard.text(9, 10, "0")));
+  }
+
+  private static RecordDraft vectorSignature() {
+    return RecordDraft.binary(
+        8,
+        List.of(
+            SampleCard.number(8, 1, 4, 0),
+            SampleCard.number(8, 2, 1, 20),
+            SampleCard.number(8, 3, 1, 0),
+            SampleCard.number(8, 4, 1, 2),
+            SampleCard.number(8, 5, 1, 0),
+            SampleCard.number(8, 6, 2, 0),
+            SampleCard.number(8, 7, 2, 0),
+            FieldDraft.binary(new FieldNumber(8, 8), SampleCard.pixels(30))));
   }
 
   private static SampleCard withoutPrints() {
@@ -185,7 +233,10 @@ final class RuleExamples {
 
   private static SampleCard wsq(GrayImage image) {
     return tagged(
-        draft -> sized(data(draft, WsqEncoder.encode(image, WsqEncoding.standard(500))), "100"));
+        draft ->
+            sized(
+                data(draft, WsqEncoder.encode(image, WsqEncoding.standard(500))),
+                Integer.toString(Math.max(image.width(), image.height()))));
   }
 
   private static SampleCard wsqCard(UnaryOperator<RecordDraft> change, int ppi) {
@@ -244,7 +295,16 @@ final class RuleExamples {
   }
 
   private void add(String rule, Supplier<byte[]> bytes) {
-    offending.put(rule, bytes);
+    offending.put(rule, () -> SampleCard.examine(bytes.get()));
+  }
+
+  private void read(String rule, ReadingLimits limits) {
+    offending.put(
+        rule,
+        () ->
+            new Examiner(SampleCard.TABLES, limits)
+                .examine(
+                    ByteSource.of(SampleCard.rolled().bytes()), ExaminationOptions.standard()));
   }
 
   private static byte[] latin1(String text) {

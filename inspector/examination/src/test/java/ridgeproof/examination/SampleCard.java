@@ -1,5 +1,6 @@
 package ridgeproof.examination;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -20,6 +21,7 @@ import ridgeproof.transaction.TransactionWriter;
 final class SampleCard {
 
   static final SpecTables TABLES = SpecTables.open();
+  static final LocalDate TODAY = LocalDate.of(2026, 3, 2);
   static final int WIDTH = 32;
   static final int HEIGHT = 24;
 
@@ -66,7 +68,23 @@ final class SampleCard {
 
   private static RecordDraft particulars() {
     return RecordDraft.tagged(
-        2, List.of(text(2, 1, ""), text(2, 2, "00"), text(2, 18, "SPECIMEN,ADA")));
+        2,
+        List.of(
+            text(2, 1, ""),
+            text(2, 2, "00"),
+            text(2, 5, "Y"),
+            text(2, 18, "SPECIMEN,ADA"),
+            text(2, 20, "MD"),
+            text(2, 22, "19900214"),
+            text(2, 24, "F"),
+            text(2, 25, "U"),
+            text(2, 27, "507"),
+            text(2, 29, "150"),
+            text(2, 31, "BRO"),
+            text(2, 32, "BLK"),
+            text(2, 37, "PILOT LICENCE"),
+            text(2, 38, "20260302"),
+            text(2, 73, "MDTHP0001")));
   }
 
   static RecordDraft binaryPrint(int idc, int position, int impression) {
@@ -161,7 +179,7 @@ final class SampleCard {
   }
 
   static FindingsReport examine(byte[] bytes) {
-    return examine(bytes, ExaminationOptions.standard());
+    return examine(bytes, ExaminationOptions.standard().withToday(TODAY));
   }
 
   static FindingsReport examine(byte[] bytes, ExaminationOptions options) {

@@ -8,6 +8,8 @@ public enum ImageFormat {
   JPEG_2000("JPEG 2000"),
   PNG("PNG"),
   TIFF("TIFF"),
+  /** Coded lines alone, or in a TIFF file; nothing in the first bytes tells it. */
+  GROUP_4("Group 4 facsimile"),
   /** Nothing that begins like a codestream: pixels as they are, or not an image. */
   RAW("uncompressed");
 

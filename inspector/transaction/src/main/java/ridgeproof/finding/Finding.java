@@ -31,6 +31,12 @@ public record Finding(
     evidence = List.copyOf(evidence);
   }
 
+  /** The same finding as a profile judges it. */
+  public Finding withSeverity(Severity other) {
+    return new Finding(
+        rule, other, location, observed, required, explanation, remedy, source, evidence);
+  }
+
   public String ruleId() {
     return rule.id();
   }

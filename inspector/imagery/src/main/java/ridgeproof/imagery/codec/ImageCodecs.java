@@ -70,7 +70,7 @@ public final class ImageCodecs {
       case JPEG_LOSSLESS -> new LosslessJpegCodec();
       case JPEG_2000 -> new Jpeg2000Codec();
       case PNG -> new PngCodec();
-      case TIFF -> new FacsimileCodec();
+      case TIFF, GROUP_4 -> new FacsimileCodec();
       case RAW -> new RawCodec();
     };
   }

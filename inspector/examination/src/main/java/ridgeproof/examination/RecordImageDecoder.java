@@ -1,0 +1,36 @@
+package ridgeproof.examination;
+
+import java.util.List;
+import java.util.Optional;
+import ridgeproof.imagery.Decoding;
+import ridgeproof.imagery.DecodingLimits;
+import ridgeproof.imagery.ImageFormat;
+import ridgeproof.imagery.ImageHeader;
+import ridgeproof.imagery.codec.ImageCodecs;
+import ridgeproof.transaction.ByteSource;
+
+/**
+ * Decodes the image of a record by what the bytes are, and by what the record says where they do
+ * not tell.
+ */
+final class RecordImageDecoder {
+
+  private final ImageCodecs codecs = ImageCodecs.standard();
+  private final DecodingLimits limits;
+
+  RecordImageDecoder(DecodingLimits limits) {
+    this.limits = limits;
+  }
+
+  /** Without pixels and without a defect where there is no way to decode it. */
+  Decoding decode(ExaminedImage image, ByteSource data, ImageHeader header) {
+    Optional<ImageFormat> stated = image.statedFormat();
+    if (header.format() == ImageFormat.RAW && stated.isEmpty()) {
+      return new Decoding(Optional.empty(), List.of());
+    }
+    if (header.format() == ImageFormat.RAW && stated.get() == ImageFormat.GROUP_4) {
+      return codecs.decodeGroup4(data, image.statedSize(), limits);
+    }
+    return codecs.decode(data, header, image.statedSize(), limits);
+  }
+}

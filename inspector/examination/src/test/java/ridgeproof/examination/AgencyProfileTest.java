@@ -1,0 +1,201 @@
+package ridgeproof.examination;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import ridgeproof.finding.Finding;
+import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.Severity;
+import ridgeproof.spec.agency.AgencyProfile;
+import ridgeproof.spec.agency.AgencyProfileReader;
+import ridgeproof.spec.agency.ProfileReading;
+import ridgeproof.spec.agency.RelaxedRule;
+import ridgeproof.transaction.FieldDraft;
+
+class AgencyProfileTest {
+
+  private static final int PARTICULARS = 2;
+  private static final String HEAD =
+      """
+      name = "tidewater"
+      title = "Tidewater Harbour Pilots' licensing office"
+      """;
+
+  private static final ExaminationOptions OPTIONS =
+      ExaminationOptions.standard().withToday(SampleCard.TODAY).withDepth(Depth.STRUCTURE);
+
+  private static AgencyProfile profile(String body) {
+    ProfileReading reading = AgencyProfileReader.read(HEAD + body, SampleCard.TABLES);
+    return ((ProfileReading.Usable) reading).profile();
+  }
+
+  private static FindingsReport examine(SampleCard card, String body) {
+    return SampleCard.examine(card.bytes(), OPTIONS.withAgency(profile(body)));
+  }
+
+  private static FindingsReport examine(SampleCard card) {
+    return SampleCard.examine(card.bytes(), OPTIONS);
+  }
+
+  private static List<Finding> of(String rule, FindingsReport report) {
+    return report.findings().stream().filter(f -> f.ruleId().equals(rule)).toList();
+  }
+
+  @Test
+  void anEmptyProfileChangesNothingButTheName() {
+    FindingsReport report = examine(SampleCard.rolled(), "");
+    assertEquals(examine(SampleCard.rolled()).findings(), report.findings());
+    assertEquals("tidewater", report.profile().orElseThrow().name());
+    assertEquals(14, report.profile().orElseThrow().prints().size());
+    assertTrue(report.profileNamed());
+    assertEquals(List.of(), report.relaxed());
+  }
+
+  @Test
+  void aBaseAndFurtherPrintsAreNeeded() {
+    String prints =
+        "base = \"identification-flats\"\n[[prints]]\nposition = 1\nkind = \"rolled\"\n";
+    FindingsReport report = examine(SampleCard.rolled().without(3), prints);
+    // Plain thumbs stand for position 15, and the card has both hands; the rolled thumb is gone.
+    assertEquals(
+        List.of(1),
+        of("RP-TXN-004", report).stream().map(f -> f.location().position().getAsInt()).toList());
+  }
+
+  @Test
+  void aFileThatImpliesNoPrintsIsHeldToTheAgencysOwn() {
+    String prints = "[[prints]]\nposition = 15\nkind = \"slap\"\nor = [11, 12]\n";
+    SampleCard card = SampleCard.rolled();
+    for (int i = 0; i < 14; i++) {
+      card = card.without(3);
+    }
+    assertEquals(1, of("RP-TXN-004", examine(card, prints)).size());
+    assertEquals(1, of("RP-TXN-007", examine(card, "")).size());
+  }
+
+  private static final String OFFICE_NUMBER =
+      """
+      [[fields]]
+      field = "2.2101"
+      name = "Submitting office number"
+      condition = "mandatory if 1.004 in {FAUF}"
+      values = "pattern TW[0-9]{4}"
+      meaning = "TW and four digits"
+      source = "letter, section 2"
+      """;
+
+  @Test
+  void aFieldThatTheAgencyNeedsIsMissed() {
+    Finding finding = of("RP-PTL-050", examine(SampleCard.rolled(), OFFICE_NUMBER)).get(0);
+    assertEquals(Severity.BLOCKING, finding.severity());
+    assertEquals("Submitting office number, TW and four digits", finding.required());
+    assertEquals("Enter field 2.2101: " + finding.required() + ".", finding.remedy());
+    assertEquals("PROFILE", finding.source().document());
+    assertEquals("tidewater, letter, section 2", finding.source().place());
+  }
+
+  @Test
+  void aFieldThatTheAgencyNeedsIsMissedInAFileWithoutItsRecord() {
+    SampleCard card = SampleCard.rolled().without(PARTICULARS);
+    assertEquals(1, of("RP-PTL-050", examine(card, OFFICE_NUMBER)).size());
+  }
+
+  @Test
+  void aFieldNeededInAnotherCaseIsNotMissed() {
+    String other = OFFICE_NUMBER.replace("FAUF", "NFUF");
+    assertEquals(List.of(), of("RP-PTL-050", examine(SampleCard.rolled(), other)));
+  }
+
+  @Test
+  void aValueThatTheAgencyDoesNotTakeIsReportedAndMasked() {
+    SampleCard wrong = SampleCard.rolled().with(PARTICULARS, draft -> draft.with(2101, "TX0001"));
+    Finding finding = of("RP-PTL-051", examine(wrong, OFFICE_NUMBER)).get(0);
+    assertTrue(finding.observed().personal());
+    assertFalse(finding.required().contains("TX0001"));
+    SampleCard right = SampleCard.rolled().with(PARTICULARS, draft -> draft.with(2101, "TW0001"));
+    assertEquals(examine(SampleCard.rolled()).findings(), examine(right, OFFICE_NUMBER).findings());
+  }
+
+  @Test
+  void aFieldThatTheAgencyRefusesIsReported() {
+    String refused =
+        "[[fields]]\nfield = \"2.037\"\nname = \"Reason\"\ncondition = \"forbidden\"\n";
+    assertEquals(1, of("RP-PTL-052", examine(SampleCard.rolled(), refused)).size());
+    String unwanted = refused.replace("forbidden", "deprecated");
+    assertEquals(1, of("RP-PTL-053", examine(SampleCard.rolled(), unwanted)).size());
+  }
+
+  @Test
+  void aRaisedSeverityWorsensTheVerdict() {
+    SampleCard card = SampleCard.rolled().with(PARTICULARS, draft -> draft.with(45, "20260101"));
+    assertEquals(Verdict.READY, examine(card).verdict());
+    FindingsReport report = examine(card, "[severities]\nRP-PTL-006 = \"BLOCKING\"\n");
+    assertEquals(Verdict.HOLD, report.verdict());
+    assertEquals(List.of(), report.relaxed());
+  }
+
+  @Test
+  void aLoweredSeverityBettersTheVerdictAndIsListed() {
+    SampleCard card = SampleCard.rolled().with(PARTICULARS, draft -> draft.without(20));
+    FindingsReport report = examine(card, "[severities]\nRP-PTL-001 = \"ADVICE\"\n");
+    assertEquals(Verdict.HOLD, examine(card).verdict());
+    assertEquals(Verdict.READY, report.verdict());
+    assertEquals(List.of(new RelaxedRule("RP-PTL-001", "BLOCKING", "ADVICE")), report.relaxed());
+  }
+
+  @Test
+  void aShorterAgeOfPrintsAddsAFinding() {
+    SampleCard card = SampleCard.rolled().with(PARTICULARS, draft -> draft.with(38, "20251101"));
+    assertEquals(List.of(), of("RP-PTL-024", examine(card)));
+    Finding finding = of("RP-PTL-024", examine(card, "[limits]\nprint_age_days = 90\n")).get(0);
+    assertEquals("at most 90 days", finding.required());
+  }
+
+  @Test
+  void aNarrowedResolutionAddsAFinding() {
+    SampleCard card = SampleCard.rolledTagged();
+    assertEquals(List.of(), of("RP-IMG-008", examine(card)));
+    assertEquals(14, of("RP-IMG-008", examine(card, "[limits]\nresolutions = [1000]\n")).size());
+    assertEquals(List.of(), of("RP-IMG-008", examine(card, "[limits]\nresolutions = [500]\n")));
+  }
+
+  @Test
+  void aLowerCompressionCeilingAddsAFinding() {
+    SampleCard card =
+        SampleCard.rolledTagged()
+            .withField(3, SampleCard.text(14, 11, "WSQ20"))
+            .withField(3, FieldDraft.data(new FieldNumber(14, 999), SampleCard.pixels(64)));
+    assertEquals(List.of(), of("RP-IMG-016", examine(card)));
+    assertEquals(List.of(), of("RP-IMG-016", examine(card, "[limits.compression]\nWSQ = 12\n")));
+    Finding finding = of("RP-IMG-016", examine(card, "[limits.compression]\nWSQ = 11.5\n")).get(0);
+    assertEquals("at most 11.5 : 1", finding.required());
+  }
+
+  @Test
+  void aHigherCompressionCeilingDropsTheFindingAndIsListed() {
+    SampleCard card =
+        SampleCard.rolledTagged()
+            .withField(3, SampleCard.text(14, 11, "WSQ20"))
+            .withField(3, FieldDraft.data(new FieldNumber(14, 999), SampleCard.pixels(32)));
+    assertEquals(1, of("RP-IMG-016", examine(card)).size());
+    FindingsReport report = examine(card, "[limits.compression]\nWSQ = 30\n");
+    assertEquals(List.of(), of("RP-IMG-016", report));
+    assertEquals(
+        List.of("RP-IMG-016"), report.relaxed().stream().map(RelaxedRule::ruleId).toList());
+  }
+
+  @Test
+  void whatReadingFindsIsJudgedByTheProfileToo() {
+    byte[] card = SampleCard.rolled().bytes();
+    byte[] longer = Arrays.copyOf(card, card.length + 5);
+    AgencyProfile stricter = profile("[severities]\nRP-STR-013 = \"BLOCKING\"\n");
+    FindingsReport plain = SampleCard.examine(longer, OPTIONS);
+    FindingsReport judged = SampleCard.examine(longer, OPTIONS.withAgency(stricter));
+    assertEquals(Severity.LIKELY, of("RP-STR-013", plain).get(0).severity());
+    assertEquals(Severity.BLOCKING, of("RP-STR-013", judged).get(0).severity());
+  }
+}

@@ -1,0 +1,82 @@
+package ridgeproof.spec;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
+
+/** What is known of the fields of the Type-2 record beyond their layout. */
+public final class ParticularTables {
+
+  private final Map<String, List<ParticularRow>> byTransaction = new ConcurrentHashMap<>();
+  private final Lazy<List<NumberRule>> numberRules = new Lazy<>(ParticularTables::loadNumberRules);
+  private final Lazy<List<DateOrder>> dateOrders = new Lazy<>(ParticularTables::loadDateOrders);
+  private final Lazy<List<Table.Row>> plausible =
+      new Lazy<>(() -> Table.resource("limits/plausible-particulars.csv").rows());
+
+  ParticularTables() {}
+
+  /** The fields that a type of transaction has; none where no list of them is known. */
+  public List<ParticularRow> ofTransaction(String type) {
+    return byTransaction.computeIfAbsent(
+        type.toUpperCase(Locale.ROOT), ParticularTables::loadTransaction);
+  }
+
+  private static List<ParticularRow> loadTransaction(String type) {
+    return Table.resource("profiles/particulars.csv").rows().stream()
+        .filter(row -> row.required("transaction_type").equals(type))
+        .map(
+            row ->
+                new ParticularRow(
+                    row.parse("field", FieldNumber::parse),
+                    row.parse("condition", Presence::parse),
+                    row.source()))
+        .toList();
+  }
+
+  /** The forms and ranges of numbers, by field in the order of the file. */
+  public List<NumberRule> numberRules() {
+    return numberRules.get();
+  }
+
+  private static List<NumberRule> loadNumberRules() {
+    return Table.resource("profiles/number-rules.csv").rows().stream()
+        .map(
+            row ->
+                new NumberRule(
+                    row.parse("field", FieldNumber::parse),
+                    row.parse("rule", NumberRule.Kind::parse),
+                    row.parse("pattern", Pattern::compile),
+                    row.required("meaning"),
+                    row.source()))
+        .toList();
+  }
+
+  /** Dates that follow each other. */
+  public List<DateOrder> dateOrders() {
+    return dateOrders.get();
+  }
+
+  private static List<DateOrder> loadDateOrders() {
+    return Table.resource("profiles/date-order.csv").rows().stream().map(DateOrder::of).toList();
+  }
+
+  /** What is to be expected of a measure in a kind of transaction, if anything is. */
+  public Optional<Plausible> plausible(String measure, String kind) {
+    return plausible.get().stream()
+        .filter(row -> row.required("measure").equals(measure))
+        .filter(row -> row.text("kind").isEmpty() || row.text("kind").equals(kind))
+        .map(
+            row ->
+                new Plausible(
+                    measure,
+                    row.text("kind"),
+                    row.parse("least", Double::parseDouble),
+                    row.parse("most", Double::parseDouble),
+                    row.required("unit"),
+                    row.source()))
+        .findFirst();
+  }
+}

@@ -1,0 +1,23 @@
+package ridgeproof.spec.agency;
+
+import java.util.Optional;
+import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.Presence;
+import ridgeproof.spec.ValueRule;
+
+/**
+ * A field as the agency wants it.
+ *
+ * @param name what the agency calls it
+ * @param meaning the values in plain words
+ * @param personal whether the value tells of a person; reports mask it
+ * @param place where the agency has written this; may be empty
+ */
+public record AgencyField(
+    FieldNumber number,
+    String name,
+    Presence presence,
+    Optional<ValueRule> values,
+    String meaning,
+    boolean personal,
+    String place) {}
