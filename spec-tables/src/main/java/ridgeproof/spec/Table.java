@@ -134,8 +134,12 @@ final class Table {
     }
 
     VersionRange versions() {
-      return new VersionRange(
-          integer("since").orElse(0), integer("until").orElse(Integer.MAX_VALUE));
+      int since = integer("since").orElse(0);
+      int until = integer("until").orElse(Integer.MAX_VALUE);
+      if (since > until) {
+        throw error("until", text("until") + " is before since " + text("since"));
+      }
+      return new VersionRange(since, until);
     }
 
     TableError error(String column, String problem) {

@@ -114,6 +114,14 @@ class SpecTablesTest {
   }
 
   @Test
+  void anEditionThatEndsBeforeItBeginsIsReportedWithFileLineAndColumn() {
+    Table table = Table.read("t.csv", "since,until\n0200,0300\n0500,0400\n");
+    TableError error =
+        assertThrows(TableError.class, () -> table.rows().forEach(Table.Row::versions));
+    assertTrue(error.getMessage().startsWith("t.csv, line 3, column until"), error.getMessage());
+  }
+
+  @Test
   void aLineWithTooFewCellsIsReported() {
     TableError error = assertThrows(TableError.class, () -> Table.read("t.csv", "a,b\n1,2\n3\n"));
     assertTrue(error.getMessage().startsWith("t.csv, line 3"), error.getMessage());

@@ -26,8 +26,9 @@ final class Companions {
   static boolean admit(Requirement requirement, String rule, String place, SpecTables tables) {
     String field = requirement.row().number().toString();
     boolean atTheField = place.equals(field) || place.startsWith(field + ".");
-    // A broken value may disagree with other fields as well; that is told at this field only.
-    return atTheField && rule.matches("RP-(TXN|IMG)-.*")
+    // A broken value may disagree with other fields, or with what is known of such values, as well;
+    // that is told at this field only.
+    return atTheField && rule.matches("RP-(TXN|IMG|PTL)-.*")
         || named(requirement, tables).contains(rule);
   }
 
