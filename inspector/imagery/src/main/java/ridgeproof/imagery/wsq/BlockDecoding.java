@@ -1,0 +1,118 @@
+package ridgeproof.imagery.wsq;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import ridgeproof.imagery.wsq.CodestreamDefect.Kind;
+import ridgeproof.imagery.wsq.EntropyDecoder.End;
+
+/**
+ * Decodes the blocks of a codestream into one plane. Encoders usually write three blocks that end
+ * with subbands 18, 51 and 63; then a damaged block does not harm the next one. Any other division
+ * is read as one sequence (WSQ specification IAFIS-IC-0110, from memory).
+ */
+final class BlockDecoding {
+
+  private static final int[] LAST_SUBBANDS = {18, 51, 63};
+
+  private final WsqCodestream codestream;
+  private final byte[] bytes;
+  private final CoefficientPlane plane;
+  private final StopSignal stop;
+  private final EntropyDecoder decoder;
+  private final Map<HuffmanTable, HuffmanLookup> lookups = new HashMap<>();
+  private final List<CodestreamDefect> defects = new ArrayList<>();
+  private long recovered;
+
+  BlockDecoding(WsqCodestream codestream, byte[] bytes, CoefficientPlane plane, StopSignal stop) {
+    this.codestream = codestream;
+    this.bytes = bytes;
+    this.plane = plane;
+    this.stop = stop;
+    this.decoder = new EntropyDecoder(plane, stop);
+  }
+
+  void run() {
+    boolean usual = codestream.blocks().size() == LAST_SUBBANDS.length;
+    attempt(usual);
+    if (usual && !defects.isEmpty() && defects.stream().allMatch(BlockDecoding::isOfLength)) {
+      attempt(false);
+      if (!defects.isEmpty()) {
+        attempt(true);
+      }
+    }
+  }
+
+  List<CodestreamDefect> defects() {
+    return defects;
+  }
+
+  long recovered() {
+    return recovered;
+  }
+
+  private void attempt(boolean usual) {
+    if (recovered > 0) {
+      plane.clear();
+    }
+    defects.clear();
+    recovered = 0;
+    int from = 0;
+    for (int index = 0; index < codestream.blocks().size() && !stop.isRaised(); index++) {
+      int to = usual ? plane.end(LAST_SUBBANDS[index]) : plane.size();
+      WsqBlock block = codestream.blocks().get(index);
+      boolean mayBeShort = !usual && index < codestream.blocks().size() - 1;
+      int reached = block.table().isEmpty() ? from : decode(index, from, to, mayBeShort);
+      recovered += reached - from;
+      from = usual ? to : reached;
+    }
+  }
+
+  private int decode(int index, int from, int to, boolean mayBeShort) {
+    WsqBlock block = codestream.blocks().get(index);
+    int start = block.dataOffset() - codestream.offset();
+    EntropyData data = new EntropyData(bytes, start, start + block.dataLength());
+    HuffmanLookup lookup = lookups.computeIfAbsent(block.table().orElseThrow(), HuffmanLookup::new);
+    End end = decoder.decode(data, lookup, from, to);
+    int reached = Math.min(decoder.position(), to);
+    int at = codestream.offset() + data.originalPosition(decoder.bytePosition());
+    String name = "block " + (index + 1) + " of " + codestream.blocks().size();
+    String part = reached - from + " of " + (to - from) + " coefficients";
+    switch (end) {
+      case BAD_CODE -> report(Kind.BAD_CODE, at, name + " has a bad code after " + part);
+      case SHORT -> {
+        boolean last = index == codestream.blocks().size() - 1;
+        if (last && codestream.first(WsqMarker.EOI).isEmpty()) {
+          report(Kind.TRUNCATED, at, "the bytes end in " + name + " after " + part);
+        } else if (!mayBeShort) {
+          report(Kind.BLOCK_TOO_SHORT, at, name + " holds only " + part);
+        }
+      }
+      case COMPLETE -> {
+        if (decoder.position() > to || decoder.remainingBits() >= Byte.SIZE) {
+          report(Kind.BLOCK_TOO_LONG, at, name + " goes on after its last coefficient");
+        }
+      }
+      case STOPPED -> {}
+    }
+    return end == End.BAD_CODE && mayBeShort ? nextUsualStart(reached) : reached;
+  }
+
+  private int nextUsualStart(int position) {
+    for (int last : LAST_SUBBANDS) {
+      if (plane.end(last) >= position) {
+        return plane.end(last);
+      }
+    }
+    return position;
+  }
+
+  private void report(Kind kind, int offset, String detail) {
+    defects.add(new CodestreamDefect(kind, offset, detail));
+  }
+
+  private static boolean isOfLength(CodestreamDefect defect) {
+    return defect.kind() == Kind.BLOCK_TOO_SHORT || defect.kind() == Kind.BLOCK_TOO_LONG;
+  }
+}

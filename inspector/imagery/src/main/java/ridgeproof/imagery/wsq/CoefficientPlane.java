@@ -1,0 +1,94 @@
+package ridgeproof.imagery.wsq;
+
+import java.util.Arrays;
+
+/**
+ * All coded coefficients of an image in the order of the codestream, subband after subband, and
+ * what turns a quantized value into a coefficient.
+ */
+final class CoefficientPlane {
+
+  /** Quantized values that one symbol can code are looked up, from {@code -ZERO_VALUE} on. */
+  static final int LOOKUP = 256;
+
+  private final SubbandTree tree;
+  private final Quantization quantization;
+  private final double[] factors = new double[SubbandTree.SUBBANDS];
+  private final int[] ends = new int[SubbandTree.SUBBANDS];
+  final float[] values;
+
+  /**
+   * @param lowFactor what a coefficient is multiplied by for each low-pass filter on its way
+   * @param highFactor the same for high-pass filters
+   * @param scale what the whole image is multiplied by
+   */
+  CoefficientPlane(
+      SubbandTree tree,
+      Quantization quantization,
+      double lowFactor,
+      double highFactor,
+      double scale) {
+    this.tree = tree;
+    this.quantization = quantization;
+    int end = 0;
+    for (int subband = 0; subband < SubbandTree.SUBBANDS; subband++) {
+      end += quantization.isCoded(subband) ? tree.leaf(subband).area() : 0;
+      ends[subband] = end;
+      factors[subband] = tree.gain(subband, lowFactor, highFactor) * scale;
+    }
+    values = new float[end];
+  }
+
+  /** How many coefficients the codestream holds. */
+  static long codedCoefficients(SubbandTree tree, QuantizationTable table) {
+    long sum = 0;
+    for (int subband = 0; subband < SubbandTree.SUBBANDS; subband++) {
+      sum += table.isCoded(subband) ? tree.leaf(subband).area() : 0;
+    }
+    return sum;
+  }
+
+  /** The position behind the last coefficient of a subband. */
+  int end(int subband) {
+    return ends[subband];
+  }
+
+  int start(int subband) {
+    return subband == 0 ? 0 : ends[subband - 1];
+  }
+
+  int size() {
+    return values.length;
+  }
+
+  /** The coefficients of the symbols 0 to 255 in a subband. */
+  void fillLookup(int subband, float[] lookup) {
+    for (int symbol = 0; symbol < LOOKUP; symbol++) {
+      lookup[symbol] = coefficient(subband, symbol - EntropySymbols.ZERO_VALUE);
+    }
+  }
+
+  float coefficient(int subband, int quantized) {
+    return (float) (quantization.coefficient(subband, quantized) * factors[subband]);
+  }
+
+  /** One subband, or null when it is zero everywhere. */
+  Band subband(int subband) {
+    int start = start(subband);
+    int end = ends[subband];
+    for (int i = start; i < end; i++) {
+      if (values[i] != 0) {
+        return new Band(values, start);
+      }
+    }
+    return null;
+  }
+
+  void clear() {
+    Arrays.fill(values, 0);
+  }
+
+  SubbandTree tree() {
+    return tree;
+  }
+}

@@ -1,0 +1,29 @@
+package ridgeproof.imagery.wsq;
+
+import java.util.Optional;
+
+/** Watches deadline and cancellation during one decoding; once it says stop it stays so. */
+final class StopSignal {
+
+  private final DecodingLimits limits;
+  private CodestreamDefect.Kind reason;
+
+  StopSignal(DecodingLimits limits) {
+    this.limits = limits;
+  }
+
+  boolean isRaised() {
+    if (reason == null) {
+      if (limits.cancelled().getAsBoolean()) {
+        reason = CodestreamDefect.Kind.CANCELLED;
+      } else if (System.nanoTime() - limits.deadlineNanos() > 0) {
+        reason = CodestreamDefect.Kind.TIME_LIMIT;
+      }
+    }
+    return reason != null;
+  }
+
+  Optional<CodestreamDefect.Kind> reason() {
+    return Optional.ofNullable(reason);
+  }
+}

@@ -1,0 +1,106 @@
+package ridgeproof.imagery.wsq;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.wsq.CodestreamDefect.Kind;
+import ridgeproof.transaction.ByteSource;
+
+/**
+ * Decodes WSQ, the wavelet scalar quantization of gray-scale fingerprint images (WSQ specification
+ * IAFIS-IC-0110, from memory). Nothing is kept between calls, so that many threads may decode at
+ * once.
+ *
+ * <p>Restart markers end a run of codes at a byte boundary; decoding goes on behind them whatever
+ * the restart interval is.
+ */
+public final class WsqDecoder {
+
+  /** A 16-bit run of zeros and the shortest code: no stream can hold more coefficients per bit. */
+  private static final long COEFFICIENTS_PER_BIT = 65535 / 17 + 1;
+
+  private WsqDecoder() {}
+
+  /** Decodes with {@link DecodingLimits#standard()}. */
+  public static WsqDecoding decode(ByteSource source) {
+    return decode(source, DecodingLimits.standard());
+  }
+
+  /** Decodes what can be decoded. Whatever is wrong becomes a defect, never an exception. */
+  public static WsqDecoding decode(ByteSource source, DecodingLimits limits) {
+    WsqCodestream codestream = WsqCodestream.read(source);
+    List<CodestreamDefect> defects = new ArrayList<>(codestream.defects());
+    if (codestream.frame().isEmpty()
+        || codestream.transform().isEmpty()
+        || codestream.quantization().isEmpty()
+        || codestream.blocks().isEmpty()) {
+      return new WsqDecoding(Optional.empty(), codestream, defects, 0, 0);
+    }
+    WsqFrame frame = codestream.frame().get();
+    if (frame.pixels() > Math.min(limits.maxPixels(), Integer.MAX_VALUE / 2)) {
+      defects.add(
+          new CodestreamDefect(
+              Kind.SIZE_OVER_LIMIT, frame.offset(), frame.pixels() + " pixels are too many"));
+      return new WsqDecoding(Optional.empty(), codestream, defects, 0, 0);
+    }
+    SubbandTree tree = new SubbandTree(frame.width(), frame.height());
+    long coded = CoefficientPlane.codedCoefficients(tree, codestream.quantization().get());
+    long dataBytes = codestream.blocks().stream().mapToLong(WsqBlock::dataLength).sum();
+    if (coded > dataBytes * Byte.SIZE * COEFFICIENTS_PER_BIT) {
+      defects.add(
+          new CodestreamDefect(
+              Kind.SIZE_IMPLAUSIBLE,
+              frame.offset(),
+              dataBytes + " bytes cannot code " + frame.pixels() + " pixels"));
+      return new WsqDecoding(Optional.empty(), codestream, defects, coded, 0);
+    }
+    try {
+      return decodeImage(source, codestream, tree, coded, limits, defects);
+    } catch (OutOfMemoryError e) {
+      // The large arrays are all of this one image, so that giving it up sets the heap free again.
+      defects.add(
+          new CodestreamDefect(
+              Kind.OUT_OF_MEMORY, frame.offset(), "no memory for " + frame.pixels() + " pixels"));
+      return new WsqDecoding(Optional.empty(), codestream, defects, coded, 0);
+    }
+  }
+
+  private static WsqDecoding decodeImage(
+      ByteSource source,
+      WsqCodestream codestream,
+      SubbandTree tree,
+      long coded,
+      DecodingLimits limits,
+      List<CodestreamDefect> defects) {
+    WsqFrame frame = codestream.frame().orElseThrow();
+    StopSignal stop = new StopSignal(limits);
+    BandSynthesis bands = ImageSynthesis.of(FilterPair.of(codestream.transform().orElseThrow()));
+    CoefficientPlane plane =
+        new CoefficientPlane(
+            tree,
+            new Quantization(codestream.quantization().orElseThrow()),
+            bands.lowFactor(),
+            bands.highFactor(),
+            frame.scale().value());
+    BlockDecoding blocks = new BlockDecoding(codestream, source.toArray(), plane, stop);
+    blocks.run();
+    defects.addAll(blocks.defects());
+    Optional<GrayImage> image = Optional.empty();
+    if (blocks.recovered() > 0 || coded == 0) {
+      image =
+          new ImageSynthesis(bands, stop)
+              .pixels(plane, frame.shift().value())
+              .map(pixels -> GrayImage.owning(frame.width(), frame.height(), pixels));
+    }
+    stop.reason()
+        .ifPresent(
+            kind -> defects.add(new CodestreamDefect(kind, frame.offset(), "decoding stopped")));
+    return new WsqDecoding(
+        stop.reason().isPresent() ? Optional.empty() : image,
+        codestream,
+        defects,
+        coded,
+        blocks.recovered());
+  }
+}

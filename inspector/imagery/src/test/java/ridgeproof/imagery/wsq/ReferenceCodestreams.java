@@ -1,0 +1,71 @@
+package ridgeproof.imagery.wsq;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
+import ridgeproof.transaction.ByteSource;
+
+/** The WSQ codestreams inside the public reference transactions. */
+final class ReferenceCodestreams {
+
+  record Reference(String name, ByteSource source) {
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  private ReferenceCodestreams() {}
+
+  /** All of them, found by their first and last markers; skips the test when there are none. */
+  static List<Reference> all() {
+    Path directory = directory();
+    boolean present = directory != null;
+    if ("true".equals(System.getenv("CI")) && !present) {
+      throw new IllegalStateException("the reference transactions must be there in CI");
+    }
+    Assumptions.assumeTrue(present, "no shared/reference beside the project");
+    List<Reference> found = new ArrayList<>();
+    try (Stream<Path> files = Files.list(directory)) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".an2")).sorted().toList()) {
+        addCodestreams(file, found);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return found;
+  }
+
+  static Path directory() {
+    for (Path at = Path.of("").toAbsolutePath(); at != null; at = at.getParent()) {
+      Path candidate = at.resolve("shared").resolve("reference");
+      if (Files.isDirectory(candidate)) {
+        return candidate;
+      }
+    }
+    return null;
+  }
+
+  private static void addCodestreams(Path file, List<Reference> found) throws IOException {
+    ByteSource bytes = ByteSource.of(Files.readAllBytes(file));
+    int at = 0;
+    while ((at = bytes.indexOf(0xFF, at)) >= 0) {
+      if (bytes.startsWith(at, 0xFF, 0xA0, 0xFF)) {
+        int end = at + 2;
+        while (end < bytes.length() && !bytes.startsWith(end, 0xFF, 0xA1)) {
+          end++;
+        }
+        int length = Math.min(bytes.length(), end + 2) - at;
+        found.add(new Reference(file.getFileName() + " byte " + at, bytes.slice(at, length)));
+        at += length;
+      } else {
+        at++;
+      }
+    }
+  }
+}
