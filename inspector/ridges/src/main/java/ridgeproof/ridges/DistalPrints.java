@@ -35,23 +35,32 @@ final class DistalPrints {
   /** Millimetres: the gap between parts of one print. */
   private static final double GAP = 1.8;
 
-  private static final double STEEPEST = 65;
+  private static final double STEEPEST = 80;
 
   private DistalPrints() {}
 
-  /** The lean that the long prints have in common, degrees. */
+  /** The lean that the long prints have in common, degrees: their weighted median. */
   static double axis(List<RidgeRegion> parts) {
-    double cos = 0;
-    double sin = 0;
-    for (RidgeRegion part : parts) {
-      PrintShape shape = PrintShape.of(part);
-      if (Math.abs(shape.degrees()) <= STEEPEST) {
-        double weight = part.size() * Math.min(1, shape.elongation() - 1);
-        cos += weight * Math.cos(2 * Math.toRadians(shape.degrees()));
-        sin += weight * Math.sin(2 * Math.toRadians(shape.degrees()));
+    List<PrintShape> shapes =
+        parts.stream()
+            .map(PrintShape::of)
+            .filter(shape -> Math.abs(shape.degrees()) <= STEEPEST)
+            .sorted(Comparator.comparingDouble(PrintShape::degrees))
+            .toList();
+    double half = shapes.stream().mapToDouble(DistalPrints::weight).sum() / 2;
+    double sum = 0;
+    for (PrintShape shape : shapes) {
+      sum += weight(shape);
+      if (sum >= half) {
+        return shape.degrees();
       }
     }
-    return cos == 0 && sin == 0 ? 0 : Math.toDegrees(Math.atan2(sin, cos)) / 2;
+    return 0;
+  }
+
+  /** A long print tells the direction of its finger, a round one does not. */
+  private static double weight(PrintShape shape) {
+    return shape.region().size() * Math.min(1, shape.elongation() - 1);
   }
 
   static List<PrintCandidate> of(RidgeMaps maps, List<RidgeRegion> parts, double axis) {

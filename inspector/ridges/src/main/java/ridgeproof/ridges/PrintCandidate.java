@@ -25,32 +25,19 @@ record PrintCandidate(
   /** Square millimetres of a flat distal print; a small one of an adult has as much. */
   private static final double FULL_AREA = 130;
 
-  /** Of an image edge that a print must meet to be cut by it, blocks. */
-  private static final int CUT_BLOCKS = 5;
-
   static PrintCandidate of(
       RidgeMaps maps, RidgeRegion region, double axis, boolean cutFromPhalanx) {
     PrintShape shape = PrintShape.of(region);
     double[] span = shape.span(axis);
-    BlockGrid grid = region.grid();
-    int top = 0;
-    int side = 0;
-    for (int block : region.blocks()) {
-      int column = block % grid.columns();
-      int row = block / grid.columns();
-      if (maps.isRidge(block)) {
-        top += row == 0 ? 1 : 0;
-        side += column == 0 || column == grid.columns() - 1 || row == grid.rows() - 1 ? 1 : 0;
-      }
-    }
+    EdgeContact edges = EdgeContact.of(maps, region);
     return new PrintCandidate(
         shape,
         span[0],
         span[1],
         span[2],
         span[3],
-        top >= CUT_BLOCKS,
-        side >= CUT_BLOCKS,
+        edges.isCutAtTop(),
+        edges.isCutAtSide() || edges.isCutAtBottom(),
         cutFromPhalanx);
   }
 
