@@ -28,8 +28,7 @@ public record EdgeContact(double topMm, double rightMm, double bottomMm, double 
         int column = block % grid.columns();
         int row = block / grid.columns();
         deviations[count++] =
-            deviation(
-                maps, grid.left(column), grid.top(row), grid.right(column), grid.bottom(row));
+            deviation(maps, grid.left(column), grid.top(row), grid.right(column), grid.bottom(row));
       }
     }
     double least = FULL_STRENGTH * Statistics.quantile(deviations, count, 0.5);

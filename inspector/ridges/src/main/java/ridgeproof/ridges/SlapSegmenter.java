@@ -2,7 +2,9 @@ package ridgeproof.ridges;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import ridgeproof.imagery.GrayImage;
 
@@ -30,31 +32,52 @@ public final class SlapSegmenter {
    * @param expected the fingers declared to be there, in any order, without those missing
    */
   public static Slap segment(GrayImage image, double ppi, List<FingerPosition> expected) {
-    List<FingerPosition> places =
-        expected.stream().distinct().sorted(Comparator.comparingInt(SlapSegmenter::place)).toList();
-    if (!RidgeMaps.canBeMade(image, ppi)) {
-      return nothing(places, Segment.Doubt.UNUSABLE_RESOLUTION);
-    }
-    return segment(RidgeMaps.of(image, ppi), places);
+    return RidgeMaps.canBeMade(image, ppi)
+        ? find(RidgeMaps.of(image, ppi), expected).slap()
+        : unusable(expected);
   }
 
-  private static Slap segment(RidgeMaps maps, List<FingerPosition> places) {
+  /**
+   * The segments with their blocks.
+   *
+   * @param slap what is said of them
+   * @param regions the blocks of those found
+   */
+  record Finding(Slap slap, Map<FingerPosition, RidgeRegion> regions) {}
+
+  static Slap unusable(List<FingerPosition> expected) {
+    return nothing(places(expected), Segment.Doubt.UNUSABLE_RESOLUTION);
+  }
+
+  private static List<FingerPosition> places(List<FingerPosition> expected) {
+    return expected.stream()
+        .distinct()
+        .sorted(Comparator.comparingInt(SlapSegmenter::place))
+        .toList();
+  }
+
+  static Finding find(RidgeMaps maps, List<FingerPosition> expected) {
+    List<FingerPosition> places = places(expected);
     List<RidgeRegion> parts = PrintParts.of(maps);
     double axis = DistalPrints.axis(parts);
     List<PrintCandidate> candidates = DistalPrints.of(maps, parts, axis);
     if (candidates.isEmpty()) {
-      return nothing(places, Segment.Doubt.NO_RIDGES);
+      return new Finding(nothing(places, Segment.Doubt.NO_RIDGES), Map.of());
     }
     HandArrangement.Choice choice = HandArrangement.choose(candidates, places);
     List<Segment> segments = new ArrayList<>();
+    Map<FingerPosition, RidgeRegion> regions = new EnumMap<>(FingerPosition.class);
     for (int i = 0; i < places.size(); i++) {
       PrintCandidate print = choice.prints().get(i);
+      if (print != null) {
+        regions.put(places.get(i), print.shape().region());
+      }
       segments.add(
           print == null
               ? Segment.missing(places.get(i), Segment.Doubt.FEWER_PRINTS_THAN_FINGERS)
               : found(places.get(i), print, choice, axis, maps.scale()));
     }
-    return new Slap(segments, axis, apparentHand(choice.prints()));
+    return new Finding(new Slap(segments, axis, apparentHand(choice.prints())), regions);
   }
 
   /** From left to right: the left hand lies with its little finger first, the right hand last. */

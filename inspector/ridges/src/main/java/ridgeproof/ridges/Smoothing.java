@@ -16,6 +16,15 @@ final class Smoothing {
     return twice;
   }
 
+  /** The same of a rectangle cut out. */
+  static byte[] pixels(byte[] source, int stride, int left, int top, int width, int height) {
+    byte[] cut = new byte[width * height];
+    for (int y = 0; y < height; y++) {
+      System.arraycopy(source, (top + y) * stride + left, cut, y * width, width);
+    }
+    return pixels(cut, width, height);
+  }
+
   private static void along(byte[] from, byte[] to, int width, int height) {
     for (int y = 0; y < height; y++) {
       int start = y * width;
