@@ -87,7 +87,9 @@ final class DistalPrints {
           for (int b : below) {
             PrintCandidate next = candidates.get(b);
             used[b] = true;
-            PrintCandidate joined = PrintCandidate.of(maps, join(print, next), axis, false);
+            PrintCandidate joined =
+                PrintCandidate.of(
+                    maps, print.shape().region().with(next.shape().region()), axis, false);
             if (isOneWith(print, next, joined)) {
               print = joined;
             }
@@ -119,14 +121,6 @@ final class DistalPrints {
     return gap <= GAP
         && joined.length() <= JOINED * breadth
         && joined.width() <= BREADTH_JOINED * breadth;
-  }
-
-  private static RidgeRegion join(PrintCandidate a, PrintCandidate b) {
-    int[] first = a.shape().region().blocks();
-    int[] second = b.shape().region().blocks();
-    int[] blocks = Arrays.copyOf(first, first.length + second.length);
-    System.arraycopy(second, 0, blocks, first.length, second.length);
-    return new RidgeRegion(a.shape().region().grid(), blocks);
   }
 
   private static PrintCandidate shorten(RidgeMaps maps, PrintCandidate print, double axis) {

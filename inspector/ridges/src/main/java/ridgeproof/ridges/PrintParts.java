@@ -3,6 +3,7 @@ package ridgeproof.ridges;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** Divides the ridges of an image into prints, parting at necks those that merely touch. */
 final class PrintParts {
@@ -15,6 +16,9 @@ final class PrintParts {
 
   /** Square millimetres. */
   private static final double LEAST_PRINT = 20;
+
+  /** Blocks that two parts of one print share at least as a border, 4 mm. */
+  private static final int CONTACT = 7;
 
   private PrintParts() {}
 
@@ -40,6 +44,39 @@ final class PrintParts {
     spread(labels, prints, grid);
     spread(labels, maps.extentMask(), grid);
     return regions(labels, count, grid);
+  }
+
+  /**
+   * The one print that an image of one finger is about: the largest part, and those beside it that
+   * touch it broadly. What lies above or below is another joint or another finger.
+   */
+  static Optional<RidgeRegion> main(RidgeMaps maps) {
+    List<RidgeRegion> parts = of(maps);
+    if (parts.isEmpty()) {
+      return Optional.empty();
+    }
+    RidgeRegion largest = parts.get(0);
+    RidgeRegion main = largest;
+    for (RidgeRegion part : parts.subList(1, parts.size())) {
+      double row = part.centreY() / BlockGrid.BLOCK;
+      boolean beside =
+          row >= largest.top()
+              && row <= largest.bottom()
+              && part.bottom() <= largest.bottom() + CONTACT;
+      if (beside && contact(main, part) >= CONTACT) {
+        main = main.with(part);
+      }
+    }
+    return Optional.of(main);
+  }
+
+  private static int contact(RidgeRegion a, RidgeRegion b) {
+    boolean[] near = RidgeMask.dilate(a.mask(), a.grid(), 1);
+    int count = 0;
+    for (int block : b.blocks()) {
+      count += near[block] ? 1 : 0;
+    }
+    return count;
   }
 
   private static void mark(RidgeRegion region, int[] labels, int label) {

@@ -69,6 +69,13 @@ final class RidgeRegion {
     return count;
   }
 
+  /** Both together; they have no block in common. */
+  RidgeRegion with(RidgeRegion other) {
+    int[] all = Arrays.copyOf(blocks, blocks.length + other.blocks.length);
+    System.arraycopy(other.blocks, 0, all, blocks.length, other.blocks.length);
+    return new RidgeRegion(grid, all);
+  }
+
   BlockGrid grid() {
     return grid;
   }
