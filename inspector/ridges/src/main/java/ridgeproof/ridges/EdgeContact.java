@@ -10,8 +10,14 @@ package ridgeproof.ridges;
  */
 public record EdgeContact(double topMm, double rightMm, double bottomMm, double leftMm) {
 
+  /** Pixels at the edge that a ruled line may fill. */
+  private static final int LINE = 3;
+
   /** Pixels: ridges that end nearer to the edge cannot be told from cut ones. */
-  private static final int DEPTH = 7;
+  private static final int DEPTH = 10;
+
+  /** Blocks. */
+  private static final int INSIDE = 2;
 
   /** Of the gray deviation inside the print that its rim must have to be cut there. */
   private static final double FULL_STRENGTH = 0.5;
@@ -32,9 +38,14 @@ public record EdgeContact(double topMm, double rightMm, double bottomMm, double 
       }
     }
     double least = FULL_STRENGTH * Statistics.quantile(deviations, count, 0.5);
-    boolean[] prints = maps.printMask();
+    boolean[] good = maps.printMask();
+    for (int block : region.blocks()) {
+      good[block] |= maps.isRidge(block);
+    }
     int width = grid.width();
     int height = grid.height();
+    int lastColumn = grid.columns() - 1;
+    int lastRow = grid.rows() - 1;
     int[] cut = new int[4];
     for (int block : region.blocks()) {
       int column = block % grid.columns();
@@ -43,22 +54,34 @@ public record EdgeContact(double topMm, double rightMm, double bottomMm, double 
       int right = grid.right(column);
       int top = grid.top(row);
       int bottom = grid.bottom(row);
-      if (prints[block] || maps.isRidge(block)) {
-        cut[0] += row == 0 && deviation(maps, left, 0, right, DEPTH) >= least ? 1 : 0;
-        cut[1] +=
-            column == grid.columns() - 1
-                    && deviation(maps, width - DEPTH, top, width, bottom) >= least
-                ? 1
-                : 0;
-        cut[2] +=
-            row == grid.rows() - 1 && deviation(maps, left, height - DEPTH, right, height) >= least
-                ? 1
-                : 0;
-        cut[3] += column == 0 && deviation(maps, 0, top, DEPTH, bottom) >= least ? 1 : 0;
+      if (row == 0 && near(good, grid, column, 0, 0, 1)) {
+        cut[0] += deviation(maps, left, LINE, right, DEPTH) >= least ? 1 : 0;
+      }
+      if (column == lastColumn && near(good, grid, lastColumn, row, -1, 0)) {
+        cut[1] += deviation(maps, width - DEPTH, top, width - LINE, bottom) >= least ? 1 : 0;
+      }
+      if (row == lastRow && near(good, grid, column, lastRow, 0, -1)) {
+        cut[2] += deviation(maps, left, height - DEPTH, right, height - LINE) >= least ? 1 : 0;
+      }
+      if (column == 0 && near(good, grid, 0, row, 1, 0)) {
+        cut[3] += deviation(maps, LINE, top, DEPTH, bottom) >= least ? 1 : 0;
       }
     }
     double mm = BlockGrid.BLOCK_MM;
     return new EdgeContact(cut[0] * mm, cut[1] * mm, cut[2] * mm, cut[3] * mm);
+  }
+
+  /** Profiles right at the edge are cut short, so that clear ridges may begin a little inside. */
+  private static boolean near(
+      boolean[] good, BlockGrid grid, int column, int row, int stepX, int stepY) {
+    for (int step = 0; step <= INSIDE; step++) {
+      int c = column + step * stepX;
+      int r = row + step * stepY;
+      if (grid.contains(c, r) && good[grid.index(c, r)]) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static double deviation(RidgeMaps maps, int left, int top, int right, int bottom) {

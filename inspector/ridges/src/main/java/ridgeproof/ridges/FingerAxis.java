@@ -6,7 +6,7 @@ import java.util.Arrays;
 final class FingerAxis {
 
   private static final double LONG = 1.25;
-  private static final double STEEPEST = 60;
+  private static final double STEEPEST = 45;
   private static final int LEAST_ROWS = 8;
 
   private FingerAxis() {}

@@ -14,7 +14,7 @@ final class PrintParts {
   /** Blocks; a speck left by the erosion is no print of its own. */
   private static final int LEAST_SEED = 8;
 
-  /** Square millimetres. */
+  /** Square millimetres that the main print has at least. */
   private static final double LEAST_PRINT = 20;
 
   /** Blocks that two parts of one print share at least as a border, 4 mm. */
@@ -36,7 +36,7 @@ final class PrintParts {
     }
     for (RidgeRegion print : RidgeRegion.of(prints, grid)) {
       boolean seeded = Arrays.stream(print.blocks()).anyMatch(block -> labels[block] > 0);
-      if (!seeded && print.areaMm2() >= LEAST_PRINT) {
+      if (!seeded) {
         count++;
         mark(print, labels, count);
       }
@@ -52,7 +52,7 @@ final class PrintParts {
    */
   static Optional<RidgeRegion> main(RidgeMaps maps) {
     List<RidgeRegion> parts = of(maps);
-    if (parts.isEmpty()) {
+    if (parts.isEmpty() || parts.get(0).areaMm2() < LEAST_PRINT) {
       return Optional.empty();
     }
     RidgeRegion largest = parts.get(0);
