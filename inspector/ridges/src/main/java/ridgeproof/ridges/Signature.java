@@ -16,6 +16,9 @@ final class Signature {
   /** Weight of the neighbours of the strongest frequency in ISO/IEC 29794-4 (from memory). */
   private static final double NEIGHBOUR_WEIGHT = 0.3;
 
+  /** Gray levels below which a profile is grain of the paper. */
+  private static final double LEAST_CONTRAST = 6;
+
   private static final double[] COSINES = new double[LENGTH];
 
   static {
@@ -30,6 +33,7 @@ final class Signature {
   private final int[] samples = new int[LENGTH * BREADTH];
   private final double[] gray = new double[LENGTH];
   private final double[] profile = new double[LENGTH];
+  private final double[] squares = new double[LENGTH + 1];
   private final double[] crossings = new double[LENGTH];
   private double period;
   private double periodicity;
@@ -65,8 +69,12 @@ final class Signature {
       gray[u] = (double) sum / BREADTH;
     }
     removeTrend();
-    findPeriod();
     findLevels();
+    period = 0;
+    periodicity = 0;
+    if (contrast() >= LEAST_CONTRAST) {
+      findPeriod();
+    }
   }
 
   private void removeTrend() {
@@ -88,19 +96,19 @@ final class Signature {
 
   private double correlation(int lag) {
     double product = 0;
-    double head = 0;
-    double tail = 0;
     for (int u = 0; u + lag < LENGTH; u++) {
       product += profile[u] * profile[u + lag];
-      head += profile[u] * profile[u];
-      tail += profile[u + lag] * profile[u + lag];
     }
+    double head = squares[LENGTH - lag];
+    double tail = squares[LENGTH] - squares[lag];
     return head <= 0 || tail <= 0 ? 0 : product / Math.sqrt(head * tail);
   }
 
   private void findPeriod() {
-    period = 0;
-    periodicity = 0;
+    squares[0] = 0;
+    for (int u = 0; u < LENGTH; u++) {
+      squares[u + 1] = squares[u] + profile[u] * profile[u];
+    }
     boolean wasNegative = false;
     double before = correlation(FIRST_LAG - 2);
     double here = correlation(FIRST_LAG - 1);

@@ -11,6 +11,9 @@ final class SignatureField {
   /** Gray levels for each pixel; below it there is nothing but paper. */
   private static final double LEAST_GRADIENT = 0.7;
 
+  /** A profile that repeats less has no ridges whose clarity could be told. */
+  private static final double LEAST_PERIODICITY = 0.3;
+
   private final float[] period;
   private final float[] periodicity;
   private final float[] contrast;
@@ -56,6 +59,9 @@ final class SignatureField {
     period[block] = (float) signature.period();
     periodicity[block] = (float) signature.periodicity();
     contrast[block] = (float) signature.contrast();
+    if (signature.periodicity() < LEAST_PERIODICITY) {
+      return;
+    }
     level[block] = (float) signature.level();
     ridgeShare[block] = (float) signature.ridgeShare();
     clarity[block] = (float) signature.clarity();
