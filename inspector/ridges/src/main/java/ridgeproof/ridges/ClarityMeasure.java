@@ -11,7 +11,7 @@ package ridgeproof.ridges;
  *     (ridge valley uniformity, ISO/IEC 29794-4, from memory); 0 even
  * @param edgePixels median width of the step between ridge and valley, pixels of the image; grows
  *     with blur
- * @param blur that width over half a ridge period: 0.3 sharp .. 0.64 a sine wave, and more
+ * @param blur that width over half a ridge period: below 0.3 sharp, 0.4 no more than a sine wave
  */
 public record ClarityMeasure(
     double clarity, double dominance, double unevenness, double edgePixels, double blur) {}

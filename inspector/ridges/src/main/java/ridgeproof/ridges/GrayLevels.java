@@ -14,8 +14,8 @@ final class GrayLevels {
   /** Gray levels between the middle of print and paper. */
   private static final double DIFFERENT = 8;
 
-  private static final double DRY = 0.35;
-  private static final double DARK = 0.65;
+  private static final double DRY = 0.4;
+  private static final double DARK = 0.6;
 
   private final RidgeMaps maps;
   private final float[] means;

@@ -102,4 +102,25 @@ final class OrientationField {
     }
     return count == 0 ? 0 : Math.toDegrees(sum / count / 2);
   }
+
+  /**
+   * Degrees by which ridges at the right fall more than those at the left, seen from left to right:
+   * positive where they rise in the middle.
+   */
+  double bend(int left, int right) {
+    double[] sums = new double[4];
+    int third = Math.max(1, (right - left + 1) / 3);
+    for (int row = 0; row < grid.rows(); row++) {
+      for (int column = left; column <= right; column++) {
+        boolean first = column < left + third;
+        if ((first || column > right - third) && isKnown(column, row)) {
+          int side = first ? 0 : 2;
+          sums[side] += Math.cos(doubled(column, row));
+          sums[side + 1] += Math.sin(doubled(column, row));
+        }
+      }
+    }
+    double turn = step(Math.atan2(sums[1], sums[0]), Math.atan2(sums[3], sums[2]));
+    return Math.toDegrees(turn) / 2;
+  }
 }

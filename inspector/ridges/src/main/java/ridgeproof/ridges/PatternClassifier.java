@@ -15,6 +15,9 @@ final class PatternClassifier {
   /** Degrees off straight down within which a core stands upright. */
   private static final double UPRIGHT = 10;
 
+  /** Degrees between the sides of an arch. */
+  private static final double RISE = 15;
+
   private static final double SURELY_ASLANT = 35;
 
   private PatternClassifier() {}
@@ -41,7 +44,10 @@ final class PatternClassifier {
           : loop(points, top.orElseThrow(), deltas, lean, border);
     }
     boolean whole = region.areaMm2() > 2 * LEAST_AREA;
-    return deltas.isEmpty() && whole
+    // Without a rise in the middle it may be another joint, or no skin at all.
+    boolean rises =
+        OrientationField.of(maps, region.mask(), 1).bend(region.left(), region.right()) > RISE;
+    return deltas.isEmpty() && whole && rises
         ? new PatternMeasure(PatternClass.ARCH, 0.5, points, top, border)
         : new PatternMeasure(PatternClass.UNKNOWN, 0, points, top, border);
   }

@@ -16,7 +16,7 @@ public record Score(int value, List<Part> parts) {
    *
    * @param aspect what it judges
    * @param value 0..100
-   * @param weight its exponent in the mean; the weights sum to 1
+   * @param weight its weight in the mean, of the sum of all weights
    * @param measured the measure it was made from, in that measure's unit
    */
   public record Part(Aspect aspect, int value, double weight, double measured) {}
@@ -47,7 +47,7 @@ public record Score(int value, List<Part> parts) {
     CORE,
     /** Longest contact with an image edge, mm. */
     CUT,
-    /** 1 for dark ridges, 0.5 unknown, 0 for inverted tones. */
+    /** 1 for dark ridges, 0.8 unknown, 0 for inverted tones. */
     POLARITY
   }
 

@@ -13,7 +13,6 @@ final class ScoreCard {
   private static final double FLOOR = 0.02;
 
   private final List<Score.Part> parts = new ArrayList<>();
-  private double weights;
 
   private ScoreCard() {}
 
@@ -49,7 +48,7 @@ final class ScoreCard {
     card.add(Aspect.INKING, 0.05, off, Statistics.ramp(off, 0.25, 0.08));
     card.add(Aspect.SMEAR, 0.04, m.smear().share(), Statistics.ramp(m.smear().share(), 0.4, 0.05));
     int minutiae = m.minutiae().count();
-    card.add(Aspect.MINUTIAE, 0.08, minutiae, Statistics.ramp(minutiae, 6, 36));
+    card.add(Aspect.MINUTIAE, 0.12, minutiae, Statistics.ramp(minutiae, 6, 36));
     double border = m.pattern().coreToBorderMm();
     card.add(
         Aspect.CORE,
@@ -64,19 +63,19 @@ final class ScoreCard {
     double polarity =
         switch (m.tone().polarity()) {
           case DARK_RIDGES -> 1;
-          case UNKNOWN -> 0.5;
+          case UNKNOWN -> 0.8;
           case LIGHT_RIDGES -> 0;
         };
-    card.add(Aspect.POLARITY, 0.04, polarity, polarity);
+    card.add(Aspect.POLARITY, 0.20, polarity, polarity);
     return card.sum();
   }
 
   private void add(Aspect aspect, double weight, double measured, double worth) {
     parts.add(new Score.Part(aspect, (int) Math.round(PERCENT * worth), weight, measured));
-    weights += weight;
   }
 
   private Score sum() {
+    double weights = parts.stream().mapToDouble(Score.Part::weight).sum();
     double logarithm = 0;
     for (Score.Part part : parts) {
       logarithm += part.weight() * Math.log(Math.max(FLOOR, part.value() / PERCENT));

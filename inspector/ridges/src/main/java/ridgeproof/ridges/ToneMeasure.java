@@ -8,10 +8,10 @@ package ridgeproof.ridges;
  * @param ridgeLevel gray level of the 25th percentile of its pixels
  * @param valleyLevel gray level of the 75th percentile
  * @param surroundLevel median gray level outside all prints; -1 when there is no outside
- * @param ridgeShare median part of a period that is ridge: about 0.3 when dry, 0.7 when wet or
- *     over- inked
- * @param dryShare part of the blocks with a ridge share below 0.35
- * @param darkShare part of the blocks with a ridge share above 0.65
+ * @param ridgeShare median part of a period that is ridge: below 0.4 when dry, above 0.6 when wet
+ *     or over-inked
+ * @param dryShare part of the blocks with a ridge share below 0.4
+ * @param darkShare part of the blocks with a ridge share above 0.6
  * @param polarity whether ridges are dark
  */
 public record ToneMeasure(
