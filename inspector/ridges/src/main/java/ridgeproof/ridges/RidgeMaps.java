@@ -47,9 +47,13 @@ public final class RidgeMaps {
     tensors = TensorField.of(pixels, grid);
     signatures = SignatureField.of(pixels, tensors);
     ridges = RidgeMask.strict(tensors, signatures);
+    boolean[] textured = textured();
     boolean[] majority = RidgeMask.majority(ridges, grid, MAJORITY_REACH, MAJORITY);
+    for (int block = 0; block < majority.length; block++) {
+      majority[block] &= textured[block];
+    }
     prints = RidgeMask.fillHoles(RidgeMask.open(majority, grid, OPENING), grid, LARGEST_HOLE);
-    extents = RidgeMask.fillHoles(grow(), grid, LARGEST_HOLE);
+    extents = RidgeMask.fillHoles(grow(textured), grid, LARGEST_HOLE);
   }
 
   /** Whether {@link #of} can work with an image of this resolution (pixels per inch). */
@@ -61,20 +65,24 @@ public final class RidgeMaps {
     return new RidgeMaps(image, WorkingResolution.scale(ppi), WorkingResolution.pixels(image, ppi));
   }
 
-  private boolean[] grow() {
+  /** Blocks that vary in gray nearly as ridges do by themselves, whatever lies beside them. */
+  private boolean[] textured() {
     double[] gradients = new double[grid.blocks()];
     int count = 0;
     for (int block = 0; block < gradients.length; block++) {
-      if (prints[block] && ridges[block]) {
-        gradients[count++] = tensors.gradient(block);
+      if (ridges[block]) {
+        gradients[count++] = tensors.ownGradient(block);
       }
     }
     double least = GROWTH_GRADIENT * Statistics.quantile(gradients, count, 0.5);
     boolean[] textured = new boolean[grid.blocks()];
     for (int block = 0; block < textured.length; block++) {
-      textured[block] = tensors.gradient(block) >= least;
+      textured[block] = tensors.ownGradient(block) >= least;
     }
-    textured = RidgeMask.majority(textured, grid, 1, 0.6);
+    return RidgeMask.majority(textured, grid, 1, 0.5);
+  }
+
+  private boolean[] grow(boolean[] textured) {
     boolean[] grown = prints.clone();
     for (int step = 0; step < GROWTH; step++) {
       boolean[] next = RidgeMask.dilate(grown, grid, 1);

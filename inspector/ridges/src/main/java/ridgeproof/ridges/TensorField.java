@@ -15,11 +15,15 @@ final class TensorField {
   private final float[] imaginary;
   private final float[] energy;
 
-  private TensorField(BlockGrid grid, float[] real, float[] imaginary, float[] energy) {
+  /** Of the block alone, for where prints end. */
+  private final float[] ownEnergy;
+
+  private TensorField(BlockGrid grid, float[] real, float[] imaginary, float[] ownEnergy) {
     this.grid = grid;
-    this.real = real;
-    this.imaginary = imaginary;
-    this.energy = energy;
+    this.real = Smoothing.binomial(real, grid);
+    this.imaginary = Smoothing.binomial(imaginary, grid);
+    this.energy = Smoothing.binomial(ownEnergy, grid);
+    this.ownEnergy = ownEnergy;
   }
 
   static TensorField of(byte[] source, BlockGrid grid) {
@@ -54,11 +58,7 @@ final class TensorField {
         energy[rowStart + column] += squares;
       }
     }
-    return new TensorField(
-        grid,
-        Smoothing.binomial(real, grid),
-        Smoothing.binomial(imaginary, grid),
-        Smoothing.binomial(energy, grid));
+    return new TensorField(grid, real, imaginary, energy);
   }
 
   /** Along the ridges, radians from the x axis towards the y axis (down), in [0, pi). */
@@ -77,6 +77,11 @@ final class TensorField {
   double gradient(int block) {
     // A Sobel mask weighs eight pixels at two pixels' distance.
     return Math.sqrt(energy[block] / (BlockGrid.BLOCK * BlockGrid.BLOCK)) / 8;
+  }
+
+  /** The same of the block alone, without its neighbours. */
+  double ownGradient(int block) {
+    return Math.sqrt(ownEnergy[block] / (BlockGrid.BLOCK * BlockGrid.BLOCK)) / 8;
   }
 
   BlockGrid grid() {
