@@ -32,13 +32,13 @@ public final class FingerAnalyzer {
       return FingerAnalysis.without(Doubt.UNUSABLE_RESOLUTION);
     }
     RidgeMaps maps = RidgeMaps.of(image, ppi);
-    Optional<RidgeRegion> main = PrintParts.main(maps);
+    List<RidgeRegion> parts = PrintParts.of(maps);
+    Optional<RidgeRegion> main = PrintParts.main(parts);
     if (main.isEmpty()) {
       return FingerAnalysis.without(Doubt.NO_RIDGES);
     }
     boolean others =
-        PrintParts.of(maps).stream()
-            .anyMatch(part -> part.areaMm2() >= LITTLE && isOutside(part, main.get()));
+        parts.stream().anyMatch(part -> part.areaMm2() >= LITTLE && isOutside(part, main.get()));
     return analyse(maps, main.get(), new GrayLevels(maps), others);
   }
 

@@ -1,6 +1,7 @@
 package ridgeproof.ridges;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -36,7 +37,7 @@ final class HandArrangement {
     this.candidates = candidates;
     this.places = places;
     this.bestByEmptiness = new double[1 << places.size()];
-    java.util.Arrays.fill(bestByEmptiness, Double.NEGATIVE_INFINITY);
+    Arrays.fill(bestByEmptiness, Double.NEGATIVE_INFINITY);
   }
 
   static Choice choose(List<PrintCandidate> all, List<FingerPosition> places) {

@@ -13,7 +13,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** The minutiae of one print, ready to be compared with those of others. */
+/**
+ * The minutiae of one print, ready to be compared with those of others. The extractor keeps the 100
+ * most clustered at most, so that a whole roll has as many as a part of it.
+ */
 public final class Minutiae {
 
   /** Blocks around the print that are shown to the extractor. */

@@ -50,8 +50,7 @@ final class PrintParts {
    * The one print that an image of one finger is about: the largest part, and those beside it that
    * touch it broadly. What lies above or below is another joint or another finger.
    */
-  static Optional<RidgeRegion> main(RidgeMaps maps) {
-    List<RidgeRegion> parts = of(maps);
+  static Optional<RidgeRegion> main(List<RidgeRegion> parts) {
     if (parts.isEmpty() || parts.get(0).areaMm2() < LEAST_PRINT) {
       return Optional.empty();
     }

@@ -1,13 +1,12 @@
 package ridgeproof.ridges;
 
-import java.util.List;
 import ridgeproof.imagery.GrayImage;
 
 /**
  * What is computed once for each image and shared by all that look at it: ridge flow, profiles and
  * where the prints are, block by block at 500 ppi.
  */
-public final class RidgeMaps {
+final class RidgeMaps {
 
   /** Share of ridge blocks in 5 x 5 that makes a block part of a print. */
   private static final double MAJORITY = 0.5;
@@ -26,7 +25,6 @@ public final class RidgeMaps {
   /** Of the median gradient in good ridges. */
   private static final double GROWTH_GRADIENT = 0.45;
 
-  private final GrayImage image;
   private final double scale;
   private final byte[] pixels;
   private final BlockGrid grid;
@@ -37,7 +35,6 @@ public final class RidgeMaps {
   private final boolean[] extents;
 
   private RidgeMaps(GrayImage image, double scale, byte[] pixels) {
-    this.image = image;
     this.scale = scale;
     this.pixels = pixels;
     grid =
@@ -98,11 +95,6 @@ public final class RidgeMaps {
     return opened;
   }
 
-  /** The image itself, at its own resolution. */
-  public GrayImage image() {
-    return image;
-  }
-
   /** Pixels at 500 ppi for one of the image. */
   double scale() {
     return scale;
@@ -130,11 +122,7 @@ public final class RidgeMaps {
     return ridges[block];
   }
 
-  /** Connected good ridges, the largest first. */
-  List<RidgeRegion> prints() {
-    return RidgeRegion.of(prints, grid);
-  }
-
+  /** Where ridges are good. */
   boolean[] printMask() {
     return prints.clone();
   }

@@ -3,6 +3,7 @@ package ridgeproof.ridges;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -83,7 +84,7 @@ class RidgeFlowTest {
   void noiseOverRidgesLowersClarityAndScore() {
     GrayImage clean = Drawn.print(320, 400, new double[] {170, 170}, new double[] {230, 290}, 3);
     byte[] pixels = clean.toArray();
-    java.util.Random random = new java.util.Random(5);
+    Random random = new Random(5);
     for (int i = 0; i < pixels.length; i++) {
       double gray = (pixels[i] & 0xFF) * 0.5 + 64 + 45 * random.nextGaussian();
       pixels[i] = (byte) Math.max(0, Math.min(255, Math.round(gray)));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -13,11 +14,11 @@ import ridgeproof.imagery.GrayImage;
 
 class SlapSegmenterTest {
 
-  private static final int HEIGHT = 900;
+  private static final int HEIGHT = 960;
   private static final List<FingerPosition> RIGHT_FOUR = FingerPosition.shownBy(13);
 
   /** Of the four fingers of a right hand; the middle finger is the highest. */
-  private static final int[] TOPS = {130, 40, 80, 240};
+  private static final int[] TOPS = {130, 40, 80, 300};
 
   private static GrayImage finger(int width) {
     return Drawn.stripes(width, 400, 9, 20, 0.5);
@@ -40,7 +41,7 @@ class SlapSegmenterTest {
     assertCentre(slap.segments().get(0), 150, 330);
     assertCentre(slap.segments().get(1), 455, 240);
     assertCentre(slap.segments().get(2), 760, 280);
-    assertCentre(slap.segments().get(3), 1030, 440);
+    assertCentre(slap.segments().get(3), 1030, 500);
     for (Segment segment : slap.segments()) {
       assertEquals(List.of(), segment.doubts());
       assertTrue(segment.confidence() > 0.8, segment.toString());
@@ -52,7 +53,7 @@ class SlapSegmenterTest {
   void theMirrorImageLooksLikeALeftHand() {
     Slap slap = SlapSegmenter.segment(Drawn.mirrored(rightHand()), 500, FingerPosition.shownBy(14));
     assertEquals(FingerPosition.LEFT_LITTLE, slap.segments().get(0).position());
-    assertCentre(slap.segments().get(0), 1150 - 1030, 440);
+    assertCentre(slap.segments().get(0), 1150 - 1030, 500);
     assertEquals(Optional.of(FingerPosition.Hand.LEFT), slap.apparentHand());
   }
 
@@ -62,7 +63,7 @@ class SlapSegmenterTest {
     GrayImage image = Drawn.turned(rightHand(), degrees);
     Slap slap = SlapSegmenter.segment(image, 500, RIGHT_FOUR);
     assertEquals(degrees, slap.degrees(), 8);
-    double[][] centres = {{150, 330}, {455, 240}, {760, 280}, {1030, 440}};
+    double[][] centres = {{150, 330}, {455, 240}, {760, 280}, {1030, 500}};
     double angle = Math.toRadians(degrees);
     for (int i = 0; i < centres.length; i++) {
       double dx = centres[i][0] - 1150 / 2.0;
@@ -79,7 +80,7 @@ class SlapSegmenterTest {
     GrayImage image =
         Drawn.sideBySide(
             HEIGHT,
-            new int[] {130, 0, 80, 240},
+            new int[] {130, 0, 80, 300},
             finger(300),
             Drawn.blank(310, 400, Drawn.PAPER),
             finger(300),
@@ -92,7 +93,7 @@ class SlapSegmenterTest {
         segments.stream().map(Segment::position).toList());
     assertCentre(segments.get(0), 150, 330);
     assertCentre(segments.get(1), 760, 280);
-    assertCentre(segments.get(2), 1030, 440);
+    assertCentre(segments.get(2), 1030, 500);
   }
 
   @Test
@@ -100,7 +101,7 @@ class SlapSegmenterTest {
     GrayImage image =
         Drawn.sideBySide(
             HEIGHT,
-            new int[] {130, 0, 80, 240},
+            new int[] {130, 0, 80, 300},
             finger(300),
             Drawn.blank(310, 400, Drawn.PAPER),
             finger(300),
@@ -122,7 +123,7 @@ class SlapSegmenterTest {
     assertCentre(segments.get(0), 150, 330);
     assertCentre(segments.get(1), 455, 240);
     assertCentre(segments.get(2), 760, 280);
-    assertCentre(segments.get(3), 1030, 440);
+    assertCentre(segments.get(3), 1030, 500);
   }
 
   private static GrayImage withJoint(int width) {
@@ -139,26 +140,49 @@ class SlapSegmenterTest {
   }
 
   @Test
+  void aWholeFingerIsCutWhereItsRidgesAreWeakest() {
+    byte[] pixels = Drawn.stripes(300, 1000, 9, 10, 0.5).toArray();
+    for (int y = 430; y < 460; y++) {
+      for (int x = 0; x < 300; x++) {
+        // A crease with a bridge of ridges, as a joint prints when pressed hard.
+        if (x < 90 || x > 210) {
+          pixels[y * 300 + x] = (byte) Drawn.PAPER;
+        }
+      }
+    }
+    GrayImage whole =
+        Drawn.sideBySide(
+            1000,
+            new int[] {0, 0, 0},
+            Drawn.blank(60, 1000, Drawn.PAPER),
+            GrayImage.owning(300, 1000, pixels),
+            Drawn.blank(60, 1000, Drawn.PAPER));
+    Segment segment =
+        SlapSegmenter.segment(whole, 500, List.of(FingerPosition.LEFT_INDEX)).segments().get(0);
+    RotatedBox box = segment.box().orElseThrow();
+    assertEquals(445, box.centreY() + box.height() / 2, 40, segment.toString());
+  }
+
+  @Test
   void printedTextAndRuledLinesAreNotTakenForPrints() {
     GrayImage hand = rightHand();
     byte[] pixels = hand.toArray();
     GrayImage text = Drawn.text(hand.width(), 200);
     for (int y = 0; y < 200; y++) {
       for (int x = 0; x < hand.width(); x++) {
-        int at = (y + 690) * hand.width() + x;
+        int at = (y + 720) * hand.width() + x;
         pixels[at] = (byte) Math.min(pixels[at] & 0xFF, text.grayAt(x, y));
       }
     }
     for (int line = 0; line < 4; line++) {
-      java.util.Arrays.fill(
-          pixels, (line + 3) * hand.width(), (line + 4) * hand.width(), (byte) 60);
+      Arrays.fill(pixels, (line + 3) * hand.width(), (line + 4) * hand.width(), (byte) 60);
     }
     List<Segment> segments =
         SlapSegmenter.segment(
                 GrayImage.owning(hand.width(), hand.height(), pixels), 500, RIGHT_FOUR)
             .segments();
     assertCentre(segments.get(0), 150, 330);
-    assertCentre(segments.get(3), 1030, 440);
+    assertCentre(segments.get(3), 1030, 500);
   }
 
   @Test
@@ -174,7 +198,7 @@ class SlapSegmenterTest {
   @Test
   void aPrintAtTheTopEdgeIsSaidToBeCut() {
     GrayImage hand = rightHand();
-    GrayImage cut = new RotatedBox(575, 525, 1150, 750, 0).cut(hand);
+    GrayImage cut = new RotatedBox(575, 555, 1150, 810, 0).cut(hand);
     List<Segment> segments = SlapSegmenter.segment(cut, 500, RIGHT_FOUR).segments();
     assertTrue(segments.get(1).doubts().contains(Segment.Doubt.CUT_AT_TOP));
     assertFalse(segments.get(3).doubts().contains(Segment.Doubt.CUT_AT_TOP));
