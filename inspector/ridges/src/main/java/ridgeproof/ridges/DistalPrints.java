@@ -35,7 +35,10 @@ final class DistalPrints {
   /** Millimetres: the gap between parts of one print. */
   private static final double GAP = 1.8;
 
+  /** Degrees. */
   private static final double STEEPEST = 80;
+
+  private static final double LONG = 1.3;
 
   private DistalPrints() {}
 
@@ -56,6 +59,14 @@ final class DistalPrints {
       }
     }
     return 0;
+  }
+
+  /** The lean of one finger whose joints all lie in the image. */
+  static double axisOfOneFinger(List<RidgeRegion> parts) {
+    RidgeRegion all = parts.stream().reduce(RidgeRegion::with).orElseThrow();
+    PrintShape shape = PrintShape.of(all);
+    boolean tells = shape.elongation() >= LONG && Math.abs(shape.degrees()) <= STEEPEST;
+    return tells ? shape.degrees() : axis(parts);
   }
 
   /** A long print tells the direction of its finger, a round one does not. */

@@ -59,7 +59,11 @@ public final class SlapSegmenter {
   static Finding find(RidgeMaps maps, List<FingerPosition> expected) {
     List<FingerPosition> places = places(expected);
     List<RidgeRegion> parts = PrintParts.of(maps);
-    double axis = DistalPrints.axis(parts);
+    if (parts.isEmpty()) {
+      return new Finding(nothing(places, Segment.Doubt.NO_RIDGES), Map.of());
+    }
+    double axis =
+        places.size() == 1 ? DistalPrints.axisOfOneFinger(parts) : DistalPrints.axis(parts);
     List<PrintCandidate> candidates = DistalPrints.of(maps, parts, axis);
     if (candidates.isEmpty()) {
       return new Finding(nothing(places, Segment.Doubt.NO_RIDGES), Map.of());
