@@ -45,7 +45,7 @@ build() {
   rm -f "$archive"
   # Later starts are quicker with the classes of one real run kept ready.
   "$java" -XX:ArchiveClassesAtExit="$archive" -XX:+UseSerialGC -jar "$jar" \
-    examine --format text "$home/inspector/cli/src/main/dist/warm-up.an2" >/dev/null 2>&1 || true
+    examine --format text "$home/examples/clean-flats.an2" >/dev/null 2>&1 || true
   mv "$state/building" "$state/built"
 }
 
