@@ -120,8 +120,30 @@ public sealed interface ValueRule {
     }
   }
 
-  /** A regular expression for the whole value. */
-  record Matching(Pattern pattern) implements ValueRule {
+  /**
+   * A regular expression for the whole value.
+   *
+   * @param words the same for a person; the expression itself where the row has none
+   */
+  record Matching(Pattern pattern, String words) implements ValueRule {
+
+    private static final String WORDS_FOLLOW = " -- ";
+
+    /** Reads an expression, and the words behind it where there are any. */
+    static Matching parse(String text) {
+      int words = text.indexOf(WORDS_FOLLOW);
+      String expression = words < 0 ? text : text.substring(0, words);
+      try {
+        return new Matching(
+            Pattern.compile(expression),
+            words < 0
+                ? "the form " + expression
+                : text.substring(words + WORDS_FOLLOW.length()).strip());
+      } catch (PatternSyntaxException e) {
+        throw new IllegalArgumentException("pattern: " + e.getDescription(), e);
+      }
+    }
+
     @Override
     public boolean matches(String value, CodeLookup codes) {
       return pattern.matcher(value).matches();
@@ -129,7 +151,7 @@ public sealed interface ValueRule {
 
     @Override
     public String inWords() {
-      return "the form " + pattern.pattern();
+      return words;
     }
   }
 
@@ -189,11 +211,7 @@ public sealed interface ValueRule {
       return List.of(new InTable(part.substring("table ".length()).strip()));
     }
     if (part.startsWith("pattern ")) {
-      try {
-        return List.of(new Matching(Pattern.compile(part.substring("pattern ".length()))));
-      } catch (PatternSyntaxException e) {
-        throw new IllegalArgumentException("pattern: " + e.getDescription(), e);
-      }
+      return List.of(Matching.parse(part.substring("pattern ".length())));
     }
     if (part.startsWith("{") && part.endsWith("}")) {
       List<ValueRule> members = new ArrayList<>();
