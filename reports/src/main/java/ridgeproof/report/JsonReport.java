@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import ridgeproof.examination.ExaminedImage;
@@ -76,8 +77,9 @@ public final class JsonReport {
     }
     json.writeEndArray();
     json.writeArrayFieldStart("records");
+    Map<Integer, ExaminedImage> images = report.imagesByRecord();
     for (LogicalRecord record : report.transaction().records()) {
-      writeRecord(record, report.imageOf(record.ordinal()));
+      writeRecord(record, Optional.ofNullable(images.get(record.ordinal())));
     }
     json.writeEndArray();
     json.writeArrayFieldStart("findings");

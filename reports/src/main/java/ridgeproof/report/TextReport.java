@@ -3,6 +3,7 @@ package ridgeproof.report;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import ridgeproof.examination.ExaminedImage;
@@ -137,7 +138,9 @@ public final class TextReport {
   }
 
   private void records() {
-    List<Finding> whole = report.findingsOf(0);
+    Map<Integer, List<Finding>> findings = report.findingsByRecord();
+    Map<Integer, ExaminedImage> images = report.imagesByRecord();
+    List<Finding> whole = findings.getOrDefault(0, List.of());
     if (!whole.isEmpty()) {
       out.append('\n').append(ink.strong("The file as a whole")).append('\n');
       whole.forEach(this::finding);
@@ -145,8 +148,10 @@ public final class TextReport {
     for (LogicalRecord record : report.transaction().records()) {
       out.append('\n').append(ink.strong(title(record))).append('\n');
       paragraph("  ", extent(record));
-      report.imageOf(record.ordinal()).ifPresent(this::image);
-      report.findingsOf(record.ordinal()).forEach(this::finding);
+      if (images.containsKey(record.ordinal())) {
+        image(images.get(record.ordinal()));
+      }
+      findings.getOrDefault(record.ordinal(), List.of()).forEach(this::finding);
     }
   }
 

@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -104,10 +105,10 @@ class DamageTest {
 
   private static void mutate(String name) {
     byte[] whole = ReferenceFiles.read(name);
-    Random random = new Random(name.hashCode());
-    for (int i = 0; i < MUTATIONS; i++) {
-      reportOn(mutation(whole, random), Depth.STRUCTURE);
-    }
+    IntStream.range(0, MUTATIONS)
+        .parallel()
+        .mapToObj(i -> new Random(name.hashCode() * 31L + i))
+        .forEach(random -> reportOn(mutation(whole, random), Depth.STRUCTURE));
   }
 
   /**

@@ -39,7 +39,14 @@ class ReferenceReportTest {
     }
     assertTrue(text.contains("804 x 752 px, 1.61 x 1.50 in at 500 ppi, WSQ 14.3:1"));
     assertEquals(14, report.images().size());
-    assertEquals(Verdict.READY, report.verdict());
+    // The images are sound; where the particulars go stands a placeholder.
+    assertEquals(
+        List.of("RP-PTL-003"),
+        report.findings().stream()
+            .filter(finding -> finding.severity().worseThan(Severity.ADVICE))
+            .map(Finding::ruleId)
+            .toList());
+    assertEquals(Verdict.REVIEW, report.verdict());
   }
 
   @Test

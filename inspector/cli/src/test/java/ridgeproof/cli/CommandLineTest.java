@@ -246,7 +246,24 @@ class CommandLineTest {
                 field(1, 11, "00.00"),
                 field(1, 12, "00.00")));
     RecordDraft particulars =
-        RecordDraft.tagged(2, List.of(field(2, 1, ""), field(2, 2, "00"), field(2, 18, NAME)));
+        RecordDraft.tagged(
+            2,
+            List.of(
+                field(2, 1, ""),
+                field(2, 2, "00"),
+                field(2, 5, "Y"),
+                field(2, 18, NAME),
+                field(2, 20, "MD"),
+                field(2, 22, "19900214"),
+                field(2, 24, "F"),
+                field(2, 25, "U"),
+                field(2, 27, "507"),
+                field(2, 29, "150"),
+                field(2, 31, "BRO"),
+                field(2, 32, "BLK"),
+                field(2, 37, "PILOT LICENCE"),
+                field(2, 38, "20260302"),
+                field(2, 73, "MDTHP0001")));
     return new TransactionWriter(CharacterEncoding.ASCII).write(List.of(header, particulars));
   }
 

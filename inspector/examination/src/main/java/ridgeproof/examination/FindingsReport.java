@@ -1,7 +1,10 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.SubmissionProfile;
@@ -30,15 +33,15 @@ public record FindingsReport(
     List<RecommendedAction> actions,
     Verdict verdict) {
 
-  /** The findings of one record; those of the file as a whole for ordinal 0. */
-  public List<Finding> findingsOf(int ordinal) {
+  /** The findings by ordinal of their record; those of the file as a whole under 0. */
+  public Map<Integer, List<Finding>> findingsByRecord() {
     return findings.stream()
-        .filter(finding -> finding.location().record().orElse(0) == ordinal)
-        .toList();
+        .collect(Collectors.groupingBy(finding -> finding.location().record().orElse(0)));
   }
 
-  /** The image of a record, if the record has one. */
-  public Optional<ExaminedImage> imageOf(int ordinal) {
-    return images.stream().filter(image -> image.record().ordinal() == ordinal).findFirst();
+  /** The images by ordinal of their record. */
+  public Map<Integer, ExaminedImage> imagesByRecord() {
+    return images.stream()
+        .collect(Collectors.toMap(image -> image.record().ordinal(), Function.identity()));
   }
 }

@@ -12,6 +12,9 @@ import ridgeproof.spec.SpecTables;
 /** Tells where in a file a record could begin. */
 final class RecordStarts {
 
+  /** LEN and IDC, which every binary record begins with. */
+  private static final int SHORTEST_HEADER = 5;
+
   private final ByteSource source;
   private final SpecTables tables;
   private int version;
@@ -77,16 +80,21 @@ final class RecordStarts {
    * file's.
    */
   boolean headerFits(int position, int type) {
+    if (!source.has(position, SHORTEST_HEADER)) {
+      return false;
+    }
+    long length = source.uint32At(position);
+    // The length alone refuses almost every place in an image, and costs next to nothing.
+    if (length < SHORTEST_HEADER || length > source.length() - position) {
+      return false;
+    }
     Optional<List<BinaryHeader.Value>> header =
         BinaryHeader.read(source, position, tables.layout(type), version);
     if (header.isEmpty()) {
       return false;
     }
-    long length = source.uint32At(position);
-    if (length < BinaryHeader.size(header.get()) || length > source.length() - position) {
-      return false;
-    }
-    return header.get().stream().allMatch(this::isAllowed);
+    return length >= BinaryHeader.size(header.get())
+        && header.get().stream().allMatch(this::isAllowed);
   }
 
   /** Whether every value but the length is one that the layout allows. */

@@ -46,7 +46,7 @@ final class TaggedRecordReader {
   /** Reads to the end of the record, by the best evidence there is. */
   LogicalRecord read() {
     position = start;
-    while (!ended && position < limit) {
+    while (!ended && position < limit && !context.itemLimitReached()) {
       Optional<Tag> tag = Tag.at(source, position, limit);
       if (tag.isEmpty()) {
         skipUntagged();
@@ -57,6 +57,10 @@ final class TaggedRecordReader {
       } else {
         readText(tag.get());
       }
+    }
+    if (!ended && position < limit) {
+      unread.add(context.absolute(position, limit));
+      position = limit;
     }
     reportEnd();
     reportOrder();
