@@ -29,16 +29,18 @@ public final class JsonReport {
   /** Where the schema stands on the class path. */
   public static final String SCHEMA = "/ridgeproof/report/findings-report.schema.json";
 
-  private static final JsonFactory JSON = new JsonFactory();
+  private static final JsonFactory JSON = InertJson.factory();
 
   private final JsonGenerator json;
   private final RenderOptions options;
   private final Wording wording;
+  private final ObservedText observed;
 
   private JsonReport(JsonGenerator json, FindingsReport report, RenderOptions options) {
     this.json = json;
     this.options = options;
     this.wording = new Wording(report.tables());
+    this.observed = new ObservedText(report, options.showPersonal());
   }
 
   /** One object, on several lines, without a line break at its end. */
@@ -199,7 +201,7 @@ public final class JsonReport {
     json.writeStringField("severity", finding.severity().name());
     json.writeStringField("title", finding.rule().title());
     writeLocation(finding.location());
-    boolean masked = finding.observed().personal() && !options.showPersonal();
+    boolean masked = observed.isMasked(finding);
     json.writeObjectFieldStart("observed");
     json.writeBooleanField("masked", masked);
     if (!masked) {

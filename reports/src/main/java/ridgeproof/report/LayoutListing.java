@@ -1,33 +1,27 @@
 package ridgeproof.report;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.ByteSource;
 import ridgeproof.transaction.Field;
 import ridgeproof.transaction.LogicalRecord;
-import ridgeproof.transaction.Subfield;
 import ridgeproof.transaction.Transaction;
 
 /** The file as it is: every byte in a record and a field, with its offset. */
 public final class LayoutListing {
 
-  private static final int FIRST_BYTES = 8;
   private static final int MOST_SUBFIELDS = 20;
 
   private final Transaction transaction;
-  private final SpecTables tables;
   private final RenderOptions options;
   private final Wording wording;
+  private final FieldValues values;
   private final StringBuilder out = new StringBuilder();
 
   private LayoutListing(Transaction transaction, SpecTables tables, RenderOptions options) {
     this.transaction = transaction;
-    this.tables = tables;
+    this.values = new FieldValues(tables, transaction.version(), options.showPersonal());
     this.options = options;
     this.wording = new Wording(tables);
   }
@@ -67,67 +61,26 @@ public final class LayoutListing {
   }
 
   private void field(LogicalRecord record, Field field) {
-    Optional<FieldRow> row =
-        tables.layout(record.type()).field(field.number(), transaction.version());
-    String mnemonic = row.map(FieldRow::mnemonic).orElse("");
+    String mnemonic = values.row(field.number()).map(FieldRow::mnemonic).orElse("");
     String lead = String.format(Locale.ROOT, "  %-7s %-4s ", field.number(), mnemonic);
     if (field.isData()) {
-      row(field.range(), lead + data(record.dataOf(field)));
+      row(field.range(), lead + FieldValues.data(record, field));
       return;
     }
-    List<FieldRow> items =
-        tables.layout(record.type()).items(field.number(), transaction.version());
-    boolean personal = row.map(FieldRow::personal).orElse(record.type() != 1);
     if (field.subfields().size() == 1) {
-      row(field.range(), lead + items(field.subfields().get(0), personal, items));
+      row(field.range(), lead + values.items(field.number(), field.subfields().get(0)));
       return;
     }
     row(field.range(), lead + field.subfields().size() + " subfields");
     field.subfields().stream()
         .limit(MOST_SUBFIELDS)
-        .forEach(s -> row(s.range(), "               " + items(s, personal, items)));
+        .forEach(s -> row(s.range(), "               " + values.items(field.number(), s)));
     if (field.subfields().size() > MOST_SUBFIELDS) {
       out.append(" ".repeat(35))
           .append("and ")
           .append(field.subfields().size() - MOST_SUBFIELDS)
           .append(" more\n");
     }
-  }
-
-  private String items(Subfield subfield, boolean personal, List<FieldRow> rows) {
-    List<String> shown = new ArrayList<>();
-    int masked = 0;
-    for (int number = 1; number <= subfield.items().size(); number++) {
-      String text = subfield.text(number);
-      boolean mask = isMasked(text, number, personal, rows);
-      masked += mask ? 1 : 0;
-      shown.add(mask ? SafeText.MASKED : SafeText.of(text));
-    }
-    return masked > 1 && masked == shown.size()
-        ? masked + " items " + SafeText.MASKED
-        : String.join(" | ", shown);
-  }
-
-  private boolean isMasked(String text, int number, boolean personal, List<FieldRow> rows) {
-    return !options.showPersonal()
-        && !text.isEmpty()
-        && (personal
-            || rows.stream()
-                .filter(row -> row.item().orElse(0) == number)
-                .anyMatch(FieldRow::personal));
-  }
-
-  private static String data(ByteSource bytes) {
-    StringBuilder hex = new StringBuilder();
-    for (int i = 0; i < Math.min(FIRST_BYTES, bytes.length()); i++) {
-      hex.append("%02X ".formatted(bytes.byteAt(i)));
-    }
-    return String.format(
-        Locale.ROOT,
-        "%,d bytes of data: %s%s",
-        bytes.length(),
-        hex.toString().strip(),
-        bytes.length() > FIRST_BYTES ? " ..." : "");
   }
 
   private void unread(ByteRange range) {

@@ -50,7 +50,7 @@ public final class RuleListing {
   }
 
   /** The catalogue's placeholders as words, since no finding fills them here. */
-  private static String spoken(String text) {
+  static String spoken(String text) {
     return text.replace("{name} ({field})", "the field")
         .replace("field {field}", "the field")
         .replace("{field}", "the field")

@@ -1,7 +1,5 @@
 package ridgeproof.report;
 
-import ridgeproof.finding.Observed;
-
 /** Makes text from a file harmless on a terminal and in a report. */
 public final class SafeText {
 
@@ -22,11 +20,6 @@ public final class SafeText {
               }
             });
     return safe.toString();
-  }
-
-  /** The observed value, masked where it tells of a person and is not asked for. */
-  static String of(Observed observed, boolean showPersonal) {
-    return observed.personal() && !showPersonal ? MASKED : of(observed.text());
   }
 
   private static boolean isHarmless(int c) {

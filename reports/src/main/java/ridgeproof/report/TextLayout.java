@@ -19,8 +19,9 @@ final class TextLayout {
         line.setLength(0);
       }
       while (rest.length() > width) {
-        lines.add(rest.substring(0, width));
-        rest = rest.substring(width);
+        int cut = Character.isHighSurrogate(rest.charAt(width - 1)) ? width - 1 : width;
+        lines.add(rest.substring(0, cut));
+        rest = rest.substring(cut);
       }
       line.append(line.length() > 0 ? " " : "").append(rest);
     }

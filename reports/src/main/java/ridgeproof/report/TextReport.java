@@ -5,14 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.RecommendedAction;
 import ridgeproof.examination.Verdict;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Measure;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.Source;
 import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.transaction.LogicalRecord;
@@ -26,6 +24,7 @@ public final class TextReport {
   private final FindingsReport report;
   private final RenderOptions options;
   private final Wording wording;
+  private final ObservedText observed;
   private final Ink ink;
   private final StringBuilder out = new StringBuilder();
   private final Set<String> explained = new HashSet<>();
@@ -35,6 +34,7 @@ public final class TextReport {
     this.report = report;
     this.options = options;
     this.wording = new Wording(report.tables());
+    this.observed = new ObservedText(report, options.showPersonal());
     this.ink = new Ink(options.colour());
   }
 
@@ -57,22 +57,9 @@ public final class TextReport {
     Verdict verdict = report.verdict();
     out.append(ink.verdict(verdict)).append("  ").append(SafeText.of(file.name())).append("\n\n");
     paragraph("  ", Wording.of(verdict));
-    paragraph("  ", counts());
+    paragraph("  ", Wording.counts(report));
     paragraph("  ", facts());
     out.append("  SHA-256 ").append(file.sha256()).append('\n');
-  }
-
-  private String counts() {
-    if (report.findings().isEmpty()) {
-      return "No findings.";
-    }
-    TreeMap<Severity, Integer> counts = new TreeMap<>();
-    report.findings().forEach(finding -> counts.merge(finding.severity(), 1, Integer::sum));
-    StringBuilder line = new StringBuilder("Findings: ");
-    counts.forEach(
-        (severity, count) ->
-            line.append(line.length() > 10 ? ", " : "").append(count).append(' ').append(severity));
-    return line + ".";
   }
 
   private String facts() {
@@ -88,19 +75,9 @@ public final class TextReport {
       line.append(", ").append(records).append(records == 1 ? " record" : " records");
       line.append(", ").append(report.images().size());
       line.append(report.images().size() == 1 ? " image" : " images");
-      line.append(". Held to: ").append(heldTo());
+      line.append(". Held to: ").append(SafeText.of(Wording.heldTo(report)));
     }
     return line + ".";
-  }
-
-  private String heldTo() {
-    return report
-        .profile()
-        .map(
-            profile ->
-                profile.title()
-                    + (report.profileNamed() ? "" : " (implied by what the file holds)"))
-        .orElse("the standard alone, no set of prints implied");
   }
 
   /** Rules that a profile made laxer are listed always, whether the file breaks them or not. */
@@ -110,7 +87,7 @@ public final class TextReport {
     }
     out.append('\n').append(ink.strong("Laxer here than published, by the profile")).append('\n');
     for (RelaxedRule rule : report.relaxed()) {
-      paragraph("  ", wording.relaxed(rule));
+      paragraph("  ", SafeText.of(wording.relaxed(rule)));
     }
   }
 
@@ -127,14 +104,8 @@ public final class TextReport {
       }
       String lead = String.format(Locale.ROOT, " %2d. ", number);
       paragraph(lead, SafeText.of(action.remedy()));
-      paragraph("     ", "[" + action.severity() + "] " + ids(action.findings()));
+      paragraph("     ", "[" + action.severity() + "] " + Wording.ids(action.findings()));
     }
-  }
-
-  private static String ids(List<Finding> findings) {
-    String ids =
-        String.join(", ", findings.stream().map(Finding::ruleId).distinct().limit(4).toList());
-    return findings.size() == 1 ? ids : ids + ", " + findings.size() + " places";
   }
 
   private void records() {
@@ -146,37 +117,13 @@ public final class TextReport {
       whole.forEach(this::finding);
     }
     for (LogicalRecord record : report.transaction().records()) {
-      out.append('\n').append(ink.strong(title(record))).append('\n');
-      paragraph("  ", extent(record));
+      out.append('\n').append(ink.strong(wording.recordTitle(record))).append('\n');
+      paragraph("  ", Wording.extent(record));
       if (images.containsKey(record.ordinal())) {
         image(images.get(record.ordinal()));
       }
       findings.getOrDefault(record.ordinal(), List.of()).forEach(this::finding);
     }
-  }
-
-  private String title(LogicalRecord record) {
-    String idc =
-        record.idc().isPresent()
-            ? String.format(Locale.ROOT, ", IDC %02d", record.idc().getAsInt())
-            : "";
-    return String.format(
-        Locale.ROOT,
-        "Record %d: Type-%d%s  %s",
-        record.ordinal(),
-        record.type(),
-        idc,
-        wording.recordType(record.type()));
-  }
-
-  private static String extent(LogicalRecord record) {
-    return String.format(
-        Locale.ROOT,
-        "bytes %d to %d, %,d in all; %d fields",
-        record.range().offset(),
-        record.range().end() - 1,
-        record.range().length(),
-        record.fields().size());
   }
 
   private void image(ExaminedImage image) {
@@ -201,25 +148,16 @@ public final class TextReport {
     if (!place.isEmpty()) {
       paragraph("      ", place);
     }
-    paragraph("      found     ", SafeText.of(finding.observed(), options.showPersonal()));
+    paragraph("      found     ", observed.of(finding));
     paragraph("      required  ", SafeText.of(finding.required()));
     for (Measure measure : finding.evidence()) {
-      paragraph("      measured  ", measured(measure));
+      paragraph("      measured  ", Wording.measured(measure));
     }
     // A card repeats the same finding up to fourteen times; once is enough to say why.
     if (explained.add(finding.ruleId() + finding.explanation())) {
       paragraph("      why       ", SafeText.of(finding.explanation()));
       paragraph("      source    ", source(finding.source()));
     }
-  }
-
-  private static String measured(Measure measure) {
-    String unit = measure.unit().isEmpty() ? "" : " " + measure.unit();
-    String limit =
-        measure.limit().isPresent()
-            ? String.format(Locale.ROOT, ", limit %.4g%s", measure.limit().getAsDouble(), unit)
-            : "";
-    return String.format(Locale.ROOT, "%s %.4g%s", measure.name(), measure.value(), unit) + limit;
   }
 
   private static String source(Source source) {

@@ -4,14 +4,20 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import ridgeproof.examination.ExaminedImage;
+import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.Verdict;
+import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
+import ridgeproof.finding.Measure;
 import ridgeproof.spec.Code;
 import ridgeproof.spec.RecordTypeRow;
+import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.agency.RelaxedRule;
+import ridgeproof.transaction.LogicalRecord;
 
 /** The words in which every report speaks of records, fingers and verdicts. */
 final class Wording {
@@ -118,6 +124,97 @@ final class Wording {
 
   String ruleTitle(RelaxedRule rule) {
     return tables.catalogue().rule(rule.ruleId()).title();
+  }
+
+  /** The place of a finding within the file. */
+  String whereabouts(Location location) {
+    StringBuilder place = new StringBuilder();
+    location.record().ifPresent(record -> place.append("record ").append(record));
+    location
+        .recordType()
+        .ifPresent(type -> place.append(place.isEmpty() ? "" : ", ").append("Type-").append(type));
+    location.idc().ifPresent(idc -> place.append(", IDC %02d".formatted(idc)));
+    location
+        .position()
+        .ifPresent(code -> place.append(place.isEmpty() ? "" : ", ").append(position(code)));
+    String within = place(location);
+    if (!within.isEmpty()) {
+      place.append(place.isEmpty() ? "" : ", ").append(within);
+    }
+    return place.isEmpty() ? "the file as a whole" : place.toString();
+  }
+
+  /** A place in few words: the finger, else the field, else the record. */
+  String briefly(Location location) {
+    if (location.position().isPresent()) {
+      return position(location.position().getAsInt());
+    }
+    if (location.field().isPresent()) {
+      return "field " + location.field().get();
+    }
+    return location.record().isPresent()
+        ? "record " + location.record().getAsInt()
+        : "the file as a whole";
+  }
+
+  String recordTitle(LogicalRecord record) {
+    String idc =
+        record.idc().isPresent()
+            ? String.format(Locale.ROOT, ", IDC %02d", record.idc().getAsInt())
+            : "";
+    return String.format(
+        Locale.ROOT,
+        "Record %d: Type-%d%s  %s",
+        record.ordinal(),
+        record.type(),
+        idc,
+        recordType(record.type()));
+  }
+
+  static String extent(LogicalRecord record) {
+    return String.format(
+        Locale.ROOT,
+        "bytes %d to %d, %,d in all; %d fields",
+        record.range().offset(),
+        record.range().end() - 1,
+        record.range().length(),
+        record.fields().size());
+  }
+
+  static String counts(FindingsReport report) {
+    if (report.findings().isEmpty()) {
+      return "No findings.";
+    }
+    TreeMap<Severity, Integer> counts = new TreeMap<>();
+    report.findings().forEach(finding -> counts.merge(finding.severity(), 1, Integer::sum));
+    return counts.entrySet().stream()
+        .map(count -> count.getValue() + " " + count.getKey())
+        .collect(Collectors.joining(", ", "Findings: ", "."));
+  }
+
+  static String heldTo(FindingsReport report) {
+    return report
+        .profile()
+        .map(
+            profile ->
+                profile.title()
+                    + (report.profileNamed() ? "" : " (implied by what the file holds)"))
+        .orElse("the standard alone, no set of prints implied");
+  }
+
+  static String ids(List<Finding> findings) {
+    String ids =
+        String.join(", ", findings.stream().map(Finding::ruleId).distinct().limit(4).toList());
+    return findings.size() == 1 ? ids : ids + ", " + findings.size() + " places";
+  }
+
+  static String measured(Measure measure) {
+    String unit = measure.unit().isEmpty() ? "" : " " + measure.unit();
+    String limit =
+        measure.limit().isPresent()
+            ? String.format(Locale.ROOT, ", limit %.4g%s", measure.limit().getAsDouble(), unit)
+            : "";
+    return String.format(Locale.ROOT, "%s %.4g%s", measure.name(), measure.value(), unit) + limit;
   }
 
   /** The title of a document, by its key. */

@@ -1,20 +1,22 @@
 package ridgeproof.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import ridgeproof.examination.Depth;
 import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.report.JsonReport;
+import ridgeproof.examination.ImageExtraction;
+import ridgeproof.imagery.GrayImage;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.TextReport;
 import ridgeproof.spec.SpecTables;
 
 @Command(
@@ -31,7 +33,10 @@ final class ExamineCommand implements Callable<Integer> {
 
   enum Format {
     text,
-    json
+    json,
+    html,
+    csv,
+    sarif
   }
 
   @Parameters(
@@ -44,7 +49,10 @@ final class ExamineCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "text",
-      description = "text for a person or json for a program, text unless set")
+      description = {
+        "text unless set; html for one file as a page; json, csv or sarif for a program;",
+        "csv has a row for each finding of all files"
+      })
   Format format;
 
   @Option(
@@ -69,6 +77,16 @@ final class ExamineCommand implements Callable<Integer> {
       description = "show values that tell of a person; they are masked otherwise")
   boolean showPersonal;
 
+  @Option(
+      names = "--second-decoder",
+      description = "decode WSQ images by a second decoder too and report the difference")
+  boolean secondDecoder;
+
+  @Option(
+      names = "--with-images",
+      description = "html: show the images themselves, which are personal data")
+  boolean withImages;
+
   @Mixin OutputOptions output;
 
   @Mixin LimitOptions limits;
@@ -87,36 +105,35 @@ final class ExamineCommand implements Callable<Integer> {
     RenderOptions rendering =
         new RenderOptions(showPersonal, console.colour() && output.output == null, WIDTH);
     List<Path> paths = InputPaths.expand(files);
-    List<String> rendered = new ArrayList<>();
+    if (format == Format.html && paths.size() > 1) {
+      throw CommandFailure.usage("html is a page for one file; these are " + paths.size());
+    }
+    ReportAssembly reports = new ReportAssembly(format, tables, rendering, pixels(tables));
     int worst = ExitStatus.OK;
     for (Path path : paths) {
       InputFile file = InputFile.open(path, limits.maxFileSize);
       FindingsReport report = examiner.examine(file.bytes(), options);
       worst = Math.max(worst, ExitStatus.of(report.verdict()));
-      rendered.add(
-          switch (format) {
-            case text -> TextReport.render(file.facts(), report, rendering);
-            case json -> JsonReport.render(file.facts(), report, rendering);
-          });
+      reports.add(file.facts(), report);
     }
-    output.write(joined(rendered), console, paths);
+    output.write(reports.text(), console, paths);
     return worst;
   }
 
-  /** Several JSON reports make an array; one stands alone. */
-  private String joined(List<String> rendered) {
-    if (rendered.size() == 1) {
-      return rendered.get(0);
+  private Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels(SpecTables tables) {
+    if (!withImages) {
+      return Optional.empty();
     }
-    return switch (format) {
-      case text -> String.join("\n" + "=".repeat(WIDTH) + "\n\n", rendered);
-      case json -> "[" + String.join(",\n", rendered) + "]";
-    };
+    ImageExtraction extraction = new ImageExtraction(tables, limits.decoding());
+    return Optional.of(image -> extraction.decode(image).pixels());
   }
 
   private ExaminationOptions options(SpecTables tables) {
     ExaminationOptions options =
-        ExaminationOptions.standard().withDepth(depth).withImageLimits(limits.decoding());
+        ExaminationOptions.standard()
+            .withDepth(depth)
+            .withImageLimits(limits.decoding())
+            .withSecondDecoder(secondDecoder);
     return profile == null ? options : NamedProfile.applyTo(options, profile, tables);
   }
 }

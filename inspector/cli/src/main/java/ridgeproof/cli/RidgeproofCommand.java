@@ -35,10 +35,13 @@ final class RidgeproofCommand implements Runnable {
   static CommandLine commandLine(Console console) {
     CommandLine line = new CommandLine(new RidgeproofCommand());
     line.addSubcommand(new ExamineCommand(console));
+    line.addSubcommand(new TicketCommand(console));
+    line.addSubcommand(new CompareCommand(console));
     line.addSubcommand(new LayoutCommand(console));
     line.addSubcommand(new ImagesCommand(console));
     line.addSubcommand(new RulesCommand(console));
     line.addSubcommand(new CodesCommand(console));
+    line.addSubcommand(new DemoCommand(console));
     line.getSubcommands().values().forEach(RidgeproofCommand::addHelp);
     line.setOut(new PrintWriter(console.out(), true));
     line.setErr(new PrintWriter(console.error(), true));

@@ -1,0 +1,102 @@
+package ridgeproof.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import ridgeproof.examination.Depth;
+import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.examination.Examiner;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.comparison.IgnoredFields;
+import ridgeproof.examination.comparison.TransactionComparison;
+import ridgeproof.report.ComparisonJson;
+import ridgeproof.report.ComparisonText;
+import ridgeproof.report.RenderOptions;
+import ridgeproof.spec.SpecTables;
+
+@Command(
+    name = "compare",
+    description = "Says what a second transaction has otherwise than a first.",
+    footer = {
+      "",
+      "Exit status: 0 nothing that counts differs, 1 something does.",
+      "64 wrong usage, 70 a defect of Ridgeproof, 74 a file cannot be read or written."
+    })
+final class CompareCommand implements Callable<Integer> {
+
+  private static final int WIDTH = 80;
+  private static final int DIFFERENT = 1;
+
+  enum Format {
+    text,
+    json
+  }
+
+  @Parameters(index = "0", paramLabel = "A", description = "the first transaction file")
+  Path first;
+
+  @Parameters(index = "1", paramLabel = "B", description = "the second transaction file")
+  Path second;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      defaultValue = "text",
+      description = "text for a person or json for a program, text unless set")
+  Format format;
+
+  @Option(
+      names = "--ignore",
+      paramLabel = "FIELDS",
+      defaultValue = IgnoredFields.STANDARD,
+      converter = IgnoredFieldsConverter.class,
+      description = {
+        "fields whose differences do not count, such as 1.005,2.022; LEN is the length of every",
+        "record; " + IgnoredFields.STANDARD + " unless set"
+      })
+  IgnoredFields ignored;
+
+  @Option(
+      names = "--show-personal",
+      description = "show values that tell of a person; they are masked otherwise")
+  boolean showPersonal;
+
+  @Mixin OutputOptions output;
+
+  @Mixin LimitOptions limits;
+
+  private final Console console;
+
+  CompareCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    SpecTables tables = SpecTables.open();
+    Examiner examiner = new Examiner(tables, limits.reading());
+    ExaminationOptions options =
+        ExaminationOptions.standard().withDepth(Depth.IMAGES).withImageLimits(limits.decoding());
+    InputFile a = InputFile.open(first, limits.maxFileSize);
+    InputFile b = InputFile.open(second, limits.maxFileSize);
+    FindingsReport before = examiner.examine(a.bytes(), options);
+    FindingsReport after = examiner.examine(b.bytes(), options);
+    TransactionComparison comparison =
+        TransactionComparison.of(
+            before, after, new ImageExtraction(tables, limits.decoding()), ignored);
+    RenderOptions rendering =
+        new RenderOptions(showPersonal, console.colour() && output.output == null, WIDTH);
+    String text =
+        switch (format) {
+          case text -> ComparisonText.render(a.facts(), b.facts(), comparison, rendering);
+          case json -> ComparisonJson.render(a.facts(), b.facts(), comparison, rendering);
+        };
+    output.write(text, console, List.of(first, second));
+    return comparison.same() ? ExitStatus.OK : DIFFERENT;
+  }
+}

@@ -1,0 +1,142 @@
+package ridgeproof.examination.comparison;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeSet;
+import ridgeproof.spec.FieldNumber;
+import ridgeproof.transaction.Field;
+import ridgeproof.transaction.Item;
+import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.transaction.Subfield;
+
+/** Compares the fields of two records; image data is compared elsewhere. */
+final class FieldComparison {
+
+  private final IgnoredFields ignored;
+  private final List<ValueDifference> differences = new ArrayList<>();
+
+  private FieldComparison(IgnoredFields ignored) {
+    this.ignored = ignored;
+  }
+
+  static List<ValueDifference> of(
+      LogicalRecord first, LogicalRecord second, IgnoredFields ignored) {
+    FieldComparison comparison = new FieldComparison(ignored);
+    Map<FieldNumber, List<Field>> inFirst = byNumber(first);
+    Map<FieldNumber, List<Field>> inSecond = byNumber(second);
+    TreeSet<FieldNumber> numbers = new TreeSet<>(inFirst.keySet());
+    numbers.addAll(inSecond.keySet());
+    for (FieldNumber number : numbers) {
+      comparison.compare(
+          number,
+          inFirst.getOrDefault(number, List.of()),
+          inSecond.getOrDefault(number, List.of()));
+    }
+    return List.copyOf(comparison.differences);
+  }
+
+  private static Map<FieldNumber, List<Field>> byNumber(LogicalRecord record) {
+    Map<FieldNumber, List<Field>> fields = new LinkedHashMap<>();
+    for (Field field : record.fields()) {
+      fields.computeIfAbsent(field.number(), key -> new ArrayList<>()).add(field);
+    }
+    return fields;
+  }
+
+  private void compare(FieldNumber number, List<Field> first, List<Field> second) {
+    for (int i = 0; i < Math.max(first.size(), second.size()); i++) {
+      if (i >= second.size()) {
+        add(number, OptionalInt.empty(), OptionalInt.empty(), whole(first.get(i)), null);
+      } else if (i >= first.size()) {
+        add(number, OptionalInt.empty(), OptionalInt.empty(), null, whole(second.get(i)));
+      } else if (first.get(i).isData() != second.get(i).isData()) {
+        add(
+            number,
+            OptionalInt.empty(),
+            OptionalInt.empty(),
+            whole(first.get(i)),
+            whole(second.get(i)));
+      } else {
+        subfields(number, first.get(i).subfields(), second.get(i).subfields());
+      }
+    }
+  }
+
+  /**
+   * Subfields the same at the beginning and at the end are set aside, so that one more shows as
+   * one.
+   */
+  private void subfields(FieldNumber number, List<Subfield> first, List<Subfield> second) {
+    int start = 0;
+    int least = Math.min(first.size(), second.size());
+    while (start < least && same(first.get(start), second.get(start))) {
+      start++;
+    }
+    int end = 0;
+    while (end < least - start
+        && same(first.get(first.size() - 1 - end), second.get(second.size() - 1 - end))) {
+      end++;
+    }
+    for (int i = start; i < Math.max(first.size(), second.size()) - end; i++) {
+      boolean inFirst = i < first.size() - end;
+      boolean inSecond = i < second.size() - end;
+      boolean alone = first.size() == 1 && second.size() == 1;
+      OptionalInt place = alone ? OptionalInt.empty() : OptionalInt.of(i + 1);
+      if (inFirst && inSecond) {
+        items(number, place, first.get(i), second.get(i));
+      } else {
+        add(
+            number,
+            place,
+            OptionalInt.empty(),
+            inFirst ? joined(first.get(i)) : null,
+            inSecond ? joined(second.get(i)) : null);
+      }
+    }
+  }
+
+  private void items(FieldNumber number, OptionalInt place, Subfield first, Subfield second) {
+    int most = Math.max(first.items().size(), second.items().size());
+    for (int item = 1; item <= most; item++) {
+      String left = item <= first.items().size() ? first.text(item) : null;
+      String right = item <= second.items().size() ? second.text(item) : null;
+      if (left == null || !left.equals(right)) {
+        add(number, place, most == 1 ? OptionalInt.empty() : OptionalInt.of(item), left, right);
+      }
+    }
+  }
+
+  private static boolean same(Subfield first, Subfield second) {
+    return texts(first).equals(texts(second));
+  }
+
+  private static List<String> texts(Subfield subfield) {
+    return subfield.items().stream().map(Item::text).toList();
+  }
+
+  private static String joined(Subfield subfield) {
+    return String.join(" | ", texts(subfield));
+  }
+
+  private static String whole(Field field) {
+    return field.isData()
+        ? field.value().length() + " bytes of data"
+        : String.join(" || ", field.subfields().stream().map(FieldComparison::joined).toList());
+  }
+
+  private void add(
+      FieldNumber number, OptionalInt subfield, OptionalInt item, String first, String second) {
+    differences.add(
+        new ValueDifference(
+            number,
+            subfield,
+            item,
+            Optional.ofNullable(first),
+            Optional.ofNullable(second),
+            ignored.contains(number)));
+  }
+}

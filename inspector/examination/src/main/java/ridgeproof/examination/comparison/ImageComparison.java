@@ -1,0 +1,72 @@
+package ridgeproof.examination.comparison;
+
+import java.nio.ByteBuffer;
+import java.util.Optional;
+import ridgeproof.examination.ExaminedImage;
+import ridgeproof.examination.ImageExtraction;
+import ridgeproof.imagery.GrayImage;
+import ridgeproof.transaction.ByteSource;
+
+/** Compares two images: their bytes, then their pixels. */
+final class ImageComparison {
+
+  private final ImageExtraction extraction;
+
+  ImageComparison(ImageExtraction extraction) {
+    this.extraction = extraction;
+  }
+
+  /** The difference; empty where neither has image data. */
+  Optional<ImageDifference> of(ExaminedImage first, ExaminedImage second) {
+    if (first.data().isEmpty() && second.data().isEmpty()) {
+      return Optional.empty();
+    }
+    boolean sameBytes = sameBytes(first.data(), second.data());
+    if (sameBytes && sameShape(first, second)) {
+      return Optional.of(new ImageDifference.SameBytes());
+    }
+    Optional<GrayImage> left = extraction.decode(first).pixels();
+    Optional<GrayImage> right = extraction.decode(second).pixels();
+    if (left.isEmpty() || right.isEmpty()) {
+      return Optional.of(new ImageDifference.NotDecoded(left.isPresent(), right.isPresent()));
+    }
+    ImageDifference found = pixels(left.get(), right.get());
+    boolean same = sameBytes && found instanceof ImageDifference.SamePixels;
+    return Optional.of(same ? new ImageDifference.SameBytes() : found);
+  }
+
+  private static boolean sameBytes(Optional<ByteSource> first, Optional<ByteSource> second) {
+    return first.isPresent()
+        && second.isPresent()
+        && first.get().asBuffer().equals(second.get().asBuffer());
+  }
+
+  /** Raw pixels mean another picture when the record gives them another width. */
+  private static boolean sameShape(ExaminedImage first, ExaminedImage second) {
+    return first.width().equals(second.width())
+        && first.height().equals(second.height())
+        && first.compression().equals(second.compression());
+  }
+
+  private static ImageDifference pixels(GrayImage first, GrayImage second) {
+    if (first.width() != second.width() || first.height() != second.height()) {
+      return new ImageDifference.DifferentSize(
+          first.width(), first.height(), second.width(), second.height());
+    }
+    ByteBuffer left = first.asBuffer();
+    ByteBuffer right = second.asBuffer();
+    int largest = 0;
+    long sum = 0;
+    long differing = 0;
+    while (left.hasRemaining()) {
+      int difference = Math.abs((left.get() & 0xFF) - (right.get() & 0xFF));
+      largest = Math.max(largest, difference);
+      sum += difference;
+      differing += difference == 0 ? 0 : 1;
+    }
+    long count = (long) first.width() * first.height();
+    return differing == 0
+        ? new ImageDifference.SamePixels()
+        : new ImageDifference.DifferentPixels(largest, (double) sum / count, differing, count);
+  }
+}

@@ -1,0 +1,119 @@
+package ridgeproof.report;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.finding.Finding;
+import ridgeproof.finding.Location;
+import ridgeproof.transaction.ByteRange;
+
+/**
+ * One row a finding (RFC 4180, with line feeds), for the findings of many files in one sheet. A
+ * cell that a spreadsheet would take for a formula begins with an apostrophe.
+ */
+public final class FindingsCsv {
+
+  private static final List<String> COLUMNS =
+      List.of(
+          "file",
+          "sha256",
+          "verdict",
+          "rule",
+          "severity",
+          "title",
+          "record",
+          "record_type",
+          "idc",
+          "position",
+          "field",
+          "subfield",
+          "item",
+          "offset",
+          "length",
+          "found",
+          "required",
+          "remedy",
+          "source");
+
+  private static final String FORMULA = "=+-@";
+
+  private final boolean showPersonal;
+  private final StringBuilder out = new StringBuilder();
+
+  public FindingsCsv(RenderOptions options) {
+    this.showPersonal = options.showPersonal();
+    row(COLUMNS);
+  }
+
+  /** Appends the findings of a file; a file without findings has a row that says so. */
+  public void add(FileFacts file, FindingsReport report) {
+    List<String> start = List.of(file.name(), file.sha256(), report.verdict().name());
+    if (report.findings().isEmpty()) {
+      row(start, List.of("", "", "no findings"));
+    }
+    ObservedText observed = new ObservedText(report, showPersonal);
+    for (Finding finding : report.findings()) {
+      row(start, cells(finding, observed));
+    }
+  }
+
+  /** The sheet with all that was added. */
+  public String text() {
+    return out.toString();
+  }
+
+  private List<String> cells(Finding finding, ObservedText observed) {
+    Location place = finding.location();
+    return List.of(
+        finding.ruleId(),
+        finding.severity().name(),
+        finding.rule().title(),
+        number(place.record()),
+        number(place.recordType()),
+        number(place.idc()),
+        number(place.position()),
+        place.field().map(Object::toString).orElse(""),
+        number(place.subfield()),
+        number(place.item()),
+        offset(place.bytes()),
+        place.bytes().map(bytes -> String.valueOf(bytes.length())).orElse(""),
+        observed.of(finding),
+        finding.required(),
+        finding.remedy(),
+        finding.source().document()
+            + (finding.source().place().isEmpty() ? "" : ", " + finding.source().place()));
+  }
+
+  private static String offset(Optional<ByteRange> bytes) {
+    return bytes.map(range -> String.valueOf(range.offset())).orElse("");
+  }
+
+  private static String number(OptionalInt value) {
+    return value.isPresent() ? String.valueOf(value.getAsInt()) : "";
+  }
+
+  private void row(List<String> start, List<String> rest) {
+    StringBuilder padding = new StringBuilder();
+    padding.append(",".repeat(COLUMNS.size() - start.size() - rest.size()));
+    out.append(joined(start)).append(',').append(joined(rest)).append(padding).append('\n');
+  }
+
+  private void row(List<String> cells) {
+    out.append(joined(cells)).append('\n');
+  }
+
+  private static String joined(List<String> cells) {
+    return cells.stream().map(FindingsCsv::cell).collect(Collectors.joining(","));
+  }
+
+  private static String cell(String text) {
+    String safe = SafeText.of(text);
+    if (!safe.isEmpty() && FORMULA.indexOf(safe.charAt(0)) >= 0) {
+      safe = "'" + safe;
+    }
+    boolean quoted = safe.indexOf(',') >= 0 || safe.indexOf('"') >= 0 || safe.startsWith("'");
+    return quoted ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
+  }
+}

@@ -1,0 +1,34 @@
+package ridgeproof.report;
+
+import java.util.Optional;
+import java.util.function.Function;
+import ridgeproof.examination.ExaminedImage;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.imagery.GrayImage;
+
+/**
+ * The report as one self-contained page: no script, nothing loaded, every value from the file
+ * escaped.
+ */
+public final class HtmlReport {
+
+  private HtmlReport() {}
+
+  /** The page with an outline in place of each image. */
+  public static String render(FileFacts file, FindingsReport report, RenderOptions options) {
+    return Pages.report(new PageContents(file, report, options, Optional.empty()).page());
+  }
+
+  /**
+   * The page with the images themselves, which are personal data.
+   *
+   * @param pixels decodes an image; empty where it cannot be decoded
+   */
+  public static String render(
+      FileFacts file,
+      FindingsReport report,
+      RenderOptions options,
+      Function<ExaminedImage, Optional<GrayImage>> pixels) {
+    return Pages.report(new PageContents(file, report, options, Optional.of(pixels)).page());
+  }
+}

@@ -1,0 +1,80 @@
+package ridgeproof.report;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What the templates of the HTML report are filled with; every text is inert already. */
+record Page(
+    PageHead head,
+    String fileName,
+    String verdict,
+    String verdictWords,
+    String counts,
+    boolean personalShown,
+    List<Fact> facts,
+    List<String> relaxed,
+    List<Step> steps,
+    List<HandDiagram> hands,
+    List<PositionRow> positions,
+    boolean imagesShown,
+    List<Picture> pictures,
+    List<FindingNote> wholeFile,
+    List<RecordPart> records,
+    List<RuleNote> rules,
+    List<Fact> documents,
+    List<String> cautions) {
+
+  /**
+   * A name and a value.
+   *
+   * @param verbatim whether the value is to be read letter by letter
+   */
+  record Fact(String name, String value, boolean verbatim) {}
+
+  /** Something to do, with the findings that it answers. */
+  record Step(String severity, String remedy, String rules, List<Link> places, int furtherPlaces) {}
+
+  /** A link within the page. */
+  record Link(String target, String text) {}
+
+  /** A friction ridge position, what there is of it, and where to read on. */
+  record PositionRow(
+      int code, String name, PositionState state, String note, Optional<Link> image) {}
+
+  /** A finding beside the field or record that it is about. */
+  record FindingNote(
+      String anchor,
+      String severity,
+      String rule,
+      String title,
+      String place,
+      String found,
+      String required,
+      List<String> measures,
+      Optional<String> why) {}
+
+  /** A record and what it holds. */
+  record RecordPart(
+      String anchor,
+      String title,
+      String extent,
+      String image,
+      List<FindingNote> findings,
+      List<FieldPart> fields,
+      int furtherFields) {}
+
+  /** A field, its values and the findings about it. */
+  record FieldPart(
+      int offset,
+      int length,
+      String number,
+      String mnemonic,
+      String name,
+      List<String> values,
+      int furtherValues,
+      List<FindingNote> findings) {}
+
+  /** A rule that the report cites. */
+  record RuleNote(
+      String id, String severity, String title, String explanation, String remedy, String source) {}
+}

@@ -1,0 +1,103 @@
+package ridgeproof.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import ridgeproof.examination.ExaminedImage;
+import ridgeproof.examination.PixelFacts;
+import ridgeproof.imagery.PixelDensity;
+
+/**
+ * An image drawn at its true proportion, that of its pixels where they could be decoded, and at its
+ * true size where its resolution is stated and the page is wide enough.
+ *
+ * @param width drawn, in millimetres
+ * @param height drawn, in millimetres
+ * @param bar length of the scale bar as drawn, in millimetres; 0 where the resolution is not known
+ * @param barWords what the scale bar stands for
+ * @param source the pixels as a data address
+ */
+record Picture(
+    String anchor,
+    String title,
+    String measures,
+    String state,
+    String severity,
+    double width,
+    double height,
+    double bar,
+    String barWords,
+    String scale,
+    Optional<String> source,
+    int record) {
+
+  /** What a page of paper holds between its margins. */
+  private static final double WIDEST_MM = 170;
+
+  private static final double HIGHEST_MM = 120;
+  private static final double NARROWEST_MM = 3;
+  private static final double UNKNOWN_MM = 40;
+  private static final double MM_PER_INCH = 25.4;
+  private static final List<Integer> BARS = List.of(1, 2, 5, 10, 20, 50, 100, 200, 500, 1000);
+
+  static Picture of(
+      ExaminedImage image,
+      String title,
+      String measures,
+      String state,
+      String severity,
+      Optional<String> source) {
+    int columns =
+        Math.max(1, image.pixels().map(PixelFacts::width).orElse(image.width().orElse(1)));
+    int rows = Math.max(1, image.pixels().map(PixelFacts::height).orElse(image.height().orElse(1)));
+    Optional<PixelDensity> density =
+        image
+            .density()
+            .filter(d -> d.horizontalPpi() > 0 && d.verticalPpi() > 0)
+            .filter(d -> image.width().isPresent() && image.height().isPresent());
+    double trueWidth =
+        density.map(d -> columns / d.horizontalPpi() * MM_PER_INCH).orElse(UNKNOWN_MM);
+    double trueHeight =
+        density.map(d -> rows / d.verticalPpi() * MM_PER_INCH).orElse(UNKNOWN_MM * rows / columns);
+    double factor = Math.min(1, Math.min(WIDEST_MM / trueWidth, HIGHEST_MM / trueHeight));
+    int bar = density.isPresent() ? bar(trueWidth) : 0;
+    return new Picture(
+        "i" + image.record().ordinal(),
+        title,
+        measures,
+        state,
+        severity,
+        Math.max(NARROWEST_MM, trueWidth * factor),
+        Math.max(NARROWEST_MM, trueHeight * factor),
+        bar * factor,
+        bar + " mm",
+        scale(density.isPresent(), factor),
+        source,
+        image.record().ordinal());
+  }
+
+  /** The longest round length that is at most a third of the width. */
+  private static int bar(double width) {
+    return BARS.stream().filter(length -> length <= width / 3).reduce(0, Math::max);
+  }
+
+  private static String scale(boolean known, double factor) {
+    if (!known) {
+      return "Resolution not stated: true proportion, no scale.";
+    }
+    return factor < 1 ? String.format(Locale.ROOT, "Drawn at %.2g of its true size.", factor) : "";
+  }
+
+  String millimetres(double value) {
+    return String.format(Locale.ROOT, "%.2f", value);
+  }
+
+  /** Room for the scale bar below the image. */
+  double wholeHeight() {
+    return bar > 0 ? height + 5 : height;
+  }
+
+  double wholeWidth() {
+    return Math.max(width, bar > 0 ? bar + 14 : width);
+  }
+}

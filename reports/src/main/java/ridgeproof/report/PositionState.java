@@ -1,0 +1,27 @@
+package ridgeproof.report;
+
+import java.util.Locale;
+
+/** What there is of a friction ridge position. */
+enum PositionState {
+  PRESENT("present"),
+  DOUBTFUL("look again"),
+  MISSING("missing"),
+  ACCOUNTED("accounted for"),
+  NOT_ASKED("not asked for");
+
+  private final String words;
+
+  PositionState(String words) {
+    this.words = words;
+  }
+
+  String words() {
+    return words;
+  }
+
+  /** The class in the style sheet. */
+  String style() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

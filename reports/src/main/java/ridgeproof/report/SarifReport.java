@@ -1,0 +1,195 @@
+package ridgeproof.report;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.finding.Finding;
+import ridgeproof.finding.Location;
+import ridgeproof.spec.RuleRow;
+import ridgeproof.spec.Severity;
+import ridgeproof.spec.SpecTables;
+
+/**
+ * Findings as a SARIF 2.1.0 log (OASIS Static Analysis Results Interchange Format), one run for all
+ * files.
+ */
+public final class SarifReport {
+
+  static final String SCHEMA = "https://json.schemastore.org/sarif-2.1.0.json";
+
+  private static final JsonFactory JSON = InertJson.factory();
+  private static final String HEX = "0123456789ABCDEF";
+
+  private record Examined(FileFacts file, List<Finding> findings, ObservedText observed) {}
+
+  private final Wording wording;
+  private final ToolFacts tool;
+  private final boolean showPersonal;
+  private final List<Examined> files = new ArrayList<>();
+  private final Map<String, RuleRow> rules = new LinkedHashMap<>();
+  private final Map<String, Integer> ruleIndex = new HashMap<>();
+
+  public SarifReport(SpecTables tables, ToolFacts tool, RenderOptions options) {
+    this.wording = new Wording(tables);
+    this.tool = tool;
+    this.showPersonal = options.showPersonal();
+  }
+
+  /** Appends the findings of a file. */
+  public void add(FileFacts file, FindingsReport report) {
+    files.add(new Examined(file, report.findings(), new ObservedText(report, showPersonal)));
+    for (Finding finding : report.findings()) {
+      ruleIndex.putIfAbsent(finding.ruleId(), ruleIndex.size());
+      rules.putIfAbsent(finding.ruleId(), finding.rule());
+    }
+  }
+
+  /** The log of all that was added. */
+  public String text() {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = JSON.createGenerator(text)) {
+      json.useDefaultPrettyPrinter();
+      write(json);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString();
+  }
+
+  private void write(JsonGenerator json) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("$schema", SCHEMA);
+    json.writeStringField("version", "2.1.0");
+    json.writeArrayFieldStart("runs");
+    json.writeStartObject();
+    writeTool(json);
+    json.writeStringField("columnKind", "unicodeCodePoints");
+    json.writeArrayFieldStart("artifacts");
+    for (Examined examined : files) {
+      writeArtifact(json, examined.file());
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("results");
+    for (int i = 0; i < files.size(); i++) {
+      for (Finding finding : files.get(i).findings()) {
+        writeResult(json, finding, i);
+      }
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void writeTool(JsonGenerator json) throws IOException {
+    json.writeObjectFieldStart("tool");
+    json.writeObjectFieldStart("driver");
+    json.writeStringField("name", "Ridgeproof");
+    json.writeStringField("version", tool.version());
+    json.writeArrayFieldStart("rules");
+    for (RuleRow rule : rules.values()) {
+      json.writeStartObject();
+      json.writeStringField("id", rule.id());
+      writeText(json, "shortDescription", rule.title());
+      writeText(json, "fullDescription", RuleListing.spoken(rule.explanation()));
+      writeText(json, "help", RuleListing.spoken(rule.remedy()));
+      json.writeObjectFieldStart("defaultConfiguration");
+      json.writeStringField("level", level(rule.severity()));
+      json.writeEndObject();
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+    json.writeEndObject();
+  }
+
+  private static void writeArtifact(JsonGenerator json, FileFacts file) throws IOException {
+    json.writeStartObject();
+    json.writeObjectFieldStart("location");
+    json.writeStringField("uri", uri(file.name()));
+    json.writeEndObject();
+    json.writeNumberField("length", file.bytes());
+    json.writeObjectFieldStart("hashes");
+    json.writeStringField("sha-256", file.sha256());
+    json.writeEndObject();
+    json.writeEndObject();
+  }
+
+  private void writeResult(JsonGenerator json, Finding finding, int artifact) throws IOException {
+    Location place = finding.location();
+    json.writeStartObject();
+    json.writeStringField("ruleId", finding.ruleId());
+    json.writeNumberField("ruleIndex", ruleIndex.get(finding.ruleId()));
+    json.writeStringField("level", level(finding.severity()));
+    writeText(
+        json,
+        "message",
+        finding.rule().title()
+            + ": found "
+            + files.get(artifact).observed().of(finding)
+            + ", required "
+            + SafeText.of(finding.required())
+            + ". "
+            + SafeText.of(finding.remedy()));
+    json.writeArrayFieldStart("locations");
+    json.writeStartObject();
+    json.writeObjectFieldStart("physicalLocation");
+    json.writeObjectFieldStart("artifactLocation");
+    json.writeStringField("uri", uri(files.get(artifact).file().name()));
+    json.writeNumberField("index", artifact);
+    json.writeEndObject();
+    if (place.bytes().isPresent()) {
+      json.writeObjectFieldStart("region");
+      json.writeNumberField("byteOffset", place.bytes().get().offset());
+      json.writeNumberField("byteLength", place.bytes().get().length());
+      json.writeEndObject();
+    }
+    json.writeEndObject();
+    json.writeArrayFieldStart("logicalLocations");
+    json.writeStartObject();
+    json.writeStringField("fullyQualifiedName", wording.whereabouts(place));
+    json.writeStringField("kind", place.field().isPresent() ? "member" : "object");
+    json.writeEndObject();
+    json.writeEndArray();
+    json.writeEndObject();
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void writeText(JsonGenerator json, String name, String text) throws IOException {
+    json.writeObjectFieldStart(name);
+    json.writeStringField("text", text);
+    json.writeEndObject();
+  }
+
+  private static String level(Severity severity) {
+    return switch (severity) {
+      case BLOCKING -> "error";
+      case LIKELY -> "warning";
+      case ADVICE, NOTE -> "note";
+    };
+  }
+
+  /** The file name as a relative reference (RFC 3986): all but unreserved characters escaped. */
+  static String uri(String name) {
+    StringBuilder uri = new StringBuilder();
+    for (byte b : name.getBytes(StandardCharsets.UTF_8)) {
+      int c = b & 0xFF;
+      if (c < 0x80 && (Character.isLetterOrDigit(c) || "-._~".indexOf(c) >= 0)) {
+        uri.append((char) c);
+      } else {
+        uri.append('%').append(HEX.charAt(c >> 4)).append(HEX.charAt(c & 0xF));
+      }
+    }
+    return uri.toString();
+  }
+}

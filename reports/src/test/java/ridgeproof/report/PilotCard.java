@@ -1,0 +1,149 @@
+package ridgeproof.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import ridgeproof.spec.FieldNumber;
+import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.CharacterEncoding;
+import ridgeproof.transaction.FieldDraft;
+import ridgeproof.transaction.RecordDraft;
+import ridgeproof.transaction.TransactionWriter;
+
+/**
+ * A card of the invented Tidewater Harbour Pilots' licensing office, with images too small to show
+ * a finger.
+ */
+final class PilotCard {
+
+  static final int WIDTH = 32;
+  static final int HEIGHT = 24;
+
+  private final CharacterEncoding encoding;
+  private final Map<Integer, String> header = new TreeMap<>();
+  private final Map<Integer, String> particulars = new TreeMap<>();
+  private final Map<Integer, String> print = new TreeMap<>();
+  private final List<Integer> positions = new ArrayList<>();
+  private int brightened;
+
+  PilotCard(CharacterEncoding encoding) {
+    this.encoding = encoding;
+    header.putAll(
+        Map.of(
+            2,
+            "0500",
+            4,
+            "FAUF",
+            5,
+            "20260302",
+            7,
+            "THP000000",
+            8,
+            "THP000001",
+            9,
+            "PILOT-0001",
+            11,
+            "00.00",
+            12,
+            "00.00",
+            14,
+            "20260302101500Z"));
+    particulars.put(2, "00");
+    particulars.put(18, "SPECIMEN,ADA");
+    print.putAll(
+        Map.of(
+            3,
+            "1",
+            4,
+            "TIDEWATER PILOTS",
+            5,
+            "20260302",
+            8,
+            "1",
+            9,
+            "500",
+            10,
+            "500",
+            11,
+            "NONE",
+            12,
+            "8"));
+    for (int position = 1; position <= 14; position++) {
+      positions.add(position);
+    }
+  }
+
+  static PilotCard ascii() {
+    return new PilotCard(CharacterEncoding.ASCII);
+  }
+
+  PilotCard header(int field, String value) {
+    header.put(field, value);
+    return this;
+  }
+
+  PilotCard particular(int field, String value) {
+    particulars.put(field, value);
+    return this;
+  }
+
+  /** A field of every print. */
+  PilotCard print(int field, String value) {
+    print.put(field, value);
+    return this;
+  }
+
+  PilotCard without(int position) {
+    positions.remove(Integer.valueOf(position));
+    return this;
+  }
+
+  /** The prints in that order, each with the position's number as its IDC. */
+  PilotCard inOrder(List<Integer> order) {
+    positions.clear();
+    positions.addAll(order);
+    return this;
+  }
+
+  /** The first pixel of that print brighter by 100 gray levels. */
+  PilotCard brightened(int position) {
+    brightened = position;
+    return this;
+  }
+
+  byte[] bytes() {
+    List<RecordDraft> records = new ArrayList<>();
+    records.add(RecordDraft.tagged(1, fields(1, header)));
+    records.add(RecordDraft.tagged(2, fields(2, particulars)));
+    positions.forEach(position -> records.add(taggedPrint(position)));
+    return new TransactionWriter(encoding).write(records);
+  }
+
+  private RecordDraft taggedPrint(int position) {
+    Map<Integer, String> values = new TreeMap<>(print);
+    values.putIfAbsent(2, "%02d".formatted(position));
+    values.putIfAbsent(6, Integer.toString(WIDTH));
+    values.putIfAbsent(7, Integer.toString(HEIGHT));
+    values.putIfAbsent(13, Integer.toString(position));
+    if (position > 10) {
+      values.computeIfPresent(3, (field, impression) -> impression.equals("1") ? "0" : impression);
+    }
+    List<FieldDraft> fields = new ArrayList<>(fields(14, values));
+    byte[] pixels = new byte[WIDTH * HEIGHT];
+    for (int i = 0; i < pixels.length; i++) {
+      pixels[i] = (byte) (i * 7 % 101 + position);
+    }
+    pixels[0] += position == brightened ? 100 : 0;
+    fields.add(FieldDraft.data(new FieldNumber(14, 999), ByteSource.of(pixels)));
+    return RecordDraft.tagged(14, fields);
+  }
+
+  private static List<FieldDraft> fields(int type, Map<Integer, String> values) {
+    List<FieldDraft> fields = new ArrayList<>();
+    fields.add(FieldDraft.text(new FieldNumber(type, 1), ""));
+    values.forEach(
+        (field, value) -> fields.add(FieldDraft.text(new FieldNumber(type, field), value)));
+    return fields;
+  }
+}
