@@ -84,14 +84,14 @@ class ItemPresenceTest {
 
   @Test
   void aForbiddenItemIsToldOnlyWhereItsConditionHolds() {
-    assertEquals(List.of("RP-FLD-014"), told("forbidden if item 1 = A", "A", "1"));
+    assertEquals(List.of("RP-FLD-009"), told("forbidden if item 1 = A", "A", "1"));
     assertEquals(List.of(), told("forbidden if item 1 = A", "D", "1"));
     assertEquals(List.of(), told("forbidden if item 1 = A", "A"));
   }
 
   @Test
   void aDeprecatedItemIsToldWhereItIsGiven() {
-    assertEquals(List.of("RP-FLD-015"), told("deprecated if version >= 0500", "A", "1"));
+    assertEquals(List.of("RP-FLD-010"), told("deprecated if version >= 0500", "A", "1"));
     assertEquals(List.of(), told("deprecated if version >= 0500", "A"));
     assertEquals(List.of(), told("deprecated if version < 0500", "A", "1"));
   }
