@@ -28,8 +28,7 @@ class ChangedReferencePrintsTest {
     Transaction transaction =
         new TransactionReader(SampleCard.TABLES, ReadingLimits.standard())
             .read(ByteSource.of(ReferenceFiles.read("type-4-tpcard.an2")));
-    ImageExtraction extraction =
-        new ImageExtraction(SampleCard.TABLES, DecodingLimits.standard());
+    ImageExtraction extraction = new ImageExtraction(SampleCard.TABLES, DecodingLimits.standard());
     List<ExaminedImage> images = new ArrayList<>();
     for (ExaminedImage image : extraction.imagesOf(transaction)) {
       GrayImage changed = change.apply(extraction.decode(image).pixels().orElseThrow());
@@ -98,8 +97,7 @@ class ChangedReferencePrintsTest {
   @Test
   void theCardAtTwiceItsResolutionDoesNot() {
     assertEquals(
-        List.of("RP-IMG-040"),
-        ids(new RidgePeriodRule(), ChangedReferencePrintsTest::doubled));
+        List.of("RP-IMG-040"), ids(new RidgePeriodRule(), ChangedReferencePrintsTest::doubled));
   }
 
   @Test
@@ -111,9 +109,7 @@ class ChangedReferencePrintsTest {
   @Test
   void eachPrintTurnedIntoItsNegativeIsFound() {
     List<String> found =
-        ids(
-            new ImageGroundRule(),
-            image -> RidgeImage.mapped(image, gray -> 255 - gray));
+        ids(new ImageGroundRule(), image -> RidgeImage.mapped(image, gray -> 255 - gray));
     assertEquals(Collections.nCopies(PRINTS, "RP-IMG-037"), found);
   }
 
