@@ -40,6 +40,29 @@ public final class CodeListing {
     return out.append(found.size()).append(found.size() == 1 ? " code\n" : " codes\n").toString();
   }
 
+  /** A line for each code of any table whose code or name holds the word, with its table. */
+  public static String find(SpecTables tables, String word) {
+    String wanted = word.toLowerCase(Locale.ROOT);
+    StringBuilder out = new StringBuilder();
+    int found = 0;
+    for (SpecTables.CodeTableTitle title : tables.codeTables()) {
+      for (Code code : tables.codes(title.table()).codes()) {
+        if (holds(code.code(), wanted) || holds(code.name(), wanted)) {
+          found++;
+          out.append(
+              String.format(
+                  Locale.ROOT,
+                  "%-28s %-8s %s%s%n",
+                  title.table(),
+                  code.code(),
+                  code.name(),
+                  versions(code.versions())));
+        }
+      }
+    }
+    return out.append(found).append(found == 1 ? " code\n" : " codes\n").toString();
+  }
+
   private static String versions(VersionRange range) {
     String since = range.since() == 0 ? "" : " since %04d".formatted(range.since());
     String until = range.until() == Integer.MAX_VALUE ? "" : " until %04d".formatted(range.until());

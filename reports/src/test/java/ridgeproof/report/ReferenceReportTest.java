@@ -62,7 +62,7 @@ class ReferenceReportTest {
         }
       }
     }
-    assertEquals(38, images);
+    assertEquals(36, images);
   }
 
   @Test

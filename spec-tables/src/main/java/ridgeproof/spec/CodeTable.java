@@ -1,8 +1,8 @@
 package ridgeproof.spec;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -32,16 +32,17 @@ public final class CodeTable {
   static CodeTable load(String name) {
     Table table = Table.resource("codes/" + name + ".csv");
     List<Code> codes = new ArrayList<>();
+    List<String> own = table.columns().stream().filter(c -> !COMMON.contains(c)).toList();
     for (Table.Row row : table.rows()) {
-      Map<String, String> properties = new LinkedHashMap<>(row.asMap());
-      properties.keySet().removeAll(COMMON);
+      Map<String, String> properties = new HashMap<>();
+      own.forEach(column -> properties.put(column, row.text(column)));
       codes.add(
           new Code(
               row.required("code"),
               row.required("name"),
               row.versions(),
               row.source(),
-              Map.copyOf(properties)));
+              Collections.unmodifiableMap(properties)));
     }
     return new CodeTable(name, codes);
   }

@@ -11,6 +11,10 @@ import java.util.regex.Pattern;
 public final class ParticularTables {
 
   private final Map<String, List<ParticularRow>> byTransaction = new ConcurrentHashMap<>();
+  private final Lazy<List<NumberRule>> numberRules = new Lazy<>(ParticularTables::loadNumberRules);
+  private final Lazy<List<DateOrder>> dateOrders = new Lazy<>(ParticularTables::loadDateOrders);
+  private final Lazy<List<Table.Row>> plausible =
+      new Lazy<>(() -> Table.resource("limits/plausible-particulars.csv").rows());
 
   ParticularTables() {}
 
@@ -34,6 +38,10 @@ public final class ParticularTables {
 
   /** The forms and ranges of numbers, by field in the order of the file. */
   public List<NumberRule> numberRules() {
+    return numberRules.get();
+  }
+
+  private static List<NumberRule> loadNumberRules() {
     return Table.resource("profiles/number-rules.csv").rows().stream()
         .map(
             row ->
@@ -48,12 +56,16 @@ public final class ParticularTables {
 
   /** Dates that follow each other. */
   public List<DateOrder> dateOrders() {
+    return dateOrders.get();
+  }
+
+  private static List<DateOrder> loadDateOrders() {
     return Table.resource("profiles/date-order.csv").rows().stream().map(DateOrder::of).toList();
   }
 
   /** What is to be expected of a measure in a kind of transaction, if anything is. */
   public Optional<Plausible> plausible(String measure, String kind) {
-    return Table.resource("limits/plausible-particulars.csv").rows().stream()
+    return plausible.get().stream()
         .filter(row -> row.required("measure").equals(measure))
         .filter(row -> row.text("kind").isEmpty() || row.text("kind").equals(kind))
         .map(

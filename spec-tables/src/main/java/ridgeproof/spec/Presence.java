@@ -14,6 +14,14 @@ import java.util.function.Function;
  */
 public record Presence(List<Clause> clauses, String written) {
 
+  // Nearly every row is one of these; they need no parsing at every start.
+  private static final Presence MANDATORY = always(Demand.MANDATORY, "mandatory");
+  private static final Presence OPTIONAL = always(Demand.OPTIONAL, "optional");
+
+  private static Presence always(Demand demand, String written) {
+    return new Presence(List.of(new Clause(demand, Optional.empty())), written);
+  }
+
   /** What is asked. */
   public enum Demand {
     MANDATORY,
@@ -45,6 +53,12 @@ public record Presence(List<Clause> clauses, String written) {
    * @throws IllegalArgumentException naming what cannot be read
    */
   public static Presence parse(String text) {
+    if (text.equals(MANDATORY.written())) {
+      return MANDATORY;
+    }
+    if (text.equals(OPTIONAL.written())) {
+      return OPTIONAL;
+    }
     List<Clause> clauses = new ArrayList<>();
     for (String part : text.split(";")) {
       if (!part.isBlank()) {

@@ -262,6 +262,11 @@ public final class SpecTables {
         .toList();
   }
 
+  /** What measures of decoded pixels are held against. */
+  public PixelLimits pixelLimits() {
+    return PixelLimits.load();
+  }
+
   /** How files begin that are no transactions, the most telling first. */
   public List<FileSignature> fileSignatures() {
     return fileSignatures.get();

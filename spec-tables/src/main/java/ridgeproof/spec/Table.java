@@ -2,30 +2,18 @@ package ridgeproof.spec;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 
 /** The rows of one CSV file, each able to say where it stands when a cell cannot be used. */
 final class Table {
-
-  private static final CSVFormat FORMAT =
-      CSVFormat.DEFAULT
-          .builder()
-          .setHeader()
-          .setSkipHeaderRecord(true)
-          .setIgnoreEmptyLines(true)
-          .get();
 
   private final String name;
   private final List<String> columns;
@@ -47,28 +35,31 @@ final class Table {
       if (stream == null) {
         return Optional.empty();
       }
-      return Optional.of(read(name, new InputStreamReader(stream, StandardCharsets.UTF_8)));
+      return Optional.of(read(name, new String(stream.readAllBytes(), StandardCharsets.UTF_8)));
     } catch (IOException e) {
       throw new UncheckedIOException(name, e);
     }
   }
 
-  static Table read(String name, Reader reader) throws IOException {
-    try (var parser = FORMAT.parse(reader)) {
-      List<String> columns = parser.getHeaderNames();
-      List<Row> rows = new ArrayList<>();
-      for (CSVRecord line : parser) {
-        if (line.size() != columns.size()) {
-          throw new TableError(
-              name,
-              parser.getCurrentLineNumber(),
-              "*",
-              line.size() + " cells where the first line names " + columns.size());
-        }
-        rows.add(new Row(name, parser.getCurrentLineNumber(), line));
-      }
-      return new Table(name, List.copyOf(columns), List.copyOf(rows));
+  static Table read(String name, String csv) {
+    CsvScanner scanner = new CsvScanner(name, csv);
+    List<String> columns = List.of(scanner.next());
+    Map<String, Integer> places = new HashMap<>();
+    for (int i = 0; i < columns.size(); i++) {
+      places.put(columns.get(i), i);
     }
+    List<Row> rows = new ArrayList<>();
+    for (String[] cells = scanner.next(); cells.length > 0; cells = scanner.next()) {
+      if (cells.length != columns.size()) {
+        throw new TableError(
+            name,
+            scanner.line(),
+            "*",
+            cells.length + " cells where the first line names " + columns.size());
+      }
+      rows.add(new Row(name, scanner.line(), places, cells));
+    }
+    return new Table(name, columns, List.copyOf(rows));
   }
 
   String name() {
@@ -87,20 +78,23 @@ final class Table {
   static final class Row {
     private final String table;
     private final long line;
-    private final CSVRecord cells;
+    private final Map<String, Integer> places;
+    private final String[] cells;
 
-    private Row(String table, long line, CSVRecord cells) {
+    private Row(String table, long line, Map<String, Integer> places, String[] cells) {
       this.table = table;
       this.line = line;
+      this.places = places;
       this.cells = cells;
     }
 
     /** The cell, empty text when nothing is said. */
     String text(String column) {
-      if (!cells.isMapped(column)) {
+      Integer place = places.get(column);
+      if (place == null) {
         throw new TableError(table, line, column, "no such column");
       }
-      return cells.get(column).strip();
+      return cells[place].strip();
     }
 
     String required(String column) {
@@ -130,7 +124,7 @@ final class Table {
     }
 
     Optional<String> optional(String column) {
-      return cells.isMapped(column)
+      return places.containsKey(column)
           ? Optional.of(text(column)).filter(s -> !s.isEmpty())
           : Optional.empty();
     }
@@ -140,13 +134,12 @@ final class Table {
     }
 
     VersionRange versions() {
-      return new VersionRange(
-          integer("since").orElse(0), integer("until").orElse(Integer.MAX_VALUE));
-    }
-
-    /** Every cell by its column, in the order of the file. */
-    Map<String, String> asMap() {
-      return new LinkedHashMap<>(cells.toMap());
+      int since = integer("since").orElse(0);
+      int until = integer("until").orElse(Integer.MAX_VALUE);
+      if (since > until) {
+        throw error("until", text("until") + " is before since " + text("since"));
+      }
+      return new VersionRange(since, until);
     }
 
     TableError error(String column, String problem) {

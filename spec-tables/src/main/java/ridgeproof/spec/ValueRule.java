@@ -9,6 +9,9 @@ import java.util.regex.PatternSyntaxException;
 /** What a value may be: the {@code values} column. */
 public sealed interface ValueRule {
 
+  /** What stands between alternatives. */
+  String OR = " or ";
+
   /** Whether the value satisfies the rule. */
   boolean matches(String value, CodeLookup codes);
 
@@ -117,8 +120,30 @@ public sealed interface ValueRule {
     }
   }
 
-  /** A regular expression for the whole value. */
-  record Matching(Pattern pattern) implements ValueRule {
+  /**
+   * A regular expression for the whole value.
+   *
+   * @param words the same for a person; the expression itself where the row has none
+   */
+  record Matching(Pattern pattern, String words) implements ValueRule {
+
+    private static final String WORDS_FOLLOW = " -- ";
+
+    /** Reads an expression, and the words behind it where there are any. */
+    static Matching parse(String text) {
+      int words = text.indexOf(WORDS_FOLLOW);
+      String expression = words < 0 ? text : text.substring(0, words);
+      try {
+        return new Matching(
+            Pattern.compile(expression),
+            words < 0
+                ? "the form " + expression
+                : text.substring(words + WORDS_FOLLOW.length()).strip());
+      } catch (PatternSyntaxException e) {
+        throw new IllegalArgumentException("pattern: " + e.getDescription(), e);
+      }
+    }
+
     @Override
     public boolean matches(String value, CodeLookup codes) {
       return pattern.matcher(value).matches();
@@ -126,7 +151,7 @@ public sealed interface ValueRule {
 
     @Override
     public String inWords() {
-      return "the form " + pattern.pattern();
+      return words;
     }
   }
 
@@ -166,10 +191,31 @@ public sealed interface ValueRule {
    */
   static ValueRule parse(String text) {
     List<ValueRule> rules = new ArrayList<>();
-    for (String part : text.split(" or ")) {
-      rules.addAll(parseAlternative(part.strip()));
+    int start = 0;
+    for (int or = nextOr(text, 0); or >= 0; or = nextOr(text, start)) {
+      rules.addAll(parseAlternative(text.substring(start, or).strip()));
+      start = or + OR.length();
     }
+    rules.addAll(parseAlternative(text.substring(start).strip()));
     return rules.size() == 1 ? rules.get(0) : new AnyOf(List.copyOf(rules));
+  }
+
+  /** The next " or " that an alternative follows; the words of a pattern may have their own. */
+  private static int nextOr(String text, int from) {
+    int or = text.indexOf(OR, from);
+    while (or >= 0 && !beginsAlternative(text.substring(or + OR.length()))) {
+      or = text.indexOf(OR, or + OR.length());
+    }
+    return or;
+  }
+
+  private static boolean beginsAlternative(String text) {
+    return text.startsWith("{")
+        || text.startsWith("table ")
+        || text.startsWith("pattern ")
+        || text.startsWith("date")
+        || text.startsWith("gmt")
+        || !text.isEmpty() && (Character.isDigit(text.charAt(0)) || text.charAt(0) == '-');
   }
 
   private static List<ValueRule> parseAlternative(String part) {
@@ -183,11 +229,7 @@ public sealed interface ValueRule {
       return List.of(new InTable(part.substring("table ".length()).strip()));
     }
     if (part.startsWith("pattern ")) {
-      try {
-        return List.of(new Matching(Pattern.compile(part.substring("pattern ".length()))));
-      } catch (PatternSyntaxException e) {
-        throw new IllegalArgumentException("pattern: " + e.getDescription(), e);
-      }
+      return List.of(Matching.parse(part.substring("pattern ".length())));
     }
     if (part.startsWith("{") && part.endsWith("}")) {
       List<ValueRule> members = new ArrayList<>();

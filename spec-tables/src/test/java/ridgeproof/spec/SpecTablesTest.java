@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -101,13 +99,13 @@ class SpecTablesTest {
   }
 
   @Test
-  void aCellThatCannotBeReadIsReportedWithFileLineAndColumn() throws IOException {
+  void aCellThatCannotBeReadIsReportedWithFileLineAndColumn() {
     String csv =
         "field,item,mnemonic,name,condition,characters,min_length,max_length,min_occurs,"
             + "max_occurs,values,bytes,personal,since,until,source,known\n"
             + "14.001,,LEN,Record length,mandatory,N,,,,,,,,,,ITL2015,from memory\n"
             + "14.002,,IDC,IDC,mandatroy,N,,,,,,,,,,ITL2015,from memory\n";
-    Table table = Table.read("layouts/type-14.csv", new StringReader(csv));
+    Table table = Table.read("layouts/type-14.csv", csv);
     TableError error =
         assertThrows(TableError.class, () -> table.rows().forEach(row -> FieldRow.of(row, 14)));
     assertTrue(
@@ -116,10 +114,16 @@ class SpecTablesTest {
   }
 
   @Test
-  void aLineWithTooFewCellsIsReported() {
+  void anEditionThatEndsBeforeItBeginsIsReportedWithFileLineAndColumn() {
+    Table table = Table.read("t.csv", "since,until\n0200,0300\n0500,0400\n");
     TableError error =
-        assertThrows(
-            TableError.class, () -> Table.read("t.csv", new StringReader("a,b\n1,2\n3\n")));
+        assertThrows(TableError.class, () -> table.rows().forEach(Table.Row::versions));
+    assertTrue(error.getMessage().startsWith("t.csv, line 3, column until"), error.getMessage());
+  }
+
+  @Test
+  void aLineWithTooFewCellsIsReported() {
+    TableError error = assertThrows(TableError.class, () -> Table.read("t.csv", "a,b\n1,2\n3\n"));
     assertTrue(error.getMessage().startsWith("t.csv, line 3"), error.getMessage());
   }
 }

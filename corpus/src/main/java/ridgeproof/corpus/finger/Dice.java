@@ -5,13 +5,16 @@ package ridgeproof.corpus.finger;
  * (Steele, Lea and Flood, "Fast splittable pseudorandom number generators", OOPSLA 2014), written
  * out because java.util.random does not promise its algorithms. Not for use by several threads.
  */
-final class Dice {
+public final class Dice {
 
   private static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
   private long state;
 
-  Dice(long seed, long purpose) {
+  /**
+   * @param purpose what the numbers are for: other purposes of one seed draw other numbers
+   */
+  public Dice(long seed, long purpose) {
     this.state = mix(mix(seed + GOLDEN) ^ (purpose * GOLDEN));
   }
 
@@ -27,20 +30,22 @@ final class Dice {
   }
 
   /** Uniform in [0, 1). */
-  double unit() {
+  public double unit() {
     return (next() >>> 11) * 0x1.0p-53;
   }
 
-  double between(double low, double high) {
+  /** Uniform in [low, high). */
+  public double between(double low, double high) {
     return low + (high - low) * unit();
   }
 
   /** Uniform in [0, bound). */
-  int below(int bound) {
+  public int below(int bound) {
     return (int) (((next() >>> 33) * bound) >>> 31);
   }
 
-  boolean chance(double probability) {
+  /** True with that probability. */
+  public boolean chance(double probability) {
     return unit() < probability;
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import ridgeproof.report.CodeListing;
 import ridgeproof.spec.SpecTables;
@@ -23,6 +24,12 @@ final class CodesCommand implements Callable<Integer> {
       description = "only codes whose code or name holds this")
   String word;
 
+  @Option(
+      names = "--find",
+      paramLabel = "WORD",
+      description = "look for a word in the codes and names of every table")
+  String everywhere;
+
   @Mixin OutputOptions output;
 
   private final Console console;
@@ -39,6 +46,9 @@ final class CodesCommand implements Callable<Integer> {
   }
 
   private String text(SpecTables tables) {
+    if (everywhere != null) {
+      return CodeListing.find(tables, everywhere);
+    }
     if (table == null) {
       return CodeListing.tables(tables);
     }

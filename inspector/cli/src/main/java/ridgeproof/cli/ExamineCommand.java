@@ -78,6 +78,11 @@ final class ExamineCommand implements Callable<Integer> {
   boolean showPersonal;
 
   @Option(
+      names = "--second-decoder",
+      description = "decode WSQ images by a second decoder too and report the difference")
+  boolean secondDecoder;
+
+  @Option(
       names = "--with-images",
       description = "html: show the images themselves, which are personal data")
   boolean withImages;
@@ -125,7 +130,10 @@ final class ExamineCommand implements Callable<Integer> {
 
   private ExaminationOptions options(SpecTables tables) {
     ExaminationOptions options =
-        ExaminationOptions.standard().withDepth(depth).withImageLimits(limits.decoding());
+        ExaminationOptions.standard()
+            .withDepth(depth)
+            .withImageLimits(limits.decoding())
+            .withSecondDecoder(secondDecoder);
     return profile == null ? options : NamedProfile.applyTo(options, profile, tables);
   }
 }

@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -16,6 +15,7 @@ import picocli.CommandLine.Parameters;
 import ridgeproof.examination.DecodedImage;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.MarkedFinger;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.codec.PngWriter;
 import ridgeproof.spec.SpecTables;
@@ -44,8 +44,17 @@ final class ImagesCommand implements Callable<Integer> {
   @Option(
       names = "--finger",
       paramLabel = "POSITION",
-      description = "only images of this friction ridge position, for instance 2")
+      description =
+          "only images of this friction ridge position, for instance 2; with --crop also segments")
   Integer finger;
+
+  @Option(
+      names = "--crop",
+      description = {
+        "also write each finger that a record marks in its image (14.021 and 14.025), cut out;",
+        "of a polygon its bounding box"
+      })
+  boolean crop;
 
   @Option(names = "--overwrite", description = "replace files that exist")
   boolean overwrite;
@@ -66,7 +75,7 @@ final class ImagesCommand implements Callable<Integer> {
     ImageExtraction extraction = new ImageExtraction(tables, limits.decoding());
     List<ExaminedImage> images =
         extraction.imagesOf(transaction).stream()
-            .filter(image -> finger == null || image.positions().contains(finger))
+            .filter(image -> isWanted(image) || !wantedFingers(image, extraction).isEmpty())
             .toList();
     if (images.isEmpty()) {
       throw CommandFailure.inputOutput(
@@ -76,19 +85,45 @@ final class ImagesCommand implements Callable<Integer> {
     int failed = 0;
     for (ExaminedImage image : images) {
       DecodedImage decoded = extraction.decode(image);
-      Optional<GrayImage> pixels = decoded.pixels();
-      if (pixels.isEmpty()) {
+      if (decoded.pixels().isEmpty()) {
         failed++;
         console.error().println("ridgeproof: " + decoded.name() + ": cannot be decoded");
         continue;
       }
-      Path target = folder.resolve(decoded.name() + ".png");
-      OutputFile.write(target, png(pixels.get(), image), overwrite, List.of(path));
-      console.print(
-          String.format(
-              Locale.ROOT, "%s  %d x %d", target, pixels.get().width(), pixels.get().height()));
+      if (isWanted(image)) {
+        write(decoded, image);
+      }
+      for (MarkedFinger marked : wantedFingers(image, extraction)) {
+        DecodedImage cut = extraction.cut(image, decoded.pixels().get(), marked);
+        if (cut.pixels().isPresent()) {
+          write(cut, image);
+        } else {
+          failed++;
+          console.error().println("ridgeproof: " + cut.name() + ": lies outside its image");
+        }
+      }
     }
     return failed == 0 ? ExitStatus.OK : 1;
+  }
+
+  private boolean isWanted(ExaminedImage image) {
+    return finger == null || image.positions().contains(finger);
+  }
+
+  private List<MarkedFinger> wantedFingers(ExaminedImage image, ImageExtraction extraction) {
+    return crop
+        ? extraction.markedFingersOf(image).stream()
+            .filter(marked -> finger == null || marked.position() == finger)
+            .toList()
+        : List.of();
+  }
+
+  private void write(DecodedImage decoded, ExaminedImage image) {
+    GrayImage pixels = decoded.pixels().orElseThrow();
+    Path target = folder.resolve(decoded.name() + ".png");
+    OutputFile.write(target, png(pixels, image), overwrite, List.of(path));
+    console.print(
+        String.format(Locale.ROOT, "%s  %d x %d", target, pixels.width(), pixels.height()));
   }
 
   private void makeFolder() {

@@ -41,6 +41,7 @@ final class RidgeproofCommand implements Runnable {
     line.addSubcommand(new ImagesCommand(console));
     line.addSubcommand(new RulesCommand(console));
     line.addSubcommand(new CodesCommand(console));
+    line.addSubcommand(new DemoCommand(console));
     line.getSubcommands().values().forEach(RidgeproofCommand::addHelp);
     line.setOut(new PrintWriter(console.out(), true));
     line.setErr(new PrintWriter(console.error(), true));

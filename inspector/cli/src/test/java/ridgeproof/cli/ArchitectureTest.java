@@ -1,11 +1,16 @@
 package ridgeproof.cli;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleName;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -32,6 +37,8 @@ class ArchitectureTest {
         .definedBy("ridgeproof.examination..")
         .layer("report")
         .definedBy("ridgeproof.report..")
+        .layer("corpus")
+        .definedBy("ridgeproof.corpus..")
         .layer("cli")
         .definedBy("ridgeproof.cli..")
         .whereLayer("cli")
@@ -40,8 +47,10 @@ class ArchitectureTest {
         .mayOnlyBeAccessedByLayers("cli")
         .whereLayer("examination")
         .mayOnlyBeAccessedByLayers("report", "cli")
+        .whereLayer("corpus")
+        .mayOnlyBeAccessedByLayers("cli")
         .whereLayer("imagery")
-        .mayOnlyBeAccessedByLayers("examination", "report", "cli")
+        .mayOnlyBeAccessedByLayers("examination", "report", "corpus", "cli")
         .check(CLASSES);
   }
 
@@ -51,21 +60,25 @@ class ArchitectureTest {
   }
 
   @Test
-  void onlyTheCommandLineKnowsTheFileSystem() {
+  void onlyCommandsKnowTheFileSystem() {
     noClasses()
-        .that()
-        .resideOutsideOfPackages("ridgeproof.cli..", "ridgeproof.testing..")
+        .that(areNoCommands())
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("java.nio.file..")
         .check(CLASSES);
     noClasses()
-        .that()
-        .resideOutsideOfPackages("ridgeproof.cli..", "ridgeproof.testing..")
+        .that(areNoCommands())
         .should()
         .dependOnClassesThat()
         .haveFullyQualifiedName("java.io.File")
         .check(CLASSES);
+  }
+
+  private static DescribedPredicate<JavaClass> areNoCommands() {
+    return resideOutsideOfPackages(
+            "ridgeproof.cli..", "ridgeproof.testing..", "ridgeproof.corpus.batch..")
+        .and(not(simpleName("SpecimenSheet")));
   }
 
   @Test

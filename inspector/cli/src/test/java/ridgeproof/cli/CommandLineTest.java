@@ -194,6 +194,7 @@ class CommandLineTest {
     assertFalse(one.out().contains("{"), one.out());
     assertTrue(run("codes").out().contains("finger-positions"));
     assertTrue(run("codes", "finger-positions", "thumb").out().contains("right thumb"));
+    assertTrue(run("codes", "--find", "tattoo").out().contains("image-types"));
   }
 
   @Test

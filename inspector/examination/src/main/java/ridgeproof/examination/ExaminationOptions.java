@@ -14,6 +14,7 @@ import ridgeproof.spec.agency.AgencyProfile;
  * @param agency what the receiving agency asks for beyond the published documents
  * @param today the day of the examination, which no date of the file may follow
  * @param threads how many images are decoded at once, at least 1
+ * @param secondDecoder whether WSQ images are decoded by another decoder too, and compared
  */
 public record ExaminationOptions(
     Depth depth,
@@ -21,7 +22,8 @@ public record ExaminationOptions(
     Optional<AgencyProfile> agency,
     LocalDate today,
     DecodingLimits imageLimits,
-    int threads) {
+    int threads,
+    boolean secondDecoder) {
 
   /** Everything there is, by what the file implies, by the clock of the system, over all cores. */
   public static ExaminationOptions standard() {
@@ -31,27 +33,36 @@ public record ExaminationOptions(
         Optional.empty(),
         LocalDate.now(Clock.systemDefaultZone()),
         DecodingLimits.standard(),
-        Runtime.getRuntime().availableProcessors());
+        Runtime.getRuntime().availableProcessors(),
+        false);
   }
 
   public ExaminationOptions withDepth(Depth other) {
-    return new ExaminationOptions(other, profile, agency, today, imageLimits, threads);
+    return new ExaminationOptions(
+        other, profile, agency, today, imageLimits, threads, secondDecoder);
   }
 
   public ExaminationOptions withProfile(SubmissionProfile other) {
-    return new ExaminationOptions(depth, Optional.of(other), agency, today, imageLimits, threads);
+    return new ExaminationOptions(
+        depth, Optional.of(other), agency, today, imageLimits, threads, secondDecoder);
   }
 
   /** Holds the file to an agency's profile, and to its prints where it names any. */
   public ExaminationOptions withAgency(AgencyProfile other) {
-    return new ExaminationOptions(depth, profile, Optional.of(other), today, imageLimits, threads);
+    return new ExaminationOptions(
+        depth, profile, Optional.of(other), today, imageLimits, threads, secondDecoder);
   }
 
   public ExaminationOptions withToday(LocalDate other) {
-    return new ExaminationOptions(depth, profile, agency, other, imageLimits, threads);
+    return new ExaminationOptions(
+        depth, profile, agency, other, imageLimits, threads, secondDecoder);
   }
 
   public ExaminationOptions withImageLimits(DecodingLimits other) {
-    return new ExaminationOptions(depth, profile, agency, today, other, threads);
+    return new ExaminationOptions(depth, profile, agency, today, other, threads, secondDecoder);
+  }
+
+  public ExaminationOptions withSecondDecoder(boolean wanted) {
+    return new ExaminationOptions(depth, profile, agency, today, imageLimits, threads, wanted);
   }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import ridgeproof.finding.Location;
-import ridgeproof.imagery.Decoding;
 import ridgeproof.imagery.ImageCodec.StatedSize;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
@@ -49,7 +48,8 @@ public record ExaminedImage(
     Optional<PixelFacts> pixels,
     List<ImageDefect> decodingDefects) {
 
-  ExaminedImage opened(ImageHeader found, Decoding decoding) {
+  ExaminedImage opened(
+      ImageHeader found, Optional<PixelFacts> measured, List<ImageDefect> defects) {
     return new ExaminedImage(
         record,
         layout,
@@ -63,8 +63,8 @@ public record ExaminedImage(
         statedFormat,
         data,
         Optional.of(found),
-        decoding.image().map(PixelFacts::of),
-        decoding.defects());
+        measured,
+        defects);
   }
 
   /** The first position, where there is one. */

@@ -28,8 +28,8 @@ final class FieldCheck {
           "RP-FLD-007",
           "RP-FLD-008",
           "RP-FLD-012",
-          "RP-FLD-014",
-          "RP-FLD-015",
+          "RP-FLD-009",
+          "RP-FLD-010",
           "RP-COD-001");
 
   private final Examinee examinee;

@@ -2,7 +2,9 @@ package ridgeproof.examination;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import ridgeproof.imagery.DecodingLimits;
+import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Transaction;
@@ -30,11 +32,28 @@ public final class ImageExtraction {
         image.data().flatMap(data -> decoder.decode(image, data, ImageHeaders.read(data)).image()));
   }
 
+  /** The single fingers that the record marks in its image, in the order of the record. */
+  public List<MarkedFinger> markedFingersOf(ExaminedImage image) {
+    return MarkedFinger.of(image, tables);
+  }
+
+  /** Cuts one out; no pixels where no part of it lies within the image. */
+  public DecodedImage cut(ExaminedImage image, GrayImage pixels, MarkedFinger finger) {
+    return new DecodedImage(
+        name(image, OptionalInt.of(finger.position()), finger.label())
+            + (finger.repetition() == 1 ? "" : "-" + finger.repetition()),
+        finger.cutFrom(pixels));
+  }
+
   private static String name(ExaminedImage image) {
+    return name(image, image.position(), "position");
+  }
+
+  private static String name(ExaminedImage image, OptionalInt position, String label) {
     StringBuilder name = new StringBuilder();
     name.append(String.format(Locale.ROOT, "record-%02d", image.record().ordinal()));
-    if (image.position().isPresent()) {
-      name.append(String.format(Locale.ROOT, "-position-%02d", image.position().getAsInt()));
+    if (position.isPresent()) {
+      name.append(String.format(Locale.ROOT, "-%s-%02d", label, position.getAsInt()));
     }
     if (image.record().idc().isPresent()) {
       name.append(String.format(Locale.ROOT, "-idc-%02d", image.record().idc().getAsInt()));

@@ -2,12 +2,16 @@ package ridgeproof.examination;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import ridgeproof.imagery.Decoding;
+import ridgeproof.imagery.ImageDefect;
+import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
+import ridgeproof.imagery.codec.JnbisWsqCodec;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.transaction.ByteSource;
 
@@ -53,6 +57,26 @@ final class ImageOpener {
     ByteSource data = image.data().get();
     ImageHeader header = ImageHeaders.read(data);
     Decoding decoding = decoder.decode(image, data, header);
-    return image.opened(header, decoding);
+    boolean frictionRidge = image.layout().frictionRidge();
+    Optional<PixelFacts> pixels =
+        decoding
+            .image()
+            .map(ours -> PixelFacts.of(ours, frictionRidge, second(image, header, decoding)));
+    return image.opened(header, pixels, decoding.defects());
+  }
+
+  /**
+   * Decodes again where that is asked for; the other decoder is loaded no sooner. Of damaged bytes
+   * each decoder makes what it likes.
+   */
+  private Optional<SecondDecoding> second(ExaminedImage image, ImageHeader header, Decoding first) {
+    boolean damaged =
+        first.defects().stream().anyMatch(defect -> defect.kind() == ImageDefect.Kind.DAMAGE);
+    if (!options.secondDecoder() || header.format() != ImageFormat.WSQ || damaged) {
+      return Optional.empty();
+    }
+    Decoding other =
+        new JnbisWsqCodec().decode(image.data().get(), image.statedSize(), options.imageLimits());
+    return Optional.of(SecondDecoding.of(first.image().orElseThrow(), other));
   }
 }

@@ -1,7 +1,12 @@
 package ridgeproof.examination;
 
-import java.nio.ByteBuffer;
+import java.util.Optional;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.ImageFormat;
+import ridgeproof.imagery.header.ImageHeaders;
+import ridgeproof.imagery.measure.GrayHistogram;
+import ridgeproof.imagery.measure.PrintFacts;
+import ridgeproof.transaction.ByteSource;
 
 /**
  * What is kept of decoded pixels, so that memory is bounded by the largest image and not by the
@@ -12,25 +17,47 @@ import ridgeproof.imagery.GrayImage;
  * @param grayLevels how many different gray levels occur, 1 to 256
  * @param darkest gray level
  * @param brightest gray level
+ * @param print what is measured of friction ridges; empty for other images
+ * @param hidden the codestream that the pixels are, taken as bytes
+ * @param second what another decoder made of the same codestream, where it was asked
  */
-public record PixelFacts(int width, int height, int grayLevels, int darkest, int brightest) {
+public record PixelFacts(
+    int width,
+    int height,
+    int grayLevels,
+    int darkest,
+    int brightest,
+    Optional<PrintFacts> print,
+    Optional<ImageFormat> hidden,
+    Optional<SecondDecoding> second) {
 
-  static PixelFacts of(GrayImage image) {
-    int[] counts = new int[256];
-    ByteBuffer pixels = image.asBuffer();
-    while (pixels.hasRemaining()) {
-      counts[pixels.get() & 0xFF]++;
-    }
-    int levels = 0;
-    int darkest = 255;
-    int brightest = 0;
-    for (int gray = 0; gray < counts.length; gray++) {
-      if (counts[gray] > 0) {
-        levels++;
-        darkest = Math.min(darkest, gray);
-        brightest = gray;
-      }
-    }
-    return new PixelFacts(image.width(), image.height(), levels, darkest, brightest);
+  /**
+   * Measures the pixels.
+   *
+   * @param frictionRidge whether fingers, palms or soles are to be seen
+   */
+  static PixelFacts of(GrayImage image, boolean frictionRidge, Optional<SecondDecoding> second) {
+    Optional<PrintFacts> print =
+        frictionRidge ? Optional.of(PrintFacts.of(image)) : Optional.empty();
+    GrayHistogram grays = print.map(PrintFacts::all).orElseGet(() -> GrayHistogram.of(image));
+    return new PixelFacts(
+        image.width(),
+        image.height(),
+        grays.levels(1),
+        grays.quantile(0),
+        grays.quantile(1),
+        print,
+        hidden(image),
+        second);
+  }
+
+  /** A few pixels may look like a marker by chance; a size behind it does not come by chance. */
+  private static Optional<ImageFormat> hidden(GrayImage image) {
+    ByteSource bytes = ByteSource.of(image.asBuffer());
+    return ImageHeaders.formatOf(bytes) == ImageFormat.RAW
+        ? Optional.empty()
+        : Optional.of(ImageHeaders.read(bytes))
+            .filter(header -> header.width() > 0 && header.height() > 0)
+            .map(header -> header.format());
   }
 }

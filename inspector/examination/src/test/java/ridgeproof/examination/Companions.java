@@ -17,7 +17,22 @@ final class Companions {
 
   private Companions() {}
 
-  static Set<String> of(Requirement requirement, SpecTables tables) {
+  /**
+   * Whether the finding may come along.
+   *
+   * @param rule of the finding
+   * @param place its field, with the item where there is one; empty for the record as a whole
+   */
+  static boolean admit(Requirement requirement, String rule, String place, SpecTables tables) {
+    String field = requirement.row().number().toString();
+    boolean atTheField = place.equals(field) || place.startsWith(field + ".");
+    // A broken value may disagree with other fields, or with what is known of such values, as well;
+    // that is told at this field only.
+    return atTheField && rule.matches("RP-(TXN|IMG|PTL)-.*")
+        || named(requirement, tables).contains(rule);
+  }
+
+  private static Set<String> named(Requirement requirement, SpecTables tables) {
     Set<String> rules = new TreeSet<>();
     int type = requirement.recordType();
     FieldNumber number = requirement.row().number();
@@ -43,22 +58,9 @@ final class Companions {
     if (type != 1 && field == 2) {
       rules.addAll(Set.of("RP-STR-016", "RP-STR-028"));
     }
-    // Whether the header gives a resolution is held against the types of the records.
-    if (type == 1 && (field == 11 || field == 12)) {
-      rules.add(field == 11 ? "RP-TXN-001" : "RP-TXN-002");
-    }
     // A record whose image is gone or empty is told as such as well.
     if (tables.recordType(type).orElseThrow().imageField().filter(number::equals).isPresent()) {
       rules.addAll(Set.of("RP-IMG-011", "RP-IMG-013"));
-    }
-    // More bits than eight are no gray image.
-    if (tables.imageRecords().stream()
-        .anyMatch(row -> row.bitsPerPixel().filter(number::equals).isPresent())) {
-      rules.add("RP-IMG-018");
-    }
-    // A finger declared missing is a fact worth noting wherever the field is there.
-    if (tables.missingFingerFields().stream().anyMatch(row -> row.field().equals(number))) {
-      rules.add("RP-TXN-006");
     }
     // Only a control character is outside of type U, and the reader reports those.
     if (requirement.kind() == RequirementKind.CHARACTERS

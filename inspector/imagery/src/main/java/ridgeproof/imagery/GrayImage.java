@@ -1,6 +1,7 @@
 package ridgeproof.imagery;
 
 import java.nio.ByteBuffer;
+import java.util.Objects;
 
 /** An 8-bit gray image, row by row from the top; 0 is black, 255 white. */
 public final class GrayImage {
@@ -37,6 +38,24 @@ public final class GrayImage {
   /** The gray level of a pixel, 0 to 255. */
   public int grayAt(int x, int y) {
     return pixels[y * width + x] & 0xFF;
+  }
+
+  /**
+   * A copy of a part.
+   *
+   * @throws IndexOutOfBoundsException if it is empty or reaches beyond the image
+   */
+  public GrayImage part(int left, int top, int partWidth, int partHeight) {
+    Objects.checkFromIndexSize(left, partWidth, width);
+    Objects.checkFromIndexSize(top, partHeight, height);
+    if (partWidth == 0 || partHeight == 0) {
+      throw new IndexOutOfBoundsException("an empty part");
+    }
+    byte[] part = new byte[partWidth * partHeight];
+    for (int y = 0; y < partHeight; y++) {
+      System.arraycopy(pixels, (top + y) * width + left, part, y * partWidth, partWidth);
+    }
+    return new GrayImage(partWidth, partHeight, part);
   }
 
   /** A read-only view of all pixels. */

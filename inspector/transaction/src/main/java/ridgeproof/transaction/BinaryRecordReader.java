@@ -15,6 +15,7 @@ import ridgeproof.spec.RecordTypeRow.Encoding;
 /** Reads records whose fields are unsigned numbers at fixed places: types 3 to 8. */
 final class BinaryRecordReader {
 
+  private static final int END_OF_FILE = 0x1A;
   private static final int HORIZONTAL_LINE_LENGTH = 6;
   private static final int VERTICAL_LINE_LENGTH = 7;
 
@@ -130,14 +131,16 @@ final class BinaryRecordReader {
   }
 
   /**
-   * Whether nothing but filling follows to the end of the file, as mail and tape programs append
-   * it.
+   * Whether only a line end, blanks or an end-of-file character follow, as mail programs append
+   * them. Zeros do not count: an image may end in them.
    */
   private boolean isPadding(int from) {
     for (int i = from; i < context.source.length(); i++) {
-      int value = context.source.byteAt(i);
-      if (value > ' ') {
-        return false;
+      switch (context.source.byteAt(i)) {
+        case ' ', '\t', '\r', '\n', END_OF_FILE -> {}
+        default -> {
+          return false;
+        }
       }
     }
     return true;

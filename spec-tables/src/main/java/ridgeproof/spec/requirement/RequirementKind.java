@@ -7,8 +7,8 @@ import ridgeproof.spec.ValueRule;
 /** What a single requirement of a layout row is about, with the rule that reports it. */
 public enum RequirementKind {
   MANDATORY("mandatory", "RP-FLD-001", "RP-FLD-002"),
-  FORBIDDEN("forbidden", "RP-FLD-009", "RP-FLD-014"),
-  DEPRECATED("deprecated", "RP-FLD-010", "RP-FLD-015"),
+  FORBIDDEN("forbidden", "RP-FLD-009", "RP-FLD-009"),
+  DEPRECATED("deprecated", "RP-FLD-010", "RP-FLD-010"),
   /** An optional field that is there says something. */
   NOT_EMPTY("not-empty", "RP-FLD-016", "RP-FLD-016"),
   /** The field is only used in the editions that have it. */

@@ -9,6 +9,7 @@ import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.wsq.CodestreamDefect;
 import ridgeproof.imagery.wsq.WsqDecoder;
 import ridgeproof.imagery.wsq.WsqDecoding;
+import ridgeproof.imagery.wsq.WsqLimits;
 import ridgeproof.transaction.ByteSource;
 
 /** WSQ, by the decoder of this module. */
@@ -24,7 +25,7 @@ public final class WsqCodec implements ImageCodec {
     WsqDecoding decoding =
         WsqDecoder.decode(
             codestream,
-            ridgeproof.imagery.wsq.DecodingLimits.standard()
+            WsqLimits.standard()
                 .withMaxPixels(limits.maxPixels())
                 .withTimeLimit(limits.timeLimit().toNanos()));
     return new Decoding(

@@ -5,10 +5,10 @@ import java.util.Optional;
 /** Watches deadline and cancellation during one decoding; once it says stop it stays so. */
 final class StopSignal {
 
-  private final DecodingLimits limits;
+  private final WsqLimits limits;
   private CodestreamDefect.Kind reason;
 
-  StopSignal(DecodingLimits limits) {
+  StopSignal(WsqLimits limits) {
     this.limits = limits;
   }
 

@@ -22,13 +22,13 @@ public final class WsqDecoder {
 
   private WsqDecoder() {}
 
-  /** Decodes with {@link DecodingLimits#standard()}. */
+  /** Decodes with {@link WsqLimits#standard()}. */
   public static WsqDecoding decode(ByteSource source) {
-    return decode(source, DecodingLimits.standard());
+    return decode(source, WsqLimits.standard());
   }
 
   /** Decodes what can be decoded. Whatever is wrong becomes a defect, never an exception. */
-  public static WsqDecoding decode(ByteSource source, DecodingLimits limits) {
+  public static WsqDecoding decode(ByteSource source, WsqLimits limits) {
     WsqCodestream codestream = WsqCodestream.read(source);
     List<CodestreamDefect> defects = new ArrayList<>(codestream.defects());
     if (codestream.frame().isEmpty()
@@ -74,7 +74,7 @@ public final class WsqDecoder {
       WsqCodestream codestream,
       SubbandTree tree,
       long coded,
-      DecodingLimits limits,
+      WsqLimits limits,
       List<CodestreamDefect> defects) {
     WsqFrame frame = codestream.frame().orElseThrow();
     StopSignal stop = new StopSignal(limits);

@@ -126,7 +126,7 @@ class BandSynthesisTest {
             back[row][x] = (x % 2 == 0 ? evens : odds)[x / 2];
           }
         },
-        new StopSignal(DecodingLimits.standard()));
+        new StopSignal(WsqLimits.standard()));
     return back;
   }
 

@@ -102,7 +102,7 @@ class WsqDamageTest {
   private static WsqDecoding decode(byte[] bytes) {
     return WsqDecoder.decode(
         ByteSource.of(bytes),
-        DecodingLimits.standard().withMaxPixels(200_000).withTimeLimit(ENOUGH_NANOS));
+        WsqLimits.standard().withMaxPixels(200_000).withTimeLimit(ENOUGH_NANOS));
   }
 
   private static byte[] encoded(int width, int height, double rate) {

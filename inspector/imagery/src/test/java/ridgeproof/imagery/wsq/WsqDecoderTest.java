@@ -103,7 +103,7 @@ class WsqDecoderTest {
   private static byte[] decoded(
       ByteSource source, WsqCodestream codestream, BandSynthesis synthesis) {
     WsqFrame frame = codestream.frame().orElseThrow();
-    StopSignal never = new StopSignal(DecodingLimits.standard());
+    StopSignal never = new StopSignal(WsqLimits.standard());
     CoefficientPlane plane =
         new CoefficientPlane(
             new SubbandTree(frame.width(), frame.height()),
@@ -118,7 +118,7 @@ class WsqDecoderTest {
   @Test
   void anImageAboveTheLimitIsNotDecoded() {
     WsqDecoding decoding =
-        WsqDecoder.decode(ridges(), DecodingLimits.standard().withMaxPixels(200 * 100 - 1));
+        WsqDecoder.decode(ridges(), WsqLimits.standard().withMaxPixels(200 * 100 - 1));
     assertTrue(decoding.image().isEmpty());
     assertEquals(List.of(Kind.SIZE_OVER_LIMIT), kinds(decoding));
   }
@@ -133,14 +133,14 @@ class WsqDecoderTest {
     WsqDecoding decoding =
         WsqDecoder.decode(
             ByteSource.of(bytes).slice(0, cut),
-            DecodingLimits.standard().withMaxPixels(Integer.MAX_VALUE));
+            WsqLimits.standard().withMaxPixels(Integer.MAX_VALUE));
     assertTrue(decoding.image().isEmpty());
     assertTrue(kinds(decoding).contains(Kind.SIZE_IMPLAUSIBLE), decoding.defects().toString());
   }
 
   @Test
   void aPassedDeadlineEndsInADefect() {
-    WsqDecoding decoding = WsqDecoder.decode(ridges(), DecodingLimits.standard().withTimeLimit(-1));
+    WsqDecoding decoding = WsqDecoder.decode(ridges(), WsqLimits.standard().withTimeLimit(-1));
     assertTrue(decoding.image().isEmpty());
     assertEquals(List.of(Kind.TIME_LIMIT), kinds(decoding));
   }
@@ -152,7 +152,7 @@ class WsqDecoderTest {
       int limit = allowed;
       WsqDecoding decoding =
           WsqDecoder.decode(
-              ridges(), DecodingLimits.standard().withCancellation(() -> asked[0]++ >= limit));
+              ridges(), WsqLimits.standard().withCancellation(() -> asked[0]++ >= limit));
       assertTrue(decoding.image().isEmpty());
       assertEquals(List.of(Kind.CANCELLED), kinds(decoding));
     }

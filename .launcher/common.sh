@@ -1,0 +1,73 @@
+# Builds the project on first use and after each change of its sources, then starts a main class of it.
+# Sourced by ./ridgeproof and ./ridgeproof-corpus, which set: program (its name) and home (the project).
+
+state=$home/.ridgeproof
+jar=$home/inspector/cli/target/cli-0.1.0-SNAPSHOT.jar
+archive=$state/classes.jsa
+
+fail() {
+  echo "$program: $1" >&2
+  exit 70
+}
+
+# Prints the feature version of a java command, or nothing.
+feature() {
+  "$1" -version 2>&1 | sed -n 's/.* version "\([0-9]*\).*/\1/p' | head -n 1
+}
+
+find_java() {
+  for candidate in "${JAVA_HOME:+$JAVA_HOME/bin/java}" java; do
+    if [ -n "$candidate" ] && command -v "$candidate" >/dev/null 2>&1; then
+      version=$(feature "$candidate")
+      if [ -n "$version" ] && [ "$version" -ge 17 ] 2>/dev/null; then
+        echo "$candidate"
+        return
+      fi
+    fi
+  done
+}
+
+is_stale() {
+  [ ! -f "$state/built" ] || [ ! -f "$jar" ] ||
+    [ -n "$(find "$home/pom.xml" "$home"/*/pom.xml "$home"/*/*/pom.xml \
+      "$home"/*/src/main "$home"/*/*/src/main -newer "$state/built" -print 2>/dev/null | head -n 1)" ]
+}
+
+build() {
+  command -v mvn >/dev/null 2>&1 || fail "Maven is needed to build: install it, then try again"
+  echo "$program: building, this happens once and after each change of the sources" >&2
+  touch "$state/building"
+  if ! (cd "$home" && mvn -B -q -ntp -DskipTests -Dspotless.check.skip -Djacoco.skip package) \
+    >"$state/build.log" 2>&1; then
+    tail -n 15 "$state/build.log" >&2
+    fail "the build failed; the whole log is in $state/build.log"
+  fi
+  rm -f "$archive"
+  # Later starts are quicker with the classes of one real run kept ready.
+  "$java" -XX:ArchiveClassesAtExit="$archive" -XX:+UseSerialGC -jar "$jar" \
+    examine --format text "$home/examples/clean-flats.an2" >/dev/null 2>&1 || true
+  mv "$state/building" "$state/built"
+}
+
+prepare() {
+  java=$(find_java)
+  [ -n "$java" ] || fail "a JDK 17 or newer is needed: install one, or set JAVA_HOME to it"
+
+  if is_stale; then
+    mkdir -p "$state" 2>/dev/null || fail "cannot write to $home, where the build has to go"
+    if command -v flock >/dev/null 2>&1; then
+      exec 9>"$state/lock"
+      flock 9
+      ! is_stale || build
+      exec 9>&-
+    else
+      build
+    fi
+  fi
+
+  # A JVM in a plain C locale could not open a file whose name is not ASCII.
+  case "${LC_ALL:-${LC_CTYPE:-${LANG:-}}}" in
+    *[Uu][Tt][Ff]*) ;;
+    *) LC_ALL=C.UTF-8 && export LC_ALL ;;
+  esac
+}

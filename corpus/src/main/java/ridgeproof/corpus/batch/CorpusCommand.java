@@ -1,0 +1,134 @@
+package ridgeproof.corpus.batch;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Makes many transactions of people who do not exist, with labels of what is wrong in each. */
+@Command(
+    name = "ridgeproof-corpus",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Makes transactions of people who do not exist, some with known defects, and labels.csv with"
+          + " what is true of each image: file, position, defect, strength, mistake.",
+      ""
+    },
+    footer = {
+      "",
+      "The same options give the same files. Exit status: 0, 64 wrong usage, 74 cannot write."
+    })
+public final class CorpusCommand implements Callable<Integer> {
+
+  private static final int USAGE = 64;
+  private static final int INPUT_OUTPUT = 74;
+  private static final int MOST_SUBJECTS = 999_999;
+
+  @Option(
+      names = "--subjects",
+      paramLabel = "N",
+      required = true,
+      description = "how many files, one a subject")
+  int subjects;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "S",
+      defaultValue = "1",
+      description = "a whole number; another gives other people, 1 unless set")
+  long seed;
+
+  @Option(
+      names = "--defect-rate",
+      paramLabel = "R",
+      defaultValue = "0.1",
+      description =
+          "share of images with a defect and of files with a mistake, 0 to 1, 0.1 unless set")
+  double defectRate;
+
+  @Option(
+      names = "--output",
+      paramLabel = "DIR",
+      required = true,
+      description = "the folder to write to; it is made if need be")
+  Path folder;
+
+  @Option(names = "--overwrite", description = "write into a folder that holds something already")
+  boolean overwrite;
+
+  @Spec CommandSpec spec;
+
+  /** Runs the command and ends the process. */
+  public static void main(String[] arguments) {
+    System.exit(commandLine().execute(arguments));
+  }
+
+  static CommandLine commandLine() {
+    CommandLine line = new CommandLine(new CorpusCommand());
+    line.setExpandAtFiles(false);
+    line.setParameterExceptionHandler(
+        (failure, arguments) -> {
+          PrintWriter error = failure.getCommandLine().getErr();
+          error.println("ridgeproof-corpus: " + failure.getMessage());
+          error.println("try: ridgeproof-corpus --help");
+          error.flush();
+          return USAGE;
+        });
+    return line;
+  }
+
+  @Override
+  public Integer call() throws InterruptedException {
+    check(subjects >= 1 && subjects <= MOST_SUBJECTS, "--subjects is 1 to " + MOST_SUBJECTS);
+    check(defectRate >= 0 && defectRate <= 1, "--defect-rate is 0 to 1");
+    PrintWriter error = spec.commandLine().getErr();
+    long start = System.nanoTime();
+    int cores = Runtime.getRuntime().availableProcessors();
+    try {
+      Files.createDirectories(folder);
+      if (!overwrite && holdsSomething()) {
+        error.println(
+            "ridgeproof-corpus: " + folder + ": is not empty; --overwrite writes into it");
+        error.flush();
+        return INPUT_OUTPUT;
+      }
+      new Batch(new SubjectPlan(seed, defectRate), folder, cores).write(subjects);
+    } catch (IOException e) {
+      error.println("ridgeproof-corpus: cannot write to " + folder + ": " + e.getMessage());
+      error.flush();
+      return INPUT_OUTPUT;
+    }
+    double seconds = (System.nanoTime() - start) / 1e9;
+    error.println(
+        String.format(
+            Locale.ROOT,
+            "%d files in %.1f s, %.2f a second on %d cores",
+            subjects,
+            seconds,
+            subjects / seconds,
+            cores));
+    error.flush();
+    return 0;
+  }
+
+  private void check(boolean holds, String message) {
+    if (!holds) {
+      throw new ParameterException(spec.commandLine(), message);
+    }
+  }
+
+  private boolean holdsSomething() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.findAny().isPresent();
+    }
+  }
+}

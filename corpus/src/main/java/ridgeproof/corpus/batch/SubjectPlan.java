@@ -1,0 +1,108 @@
+package ridgeproof.corpus.batch;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import ridgeproof.corpus.finger.CaptureDefect;
+import ridgeproof.corpus.finger.Dice;
+import ridgeproof.corpus.scenario.CardKind;
+import ridgeproof.corpus.scenario.Damage;
+import ridgeproof.corpus.scenario.HeaderPlan;
+import ridgeproof.corpus.scenario.Mistake;
+import ridgeproof.corpus.scenario.PrintDefect;
+import ridgeproof.corpus.scenario.PrintPlan;
+import ridgeproof.corpus.scenario.Scenario;
+import ridgeproof.corpus.scenario.Subject;
+
+/** Draws the story of one subject of a batch: who, which set, and what goes wrong. */
+final class SubjectPlan {
+
+  private static final List<String> NAMES =
+      List.of("ADA", "BRUNO", "CARLA", "DARIO", "EDDA", "FINN", "GRETA", "HUGO", "IDA", "JORIS");
+  private static final List<String> VERSIONS = List.of("0300", "0400", "0500", "0501", "0502");
+  private static final int SEGMENTS_SINCE = 400;
+  private static final double LEAST_STRENGTH = 0.3;
+
+  private final long seed;
+  private final double defectRate;
+
+  /**
+   * @param defectRate the probability of a defect in one image, and of a mistake in one file
+   */
+  SubjectPlan(long seed, double defectRate) {
+    this.seed = seed;
+    this.defectRate = defectRate;
+  }
+
+  /** The story of one subject, counted from 1; it does not depend on how many there are. */
+  Scenario scenario(int subject) {
+    Dice dice = new Dice(seed, subject);
+    long own = seed * 1_000_003 + subject;
+    CardKind set = dice.chance(0.5) ? CardKind.ROLLED_CARD : CardKind.FLATS;
+    String version = VERSIONS.get(dice.below(VERSIONS.size()));
+    boolean tagged = dice.chance(0.5);
+    boolean segments = tagged && Integer.parseInt(version) >= SEGMENTS_SINCE;
+    int record = tagged ? 14 : 4;
+    List<Integer> boxes = boxes(set, version);
+    String name = "SPECIMEN," + NAMES.get(dice.below(NAMES.size()));
+    List<PrintDefect> defects = defects(boxes, dice);
+    List<Mistake> mistakes = new ArrayList<>();
+    List<Damage> damages = new ArrayList<>();
+    if (dice.chance(defectRate)) {
+      drawMistake(set, dice, mistakes, damages);
+    }
+    String control = String.format(Locale.ROOT, "BATCH-%06d", subject);
+    return new Scenario(
+        String.format(Locale.ROOT, "subject-%06d", subject),
+        "Subject " + subject + " of a batch",
+        null,
+        own,
+        new HeaderPlan(version, null, null, null, null, control),
+        Subject.of(own, name),
+        new PrintPlan(set, boxes, record, 0, null, 0, segments, false, null),
+        List.of(),
+        defects,
+        mistakes,
+        List.of(),
+        false,
+        false,
+        List.of(),
+        List.of(),
+        damages,
+        null,
+        List.of());
+  }
+
+  /** Both thumbs in one image came with the edition of 2007; before, each stands alone. */
+  private static List<Integer> boxes(CardKind set, String version) {
+    boolean old = Integer.parseInt(version) < SEGMENTS_SINCE;
+    return set == CardKind.FLATS && old ? List.of(11, 12, 13, 14) : set.boxes();
+  }
+
+  private List<PrintDefect> defects(List<Integer> boxes, Dice dice) {
+    List<PrintDefect> defects = new ArrayList<>();
+    CaptureDefect[] kinds = CaptureDefect.values();
+    for (int box : boxes) {
+      if (dice.chance(defectRate)) {
+        double strength = Math.rint(100 * dice.between(LEAST_STRENGTH, 1)) / 100;
+        defects.add(new PrintDefect(box, kinds[dice.below(kinds.length)], strength));
+      }
+    }
+    return defects;
+  }
+
+  private static void drawMistake(
+      CardKind set, Dice dice, List<Mistake> mistakes, List<Damage> damages) {
+    int box = 1 + dice.below(10);
+    int finger = 1 + (box + dice.below(9)) % 10;
+    switch (dice.below(set == CardKind.ROLLED_CARD ? 7 : 5)) {
+      case 0 -> mistakes.add(new Mistake(Mistake.Kind.HANDS_EXCHANGED, 0, 0));
+      case 1 -> mistakes.add(new Mistake(Mistake.Kind.RETAKE_KEPT, 13 + dice.below(2), 0));
+      case 2 -> damages.add(new Damage(Damage.Kind.TAIL_CUT, 0, 0, 0, 100 + dice.below(9000), ""));
+      case 3 -> damages.add(new Damage(Damage.Kind.RECORDS_SWAPPED, 3, 4, 0, 0, ""));
+      case 4 -> damages.add(new Damage(Damage.Kind.BYTES_ADDED, 0, 0, 0, 2, ""));
+      case 5 -> mistakes.add(new Mistake(Mistake.Kind.FINGER_TWICE, box, finger));
+      default -> mistakes.add(new Mistake(Mistake.Kind.FINGERS_EXCHANGED, box, finger));
+    }
+  }
+}

@@ -1,0 +1,28 @@
+package ridgeproof.corpus.scenario;
+
+import java.util.List;
+import ridgeproof.corpus.finger.FrameSize;
+
+/**
+ * A Type-15 record with a placeholder for a palm: the texture of one finger's ridges, repeated.
+ *
+ * @param position 21 to 30
+ * @param size width and height in pixels at 500 ppi
+ */
+public record PalmPlan(int position, List<Integer> size) {
+
+  public PalmPlan {
+    Given.within("position", position, 21, 30);
+    size = Given.list(size);
+    if (size.isEmpty()) {
+      size = position == 22 || position == 24 ? List.of(700, 2000) : List.of(1800, 2200);
+    }
+    if (size.size() != 2) {
+      throw new IllegalArgumentException("size is not a width and a height");
+    }
+  }
+
+  FrameSize frame() {
+    return new FrameSize(size.get(0), size.get(1));
+  }
+}

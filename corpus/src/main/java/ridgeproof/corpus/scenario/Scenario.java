@@ -1,0 +1,91 @@
+package ridgeproof.corpus.scenario;
+
+import java.util.List;
+
+/**
+ * One story of a transaction: who, what is captured, what goes wrong, and what an examination has
+ * to say of it. Written as TOML; {@code corpus/README.md} describes every key.
+ *
+ * @param name the name of its file without the extension
+ * @param story one line for a table
+ * @param text what a technician would want to know of it
+ * @param seed everything that is left to chance
+ * @param missing fingers that the subject does not have or cannot print
+ * @param defects what went wrong with single images
+ * @param mistakes what went wrong with the set
+ * @param minutiae boxes whose minutiae are given in a Type-9 record each
+ * @param changes fields that are changed by hand before lengths are computed
+ * @param damages what befalls the bytes afterwards
+ * @param expects what an examination reports now
+ * @param expectsLater what it is to report once the areas exist
+ */
+public record Scenario(
+    String name,
+    String story,
+    String text,
+    long seed,
+    HeaderPlan transaction,
+    Subject subject,
+    PrintPlan prints,
+    List<MissingFinger> missing,
+    List<PrintDefect> defects,
+    List<Mistake> mistakes,
+    List<PalmPlan> palms,
+    boolean face,
+    boolean signature,
+    List<Integer> minutiae,
+    List<FieldChange> changes,
+    List<Damage> damages,
+    Expectation expects,
+    List<LaterExpectation> expectsLater) {
+
+  public Scenario {
+    name = Given.orElse(name, "");
+    story = Given.required("story", story);
+    text = Given.orElse(text, "");
+    transaction = Given.orElse(transaction, HeaderPlan.standard());
+    subject = Given.orElse(subject, Subject.standard());
+    prints = Given.orElse(prints, PrintPlan.of(CardKind.ROLLED_CARD));
+    missing = Given.list(missing);
+    defects = Given.list(defects);
+    mistakes = Given.list(mistakes);
+    palms = Given.list(palms);
+    minutiae = Given.list(minutiae);
+    changes = Given.list(changes);
+    damages = Given.list(damages);
+    expects = Given.orElse(expects, Expectation.nothing());
+    expectsLater = Given.list(expectsLater);
+  }
+
+  /** The same under another name. */
+  public Scenario named(String other) {
+    return new Scenario(
+        other,
+        story,
+        text,
+        seed,
+        transaction,
+        subject,
+        prints,
+        missing,
+        defects,
+        mistakes,
+        palms,
+        face,
+        signature,
+        minutiae,
+        changes,
+        damages,
+        expects,
+        expectsLater);
+  }
+
+  /** The person: the subject's own seed, or else that of the story. */
+  long person() {
+    return subject.person() == 0 ? seed : subject.person();
+  }
+
+  boolean isMissing(int finger) {
+    return missing.stream().anyMatch(entry -> entry.finger() == finger && !entry.imaged());
+  }
+}

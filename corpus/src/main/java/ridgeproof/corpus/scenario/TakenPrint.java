@@ -1,0 +1,43 @@
+package ridgeproof.corpus.scenario;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import ridgeproof.corpus.finger.CaptureDefect;
+import ridgeproof.corpus.finger.FingerDigit;
+import ridgeproof.corpus.finger.Impression;
+
+/**
+ * One image as it was taken, and what is true of it.
+ *
+ * @param box the position code it is filed under
+ * @param shown the fingers that it shows, in the order of the impression's boxes
+ * @param labels the fingers that it is said to show, in the same order
+ * @param labelledPpi pixels per inch that the record states
+ * @param mistake what went wrong with the box
+ */
+record TakenPrint(
+    int box,
+    List<FingerDigit> shown,
+    List<FingerDigit> labels,
+    Impression impression,
+    int labelledPpi,
+    Map<CaptureDefect, Double> defects,
+    Optional<Mistake.Kind> mistake) {
+
+  private static final int FIRST_PLAIN = 11;
+
+  TakenPrint {
+    shown = List.copyOf(shown);
+    labels = List.copyOf(labels);
+    defects = Map.copyOf(defects);
+  }
+
+  boolean isRolled() {
+    return box < FIRST_PLAIN;
+  }
+
+  boolean showsSeveral() {
+    return box > FIRST_PLAIN + 1;
+  }
+}

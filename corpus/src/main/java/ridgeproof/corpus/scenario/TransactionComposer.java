@@ -1,0 +1,105 @@
+package ridgeproof.corpus.scenario;
+
+import java.util.ArrayList;
+import java.util.List;
+import ridgeproof.spec.RecordTypeRow.Encoding;
+import ridgeproof.transaction.CharacterEncoding;
+import ridgeproof.transaction.RecordDraft;
+import ridgeproof.transaction.TransactionWriter;
+
+/**
+ * Turns stories into files: the same story gives the same bytes on every machine. Safe to share
+ * between threads.
+ */
+public final class TransactionComposer {
+
+  private static final int TYPE_4 = 4;
+
+  private final People people;
+
+  /**
+   * @param people those that the stories are about; shared, so that a finger is grown once
+   */
+  public TransactionComposer(People people) {
+    this.people = people;
+  }
+
+  /**
+   * Composes one file.
+   *
+   * @throws ScenarioError when the story changes or damages what is not there
+   */
+  public ComposedTransaction compose(Scenario scenario) {
+    List<TakenPrint> prints = new Sitting(scenario, people).prints();
+    List<RecordDraft> records = records(scenario, prints);
+    changeFields(scenario, records);
+    byte[] sound = new TransactionWriter(CharacterEncoding.ASCII).write(records);
+    byte[] bytes =
+        scenario.damages().isEmpty()
+            ? sound
+            : new DamagedBytes(sound, records).after(checked(scenario, records.size()));
+    return new ComposedTransaction(
+        scenario,
+        bytes,
+        prints.stream()
+            .map(p -> new ComposedTransaction.Label(p.box(), p.defects(), p.mistake()))
+            .toList());
+  }
+
+  private List<RecordDraft> records(Scenario scenario, List<TakenPrint> prints) {
+    TextRecords texts = new TextRecords(scenario);
+    PrintRecords printRecords = new PrintRecords(scenario);
+    PlaceholderRecords placeholders = new PlaceholderRecords(scenario);
+    boolean scaled = scenario.prints().record() == TYPE_4 && !prints.isEmpty();
+    List<RecordDraft> records = new ArrayList<>();
+    records.add(texts.header(scaled));
+    records.add(texts.particulars());
+    int idc = 0;
+    for (TakenPrint print : prints) {
+      records.add(printRecords.fingerprint(print, ++idc));
+    }
+    for (PalmPlan palm : scenario.palms()) {
+      records.add(printRecords.palm(palm, people, ++idc));
+    }
+    if (scenario.face()) {
+      records.add(placeholders.face(++idc));
+    }
+    if (scenario.signature()) {
+      records.add(placeholders.signature(++idc));
+    }
+    for (int i = 0; i < prints.size(); i++) {
+      if (scenario.minutiae().contains(prints.get(i).box())) {
+        records.add(MinutiaeRecord.of(prints.get(i), i + 1));
+      }
+    }
+    return records;
+  }
+
+  private static void changeFields(Scenario scenario, List<RecordDraft> records) {
+    for (FieldChange change : scenario.changes()) {
+      int index = change.record() - 1;
+      RecordDraft record = index < records.size() ? records.get(index) : null;
+      if (record == null
+          || record.encoding() != Encoding.TAGGED
+          || !change.field().startsWith(record.type() + ".")) {
+        throw new ScenarioError(
+            scenario.name() + ": record " + change.record() + " has no field " + change.field());
+      }
+      records.set(
+          index,
+          change.removes()
+              ? record.without(change.number())
+              : record.with(change.number(), change.value()));
+    }
+  }
+
+  private static List<Damage> checked(Scenario scenario, int records) {
+    for (Damage damage : scenario.damages()) {
+      if (damage.record() > records || damage.other() > records) {
+        throw new ScenarioError(
+            scenario.name() + ": " + damage.kind() + " in a file of " + records + " records");
+      }
+    }
+    return scenario.damages();
+  }
+}

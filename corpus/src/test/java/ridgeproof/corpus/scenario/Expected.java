@@ -1,0 +1,52 @@
+package ridgeproof.corpus.scenario;
+
+import java.util.List;
+import java.util.Optional;
+import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.examination.Examiner;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.finding.Finding;
+import ridgeproof.spec.Severity;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.SubmissionProfile;
+import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.ReadingLimits;
+
+/** Examines a composed file and keeps what its story's expectation is about. */
+final class Expected {
+
+  static final SpecTables TABLES = SpecTables.open();
+
+  private Expected() {}
+
+  /** The findings above a NOTE of the areas that the story names. */
+  static List<Finding> compared(ComposedTransaction composed) {
+    Expectation expects = composed.scenario().expects();
+    return examine(composed).findings().stream()
+        .filter(f -> f.severity() != Severity.NOTE && expects.covers(f.ruleId()))
+        .toList();
+  }
+
+  static List<String> rules(List<Finding> findings) {
+    return findings.stream().map(Finding::ruleId).distinct().sorted().toList();
+  }
+
+  static String verdict(List<Finding> findings) {
+    if (findings.stream().anyMatch(f -> f.severity() == Severity.BLOCKING)) {
+      return "HOLD";
+    }
+    return findings.stream().anyMatch(f -> f.severity() == Severity.LIKELY) ? "REVIEW" : "READY";
+  }
+
+  static FindingsReport examine(ComposedTransaction composed) {
+    String profile = composed.scenario().expects().profile();
+    Optional<SubmissionProfile> named =
+        TABLES.profiles().stream().filter(p -> p.name().equals(profile)).findFirst();
+    if (!profile.isEmpty() && named.isEmpty()) {
+      throw new AssertionError("no profile " + profile);
+    }
+    ExaminationOptions options = ExaminationOptions.standard();
+    return new Examiner(TABLES, ReadingLimits.standard())
+        .examine(ByteSource.of(composed.bytes()), named.map(options::withProfile).orElse(options));
+  }
+}

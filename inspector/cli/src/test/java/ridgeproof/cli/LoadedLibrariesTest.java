@@ -1,0 +1,81 @@
+package ridgeproof.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import ridgeproof.testing.ReferenceFiles;
+
+/** What a run of the command line loads, as its own JVM tells. */
+class LoadedLibrariesTest {
+
+  private static final Map<String, String> LIBRARIES =
+      Map.of(
+          "org.jnbis.", "jnbis",
+          "jj2000.", "jj2000",
+          "com.github.jaiimageio.", "jai-imageio",
+          "com.twelvemonkeys.", "imageio-jpeg",
+          "javax.imageio.", "Image I/O");
+
+  private static Set<String> loadedBy(String... arguments)
+      throws IOException, InterruptedException {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xlog:class+load",
+                "-XX:+UseSerialGC",
+                "-cp",
+                System.getProperty("java.class.path"),
+                Main.class.getName()));
+    command.addAll(List.of(arguments));
+    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+    Set<String> loaded = new TreeSet<>();
+    boolean ownClass = false;
+    for (String line : process.inputReader().lines().toList()) {
+      ownClass |= line.contains(" " + Main.class.getName() + " source:");
+      LIBRARIES.forEach(
+          (prefix, library) -> {
+            if (line.contains(" " + prefix)) {
+              loaded.add(library);
+            }
+          });
+    }
+    assertTrue(process.waitFor() <= 3, "the command line failed");
+    assertTrue(ownClass, "the JVM does not tell what it loads");
+    return loaded;
+  }
+
+  private static String reference(String name) {
+    return ReferenceFiles.path(name).toString();
+  }
+
+  @Test
+  void wsqImagesNeedNoLibrary() throws Exception {
+    assertEquals(Set.of(), loadedBy("examine", reference("type-4-slaps.an2")));
+  }
+
+  @Test
+  void uncompressedImagesNeedNoLibrary() throws Exception {
+    assertEquals(Set.of(), loadedBy("examine", reference("type-9-4-iafis.an2")));
+  }
+
+  @Test
+  void noImageIsOpenedAtStructureDepth() throws Exception {
+    assertEquals(
+        Set.of(), loadedBy("examine", "--depth", "structure", reference("type-10-sap10.an2")));
+  }
+
+  @Test
+  void theSecondDecoderIsLoadedWhenAskedFor() throws Exception {
+    assertEquals(
+        Set.of("jnbis"), loadedBy("examine", "--second-decoder", reference("type-4-slaps.an2")));
+  }
+}

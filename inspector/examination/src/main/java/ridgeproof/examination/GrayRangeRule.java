@@ -1,0 +1,78 @@
+package ridgeproof.examination;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.finding.Location;
+import ridgeproof.finding.Measure;
+import ridgeproof.finding.Observed;
+import ridgeproof.imagery.measure.GrayHistogram;
+import ridgeproof.spec.PixelLimits;
+import ridgeproof.spec.PixelLimits.PixelLimit;
+
+/**
+ * The gray levels that occur in the print are as many as EBTS Appendix F asks of scanners (from
+ * memory): at least 128 in 99 % and at least 200 in 80 % of the images.
+ */
+final class GrayRangeRule implements Rule {
+
+  @Override
+  public Set<String> ids() {
+    return Set.of("RP-IMG-035", "RP-IMG-036");
+  }
+
+  @Override
+  public void check(Examinee examinee, FindingLog log) {
+    if (examinee.depth() != Depth.IMAGES) {
+      return;
+    }
+    PixelLimits limits = examinee.tables().pixelLimits();
+    PixelLimit least = limits.limit("least-gray-range");
+    int noise = (int) limits.value("gray-level-pixels");
+    List<Integer> ranges = new ArrayList<>();
+    for (ExaminedImage image : new MeasuredPrints(examinee).scanned()) {
+      GrayHistogram print = image.pixels().get().print().get().marked();
+      if (print.total() < limits.value("gray-range-pixels")) {
+        continue;
+      }
+      int range = print.levels(noise);
+      ranges.add(range);
+      if (range < least.value()) {
+        log.add(
+            "RP-IMG-035",
+            image.atData(),
+            Observed.of(range + " gray levels in the print"),
+            "at least %.0f gray levels".formatted(least.value()),
+            Optional.of(least.source()),
+            List.of(Measure.against("gray levels", range, "", least.value())));
+      }
+    }
+    checkShare(ranges, limits, log);
+  }
+
+  private static void checkShare(List<Integer> ranges, PixelLimits limits, FindingLog log) {
+    PixelLimit wanted = limits.limit("wanted-gray-range");
+    PixelLimit share = limits.limit("wanted-gray-range-share");
+    long reached = ranges.stream().filter(range -> range >= wanted.value()).count();
+    if (ranges.size() < limits.value("gray-range-images")
+        || reached >= share.share() * ranges.size()) {
+      return;
+    }
+    log.add(
+        "RP-IMG-036",
+        Location.file(),
+        Observed.of(
+            "%d of %d images reach %.0f gray levels"
+                .formatted(reached, ranges.size(), wanted.value())),
+        "%.0f %% of the images".formatted(share.value()),
+        Optional.of(share.source()),
+        List.of(
+            Measure.against(
+                "images that reach the range",
+                100.0 * reached / ranges.size(),
+                "%",
+                share.value())));
+  }
+}

@@ -1,0 +1,39 @@
+package ridgeproof.examination;
+
+import java.util.List;
+import ridgeproof.imagery.measure.PrintFacts;
+
+/** The friction ridge images whose gray levels mean something. */
+final class MeasuredPrints {
+
+  private static final int BILEVEL = 2;
+
+  private final Examinee examinee;
+  private final Positions positions;
+  private final double blankShare;
+
+  MeasuredPrints(Examinee examinee) {
+    this.examinee = examinee;
+    this.positions = new Positions(examinee.tables());
+    this.blankShare = examinee.tables().pixelLimits().limit("blank-share").share();
+  }
+
+  /** Decoded, with more than black and white in them, and not blank. */
+  List<ExaminedImage> gray() {
+    return examinee.prints().stream()
+        .filter(image -> image.pixels().filter(this::isGray).isPresent())
+        .toList();
+  }
+
+  /** Those among them that a finger or a palm was laid down for: a trace is as it was found. */
+  List<ExaminedImage> scanned() {
+    return gray().stream()
+        .filter(image -> !positions.impressionKind(image.impression()).equals("latent"))
+        .toList();
+  }
+
+  private boolean isGray(PixelFacts pixels) {
+    return pixels.grayLevels() > BILEVEL
+        && pixels.print().map(PrintFacts::markedShare).orElse(0.0) >= blankShare;
+  }
+}

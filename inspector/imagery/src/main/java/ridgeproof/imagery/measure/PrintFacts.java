@@ -1,0 +1,56 @@
+package ridgeproof.imagery.measure;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.measure.BlockGrid.Kind;
+
+/**
+ * What is measured of a friction ridge image, small enough to keep when its pixels are gone.
+ *
+ * @param all gray levels of the whole image
+ * @param print gray levels of the blocks that show ridges or something else of high contrast
+ * @param fading gray levels of the blocks of low contrast
+ * @param bare gray levels of the blocks that show nothing
+ * @param padding lines of one gray level at the edges
+ * @param ridges nothing where no ridges were found
+ */
+public record PrintFacts(
+    GrayHistogram all,
+    GrayHistogram print,
+    GrayHistogram fading,
+    GrayHistogram bare,
+    EdgePadding padding,
+    Optional<RidgePeriod> ridges) {
+
+  public static PrintFacts of(GrayImage image) {
+    BlockGrid grid = BlockGrid.of(image);
+    return new PrintFacts(
+        grid.histogram(),
+        grid.histogram(Kind.PRINT),
+        grid.histogram(Kind.FADING),
+        grid.histogram(Kind.BARE),
+        EdgePadding.of(image),
+        RidgePeriod.of(image, grid));
+  }
+
+  /** Gray levels of everything that shows something. */
+  public GrayHistogram marked() {
+    return print.plus(fading);
+  }
+
+  /** The share of the image that shows something, 0 to 1. */
+  public double markedShare() {
+    return 1 - bareShare();
+  }
+
+  /** The share of the image that shows nothing, 0 to 1. */
+  public double bareShare() {
+    return (double) bare.total() / all.total();
+  }
+
+  /** The median gray level of what shows nothing. */
+  public OptionalInt ground() {
+    return bare.total() == 0 ? OptionalInt.empty() : OptionalInt.of(bare.quantile(0.5));
+  }
+}

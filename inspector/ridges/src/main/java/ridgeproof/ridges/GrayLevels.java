@@ -1,0 +1,111 @@
+package ridgeproof.ridges;
+
+import java.util.Arrays;
+
+/** Mean gray level of each block, and the levels of a print and of what surrounds it. */
+final class GrayLevels {
+
+  /** Blocks around prints that belong to neither print nor paper. */
+  private static final double HALO = 2;
+
+  /** Part of the image that must lie outside the prints to say anything of the paper. */
+  private static final double LEAST_OUTSIDE = 0.04;
+
+  /** Gray levels between the middle of print and paper. */
+  private static final double DIFFERENT = 8;
+
+  private static final double DRY = 0.4;
+  private static final double DARK = 0.6;
+
+  private final RidgeMaps maps;
+  private final float[] means;
+  private final double surround;
+
+  GrayLevels(RidgeMaps maps) {
+    this.maps = maps;
+    means = means(maps);
+    boolean[] prints = RidgeMask.dilate(maps.extentMask(), maps.grid(), HALO);
+    double[] outside = new double[means.length];
+    int count = 0;
+    for (int block = 0; block < means.length; block++) {
+      if (!prints[block]) {
+        outside[count++] = means[block];
+      }
+    }
+    surround = count < LEAST_OUTSIDE * means.length ? -1 : Statistics.quantile(outside, count, 0.5);
+  }
+
+  private static float[] means(RidgeMaps maps) {
+    BlockGrid grid = maps.grid();
+    int[] sums = new int[grid.blocks()];
+    int[] counts = new int[grid.blocks()];
+    for (int y = 0; y < grid.height(); y++) {
+      int start = grid.index(0, y / BlockGrid.BLOCK);
+      for (int column = 0; column < grid.columns(); column++) {
+        int sum = 0;
+        for (int x = grid.left(column); x < grid.right(column); x++) {
+          sum += maps.pixels()[y * grid.width() + x] & 0xFF;
+        }
+        sums[start + column] += sum;
+        counts[start + column] += grid.right(column) - grid.left(column);
+      }
+    }
+    float[] means = new float[sums.length];
+    for (int block = 0; block < means.length; block++) {
+      means[block] = (float) sums[block] / counts[block];
+    }
+    return means;
+  }
+
+  double mean(int block) {
+    return means[block];
+  }
+
+  /** Median gray level outside all prints; -1 when there is no outside. */
+  double surround() {
+    return surround;
+  }
+
+  ToneMeasure tone(RidgeRegion region, BlockMeasures blocks) {
+    int[] counts = new int[256];
+    BlockGrid grid = maps.grid();
+    for (int block : region.blocks()) {
+      int column = block % grid.columns();
+      int row = block / grid.columns();
+      for (int y = grid.top(row); y < grid.bottom(row); y++) {
+        for (int x = grid.left(column); x < grid.right(column); x++) {
+          counts[maps.pixels()[y * grid.width() + x] & 0xFF]++;
+        }
+      }
+    }
+    return new ToneMeasure(
+        percentile(counts, 0.95) - percentile(counts, 0.05),
+        blocks.contrast(),
+        percentile(counts, 0.25),
+        percentile(counts, 0.75),
+        surround,
+        blocks.ridgeShare(),
+        blocks.shareWithin(0, DRY),
+        blocks.shareWithin(DARK, 2),
+        polarity(blocks.level()));
+  }
+
+  private ToneMeasure.Polarity polarity(double level) {
+    if (surround < 0 || Math.abs(surround - level) < DIFFERENT) {
+      return ToneMeasure.Polarity.UNKNOWN;
+    }
+    return surround > level ? ToneMeasure.Polarity.DARK_RIDGES : ToneMeasure.Polarity.LIGHT_RIDGES;
+  }
+
+  private static int percentile(int[] counts, double share) {
+    long total = Arrays.stream(counts).asLongStream().sum();
+    long sum = 0;
+    for (int level = 0; level < counts.length; level++) {
+      sum += counts[level];
+      if (sum > share * total) {
+        return level;
+      }
+    }
+    return counts.length - 1;
+  }
+}

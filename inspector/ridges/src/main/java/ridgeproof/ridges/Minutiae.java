@@ -1,0 +1,139 @@
+package ridgeproof.ridges;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.dataformat.cbor.CBORFactory;
+import com.machinezoo.sourceafis.FingerprintImage;
+import com.machinezoo.sourceafis.FingerprintImageOptions;
+import com.machinezoo.sourceafis.FingerprintMatcher;
+import com.machinezoo.sourceafis.FingerprintTemplate;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The minutiae of one print, ready to be compared with those of others. The extractor keeps the 100
+ * most clustered at most, so that a whole roll has as many as a part of it.
+ */
+public final class Minutiae {
+
+  /** Blocks around the print that are shown to the extractor. */
+  private static final int RIM = 2;
+
+  private static final double PAPER = 0.9;
+
+  private final FingerprintTemplate template;
+  private final List<Minutia> list;
+
+  private Minutiae(FingerprintTemplate template, List<Minutia> list) {
+    this.template = template;
+    this.list = list;
+  }
+
+  /** The minutiae of an image that shows nothing but one print; pixels per inch. */
+  public static Minutiae of(byte[] gray, int width, int height, double ppi) {
+    FingerprintImageOptions options = new FingerprintImageOptions().dpi(ppi);
+    FingerprintTemplate template =
+        new FingerprintTemplate(new FingerprintImage(width, height, gray, options));
+    return new Minutiae(template, read(template.toByteArray(), 1, 0, 0));
+  }
+
+  /** Of one print among others: what lies around it is painted over as paper. */
+  static Minutiae of(RidgeMaps maps, RidgeRegion region) {
+    BlockGrid grid = maps.grid();
+    boolean[] shown = RidgeMask.dilate(region.mask(), grid, RIM);
+    int left = Math.max(0, region.left() - RIM) * BlockGrid.BLOCK;
+    int top = Math.max(0, region.top() - RIM) * BlockGrid.BLOCK;
+    int right = grid.right(Math.min(grid.columns() - 1, region.right() + RIM));
+    int bottom = grid.bottom(Math.min(grid.rows() - 1, region.bottom() + RIM));
+    int width = right - left;
+    int height = bottom - top;
+    byte[] gray = RidgeSmoothing.cut(maps, shown, left, top, width, height, paper(maps, region));
+    FingerprintImageOptions options = new FingerprintImageOptions().dpi(WorkingResolution.PPI);
+    FingerprintTemplate template =
+        new FingerprintTemplate(new FingerprintImage(width, height, gray, options));
+    return new Minutiae(template, read(template.toByteArray(), 1 / maps.scale(), left, top));
+  }
+
+  private static byte paper(RidgeMaps maps, RidgeRegion region) {
+    int[] counts = new int[256];
+    BlockGrid grid = maps.grid();
+    long total = 0;
+    for (int y = region.top() * BlockGrid.BLOCK; y < grid.bottom(region.bottom()); y += 3) {
+      for (int x = region.left() * BlockGrid.BLOCK; x < grid.right(region.right()); x += 3) {
+        counts[maps.pixels()[y * grid.width() + x] & 0xFF]++;
+        total++;
+      }
+    }
+    long sum = 0;
+    int level = 0;
+    while (level < 255 && sum + counts[level] < PAPER * total) {
+      sum += counts[level];
+      level++;
+    }
+    return (byte) level;
+  }
+
+  /** The template is a CBOR map with the lists positionsX, positionsY, directions and types. */
+  private static List<Minutia> read(byte[] cbor, double scale, int left, int top) {
+    double[] x = {};
+    double[] y = {};
+    double[] directions = {};
+    String types = "";
+    try (JsonParser parser = new CBORFactory().createParser(cbor)) {
+      while (parser.nextToken() != null) {
+        if (parser.currentToken() == JsonToken.FIELD_NAME) {
+          String name = parser.currentName();
+          parser.nextToken();
+          switch (name) {
+            case "positionsX" -> x = numbers(parser);
+            case "positionsY" -> y = numbers(parser);
+            case "directions" -> directions = numbers(parser);
+            case "types" -> types = parser.getText();
+            default -> parser.skipChildren();
+          }
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("the extractor's own template cannot be read", e);
+    }
+    List<Minutia> list = new ArrayList<>();
+    for (int i = 0; i < types.length(); i++) {
+      list.add(
+          new Minutia(
+              (x[i] + left) * scale,
+              (y[i] + top) * scale,
+              Math.toDegrees(directions[i]),
+              types.charAt(i) == 'E'));
+    }
+    return List.copyOf(list);
+  }
+
+  private static double[] numbers(JsonParser parser) throws IOException {
+    double[] values = new double[64];
+    int count = 0;
+    while (parser.nextToken() != JsonToken.END_ARRAY) {
+      values = count == values.length ? Arrays.copyOf(values, 2 * count) : values;
+      values[count++] = parser.getDoubleValue();
+    }
+    return Arrays.copyOf(values, count);
+  }
+
+  /** All of them. */
+  public List<Minutia> list() {
+    return list;
+  }
+
+  /** How many there are. */
+  public int count() {
+    return list.size();
+  }
+
+  /** Similarities with several others, in their order: 0 nothing alike; grows without bound. */
+  public double[] similarities(List<Minutiae> others) {
+    FingerprintMatcher matcher = new FingerprintMatcher(template);
+    return others.stream().mapToDouble(other -> matcher.match(other.template)).toArray();
+  }
+}

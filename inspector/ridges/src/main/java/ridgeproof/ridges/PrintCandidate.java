@@ -1,0 +1,75 @@
+package ridgeproof.ridges;
+
+/**
+ * A print that may be the distal print of a finger, seen along the common axis of the fingers.
+ *
+ * @param shape the blocks
+ * @param left across the axis, working pixels, as the three that follow
+ * @param right across the axis
+ * @param tip along the axis, growing towards the base
+ * @param base along the axis
+ * @param cutAtTop whether the top edge of the image cuts it
+ * @param cutAtSide whether another edge cuts it
+ * @param cutFromPhalanx whether more of the finger lay below it
+ */
+record PrintCandidate(
+    PrintShape shape,
+    double left,
+    double right,
+    double tip,
+    double base,
+    boolean cutAtTop,
+    boolean cutAtSide,
+    boolean cutFromPhalanx) {
+
+  /** Square millimetres of a flat distal print; a small one of an adult has as much. */
+  private static final double FULL_AREA = 130;
+
+  static PrintCandidate of(
+      RidgeMaps maps, RidgeRegion region, double axis, boolean cutFromPhalanx) {
+    PrintShape shape = PrintShape.of(region);
+    double[] span = shape.span(axis);
+    EdgeContact edges = EdgeContact.of(maps, region);
+    return new PrintCandidate(
+        shape,
+        span[0],
+        span[1],
+        span[2],
+        span[3],
+        edges.isCutAtTop(),
+        edges.isCutAtSide() || edges.isCutAtBottom(),
+        cutFromPhalanx);
+  }
+
+  double areaMm2() {
+    return shape.region().areaMm2();
+  }
+
+  boolean isSmall() {
+    return areaMm2() < FULL_AREA * 0.6;
+  }
+
+  double middle() {
+    return (left + right) / 2;
+  }
+
+  double width() {
+    return right - left;
+  }
+
+  double length() {
+    return base - tip;
+  }
+
+  /** How much it looks like a whole distal print, 0..1. */
+  double merit() {
+    double size = Math.min(1, areaMm2() / FULL_AREA);
+    return size * (cutAtTop ? 0.8 : 1) * (cutAtSide ? 0.5 : 1);
+  }
+
+  /** Share of the narrower breadth that two prints have in common across the axis, 0..1. */
+  double overlap(PrintCandidate other) {
+    double common = Math.min(right, other.right) - Math.max(left, other.left);
+    return Math.max(0, common) / Math.min(width(), other.width());
+  }
+}

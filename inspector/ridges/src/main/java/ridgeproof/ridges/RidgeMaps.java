@@ -1,0 +1,134 @@
+package ridgeproof.ridges;
+
+import ridgeproof.imagery.GrayImage;
+
+/**
+ * What is computed once for each image and shared by all that look at it: ridge flow, profiles and
+ * where the prints are, block by block at 500 ppi.
+ */
+final class RidgeMaps {
+
+  /** Share of ridge blocks in 5 x 5 that makes a block part of a print. */
+  private static final double MAJORITY = 0.5;
+
+  private static final int MAJORITY_REACH = 2;
+
+  /** Blocks; strokes and letters are narrower than 2 x 1.4 mm, prints are not. */
+  private static final double OPENING = 2.3;
+
+  /** Blocks; 70 mm2, the size of a punched hole and its rim. */
+  private static final int LARGEST_HOLE = 190;
+
+  /** Blocks that a print may reach beyond its good ridges, 3.7 mm. */
+  private static final int GROWTH = 6;
+
+  /** Of the median gradient in good ridges. */
+  private static final double GROWTH_GRADIENT = 0.45;
+
+  private final double scale;
+  private final byte[] pixels;
+  private final BlockGrid grid;
+  private final TensorField tensors;
+  private final SignatureField signatures;
+  private final boolean[] ridges;
+  private final boolean[] prints;
+  private final boolean[] extents;
+
+  private RidgeMaps(GrayImage image, double scale, byte[] pixels) {
+    this.scale = scale;
+    this.pixels = pixels;
+    grid =
+        BlockGrid.over(
+            scale == 1 ? image.width() : WorkingResolution.length(image.width(), scale),
+            scale == 1 ? image.height() : WorkingResolution.length(image.height(), scale));
+    tensors = TensorField.of(pixels, grid);
+    signatures = SignatureField.of(pixels, tensors);
+    ridges = RidgeMask.strict(tensors, signatures);
+    boolean[] textured = textured();
+    boolean[] majority = RidgeMask.majority(ridges, grid, MAJORITY_REACH, MAJORITY);
+    for (int block = 0; block < majority.length; block++) {
+      majority[block] &= textured[block];
+    }
+    prints = RidgeMask.fillHoles(RidgeMask.open(majority, grid, OPENING), grid, LARGEST_HOLE);
+    extents = RidgeMask.fillHoles(grow(textured), grid, LARGEST_HOLE);
+  }
+
+  /** Whether {@link #of} can work with an image of this resolution (pixels per inch). */
+  static boolean canBeMade(GrayImage image, double ppi) {
+    return WorkingResolution.isUsable(ppi) && WorkingResolution.fits(image, ppi);
+  }
+
+  static RidgeMaps of(GrayImage image, double ppi) {
+    return new RidgeMaps(image, WorkingResolution.scale(ppi), WorkingResolution.pixels(image, ppi));
+  }
+
+  /** Blocks that vary in gray nearly as ridges do by themselves, whatever lies beside them. */
+  private boolean[] textured() {
+    double[] gradients = new double[grid.blocks()];
+    int count = 0;
+    for (int block = 0; block < gradients.length; block++) {
+      if (ridges[block]) {
+        gradients[count++] = tensors.ownGradient(block);
+      }
+    }
+    double least = GROWTH_GRADIENT * Statistics.quantile(gradients, count, 0.5);
+    boolean[] textured = new boolean[grid.blocks()];
+    for (int block = 0; block < textured.length; block++) {
+      textured[block] = tensors.ownGradient(block) >= least;
+    }
+    return RidgeMask.majority(textured, grid, 1, 0.5);
+  }
+
+  private boolean[] grow(boolean[] textured) {
+    boolean[] grown = prints.clone();
+    for (int step = 0; step < GROWTH; step++) {
+      boolean[] next = RidgeMask.dilate(grown, grid, 1);
+      for (int block = 0; block < next.length; block++) {
+        next[block] = grown[block] || next[block] && textured[block];
+      }
+      grown = next;
+    }
+    boolean[] opened = RidgeMask.open(grown, grid, OPENING);
+    for (int block = 0; block < opened.length; block++) {
+      opened[block] |= prints[block];
+    }
+    return opened;
+  }
+
+  /** Pixels at 500 ppi for one of the image. */
+  double scale() {
+    return scale;
+  }
+
+  /** Pixels at 500 ppi; not to be written to. */
+  byte[] pixels() {
+    return pixels;
+  }
+
+  BlockGrid grid() {
+    return grid;
+  }
+
+  TensorField tensors() {
+    return tensors;
+  }
+
+  SignatureField signatures() {
+    return signatures;
+  }
+
+  /** Blocks whose own profile is that of ridges. */
+  boolean isRidge(int block) {
+    return ridges[block];
+  }
+
+  /** Where ridges are good. */
+  boolean[] printMask() {
+    return prints.clone();
+  }
+
+  /** The prints with their fainter rims. */
+  boolean[] extentMask() {
+    return extents.clone();
+  }
+}

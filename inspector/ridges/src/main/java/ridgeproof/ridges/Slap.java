@@ -1,0 +1,20 @@
+package ridgeproof.ridges;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The fingers of an image of several.
+ *
+ * @param segments one for each finger expected, from left to right
+ * @param degrees how far the fingers lean to the right from straight up, together
+ * @param apparentHand the hand that the heights and widths of at least three prints speak for, if
+ *     they clearly do; weak evidence
+ */
+public record Slap(
+    List<Segment> segments, double degrees, Optional<FingerPosition.Hand> apparentHand) {
+
+  public Slap {
+    segments = List.copyOf(segments);
+  }
+}

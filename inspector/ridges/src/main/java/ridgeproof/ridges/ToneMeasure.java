@@ -1,0 +1,37 @@
+package ridgeproof.ridges;
+
+/**
+ * Gray levels of a print.
+ *
+ * @param dynamicRange gray levels from the 5th to the 95th percentile of its pixels
+ * @param contrast median gray levels between valleys and ridges
+ * @param ridgeLevel gray level of the 25th percentile of its pixels
+ * @param valleyLevel gray level of the 75th percentile
+ * @param surroundLevel median gray level outside all prints; -1 when there is no outside
+ * @param ridgeShare median part of a period that is ridge: below 0.4 when dry, above 0.6 when wet
+ *     or over-inked
+ * @param dryShare part of the blocks with a ridge share below 0.4
+ * @param darkShare part of the blocks with a ridge share above 0.6
+ * @param polarity whether ridges are dark
+ */
+public record ToneMeasure(
+    double dynamicRange,
+    double contrast,
+    double ridgeLevel,
+    double valleyLevel,
+    double surroundLevel,
+    double ridgeShare,
+    double dryShare,
+    double darkShare,
+    Polarity polarity) {
+
+  /** Which of ridges and paper is dark. */
+  public enum Polarity {
+    /** Dark ridges on light ground. */
+    DARK_RIDGES,
+    /** Light ridges on dark ground: the tones are inverted. */
+    LIGHT_RIDGES,
+    /** Nothing but the print is there to compare with. */
+    UNKNOWN
+  }
+}

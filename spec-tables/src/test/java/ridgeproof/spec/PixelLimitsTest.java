@@ -1,0 +1,28 @@
+package ridgeproof.spec;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+class PixelLimitsTest {
+
+  private static final SpecTables TABLES = SpecTables.open();
+
+  @Test
+  void aLimitIsReadWithItsUnitAndSource() {
+    PixelLimits.PixelLimit limit = TABLES.pixelLimits().limit("wanted-gray-range-share");
+    assertEquals(80, limit.value());
+    assertEquals(0.8, limit.share());
+    assertEquals("percent", limit.unit());
+    assertTrue(TABLES.documents().containsKey(limit.source().document()));
+  }
+
+  @Test
+  void aNameThatTheTableLacksIsADefectThatNamesTheTable() {
+    TableError error =
+        assertThrows(TableError.class, () -> TABLES.pixelLimits().limit("no-such-limit"));
+    assertEquals("limits/pixel-measures.csv: no row no-such-limit", error.getMessage());
+  }
+}
