@@ -39,8 +39,13 @@ public class ProcessorTime {
     nanos += takenNanos;
   }
 
-  /** Million pixels for each second of processor time. */
-  public double megapixelsPerProcessorSecond() {
-    return nanos == 0 ? 0 : pixels * 1e3 / nanos;
+  /** Million pixels of all iterations. */
+  public double megapixels() {
+    return pixels / 1e6;
+  }
+
+  /** Seconds of processor time that they took. */
+  public double processorSeconds() {
+    return nanos / 1e9;
   }
 }

@@ -192,12 +192,30 @@ public sealed interface ValueRule {
   static ValueRule parse(String text) {
     List<ValueRule> rules = new ArrayList<>();
     int start = 0;
-    for (int or = text.indexOf(OR); or >= 0; or = text.indexOf(OR, start)) {
+    for (int or = nextOr(text, 0); or >= 0; or = nextOr(text, start)) {
       rules.addAll(parseAlternative(text.substring(start, or).strip()));
       start = or + OR.length();
     }
     rules.addAll(parseAlternative(text.substring(start).strip()));
     return rules.size() == 1 ? rules.get(0) : new AnyOf(List.copyOf(rules));
+  }
+
+  /** The next " or " that an alternative follows; the words of a pattern may have their own. */
+  private static int nextOr(String text, int from) {
+    int or = text.indexOf(OR, from);
+    while (or >= 0 && !beginsAlternative(text.substring(or + OR.length()))) {
+      or = text.indexOf(OR, or + OR.length());
+    }
+    return or;
+  }
+
+  private static boolean beginsAlternative(String text) {
+    return text.startsWith("{")
+        || text.startsWith("table ")
+        || text.startsWith("pattern ")
+        || text.startsWith("date")
+        || text.startsWith("gmt")
+        || !text.isEmpty() && (Character.isDigit(text.charAt(0)) || text.charAt(0) == '-');
   }
 
   private static List<ValueRule> parseAlternative(String part) {

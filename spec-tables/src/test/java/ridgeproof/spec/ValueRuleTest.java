@@ -32,6 +32,8 @@ class ValueRuleTest {
         "pattern [A-Z]{2}   | AB               | true",
         "pattern [A-Z]{2}   | ABC              | false",
         "{0} or 10..20      | 0                | true",
+        "pattern [A-Z]{2} -- two or more or less or {7} | 7 | true",
+        "pattern [A-Z]{2} -- two or more or less or {7} | AB | true",
         "{0} or 10..20      | 5                | false",
         "table sizes        | L                | true",
         "table sizes        | Q                | false",

@@ -155,6 +155,15 @@ class PixelRulesTest {
   }
 
   @Test
+  void paddingIsFoundAfterLossyCompressionToo() {
+    GrayImage padded = overlay(RidgeImage.usual(), 48, 0, 0);
+    byte[] wsq = RidgeImage.wsq(padded);
+    assertEquals(
+        Set.of("RP-IMG-038"),
+        ids(RidgeImage.withThumb(RidgeImage.record(1, padded, wsq, "WSQ20", "500"))));
+  }
+
+  @Test
   void anImageOf1000PpiLabelled500IsFound() {
     List<Finding> found = found(RidgeImage.withThumb(RidgeImage.withPeriod(18.5)).examine());
     assertEquals(1, found.size());

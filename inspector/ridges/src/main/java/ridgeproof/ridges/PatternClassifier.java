@@ -78,7 +78,7 @@ final class PatternClassifier {
       boolean agrees = across > 0 == aslant > 0;
       boolean leftByDelta = across > 0;
       boolean left = Math.abs(aslant) < UPRIGHT ? leftByDelta : aslant > 0;
-      confidence = agrees ? confidence + 0.1 : confidence - 0.25;
+      confidence = agrees ? Math.min(0.95, confidence + 0.1) : confidence - 0.25;
       return new PatternMeasure(
           left ? PatternClass.LEFT_LOOP : PatternClass.RIGHT_LOOP,
           confidence,

@@ -1,5 +1,6 @@
 package ridgeproof.ridges;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -26,29 +27,46 @@ final class SimilarityMatrix {
         .forEach(
             probe -> {
               if (plains.containsKey(probe)) {
-                matrix.fill(plains.get(probe), probe, rolls, matrix.plainToRoll, -1);
-                matrix.fill(plains.get(probe), probe, plains, matrix.plainToPlain, probe.ordinal());
+                matrix.fillFromPlain(probe, rolls, plains);
               }
               if (rolls.containsKey(probe)) {
-                matrix.fill(rolls.get(probe), probe, rolls, matrix.rollToRoll, probe.ordinal());
+                List<FingerPosition> others = after(probe, rolls);
+                double[] scores = scores(rolls.get(probe), others, rolls);
+                store(scores, 0, others, matrix.rollToRoll[probe.ordinal()]);
               }
             });
     return matrix;
   }
 
-  private void fill(
-      Minutiae probe,
-      FingerPosition row,
-      Map<FingerPosition, Minutiae> others,
-      double[][] target,
-      int after) {
-    List<FingerPosition> columns =
-        Arrays.stream(FingerPosition.values())
-            .filter(position -> position.ordinal() > after && others.containsKey(position))
-            .toList();
-    double[] scores = probe.similarities(columns.stream().map(others::get).toList());
-    for (int i = 0; i < scores.length; i++) {
-      target[row.ordinal()][columns.get(i).ordinal()] = scores[i];
+  /** Rolls and plain prints go through one matcher, since making it is half the work. */
+  private void fillFromPlain(
+      FingerPosition probe,
+      Map<FingerPosition, Minutiae> rolls,
+      Map<FingerPosition, Minutiae> plains) {
+    List<FingerPosition> allRolls = List.copyOf(rolls.keySet());
+    List<FingerPosition> otherPlains = after(probe, plains);
+    List<Minutiae> candidates = new ArrayList<>();
+    allRolls.forEach(position -> candidates.add(rolls.get(position)));
+    otherPlains.forEach(position -> candidates.add(plains.get(position)));
+    double[] scores = plains.get(probe).similarities(candidates);
+    store(scores, 0, allRolls, plainToRoll[probe.ordinal()]);
+    store(scores, allRolls.size(), otherPlains, plainToPlain[probe.ordinal()]);
+  }
+
+  private static List<FingerPosition> after(
+      FingerPosition probe, Map<FingerPosition, Minutiae> prints) {
+    return prints.keySet().stream().filter(position -> position.compareTo(probe) > 0).toList();
+  }
+
+  private static double[] scores(
+      Minutiae probe, List<FingerPosition> positions, Map<FingerPosition, Minutiae> prints) {
+    return probe.similarities(positions.stream().map(prints::get).toList());
+  }
+
+  private static void store(
+      double[] scores, int from, List<FingerPosition> positions, double[] row) {
+    for (int i = 0; i < positions.size(); i++) {
+      row[positions.get(i).ordinal()] = scores[from + i];
     }
   }
 

@@ -20,7 +20,7 @@ public record EdgePadding(int top, int bottom, int left, int right) {
   private static final double MOST_ALIKE = 0.2;
 
   /** The ringing of a wavelet at the edge of the padding. */
-  private static final int SKIRT = 12;
+  private static final int SKIRT = 16;
 
   /** A line of the image, counted inwards from one of its edges. */
   private interface Lines {

@@ -1,0 +1,126 @@
+package ridgeproof.examination;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+import ridgeproof.finding.Finding;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.imagery.DecodingLimits;
+import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.header.ImageHeaders;
+import ridgeproof.testing.ReferenceFiles;
+import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.TransactionReader;
+
+/** The prints of a real inked card, changed in memory in one way, still said to be of 500 ppi. */
+class ChangedReferencePrintsTest {
+
+  private static final int PRINTS = 14;
+
+  private static List<String> ids(Rule rule, UnaryOperator<GrayImage> change) {
+    Transaction transaction =
+        new TransactionReader(SampleCard.TABLES, ReadingLimits.standard())
+            .read(ByteSource.of(ReferenceFiles.read("type-4-tpcard.an2")));
+    ImageExtraction extraction =
+        new ImageExtraction(SampleCard.TABLES, DecodingLimits.standard());
+    List<ExaminedImage> images = new ArrayList<>();
+    for (ExaminedImage image : extraction.imagesOf(transaction)) {
+      GrayImage changed = change.apply(extraction.decode(image).pixels().orElseThrow());
+      images.add(
+          image.opened(
+              ImageHeaders.read(image.data().orElseThrow()),
+              Optional.of(PixelFacts.of(changed, true, Optional.empty())),
+              List.of()));
+    }
+    assertEquals(PRINTS, images.size());
+    Examinee examinee =
+        new Examinee(
+            transaction,
+            SampleCard.TABLES,
+            Depth.IMAGES,
+            images,
+            Optional.empty(),
+            false,
+            ExaminationOptions.standard());
+    FindingLog log = new FindingLog(SampleCard.TABLES, 100);
+    rule.check(examinee, log);
+    return log.findings().stream().map(Finding::ruleId).toList();
+  }
+
+  private static GrayImage doubled(GrayImage image) {
+    int width = 2 * image.width();
+    int height = 2 * image.height();
+    byte[] pixels = new byte[width * height];
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        int right = Math.min((x + 1) / 2, image.width() - 1);
+        int below = Math.min((y + 1) / 2, image.height() - 1);
+        int sum =
+            image.grayAt(x / 2, y / 2)
+                + image.grayAt(right, y / 2)
+                + image.grayAt(x / 2, below)
+                + image.grayAt(right, below);
+        pixels[y * width + x] = (byte) (sum / 4);
+      }
+    }
+    return GrayImage.owning(width, height, pixels);
+  }
+
+  private static GrayImage halved(GrayImage image) {
+    int width = image.width() / 2;
+    int height = image.height() / 2;
+    byte[] pixels = new byte[width * height];
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        int sum =
+            image.grayAt(2 * x, 2 * y)
+                + image.grayAt(2 * x + 1, 2 * y)
+                + image.grayAt(2 * x, 2 * y + 1)
+                + image.grayAt(2 * x + 1, 2 * y + 1);
+        pixels[y * width + x] = (byte) (sum / 4);
+      }
+    }
+    return GrayImage.owning(width, height, pixels);
+  }
+
+  @Test
+  void theCardAsItIsFitsItsResolution() {
+    assertEquals(List.of(), ids(new RidgePeriodRule(), image -> image));
+  }
+
+  @Test
+  void theCardAtTwiceItsResolutionDoesNot() {
+    assertEquals(
+        List.of("RP-IMG-040"),
+        ids(new RidgePeriodRule(), ChangedReferencePrintsTest::doubled));
+  }
+
+  @Test
+  void theCardAtHalfItsResolutionDoesNot() {
+    assertEquals(
+        List.of("RP-IMG-040"), ids(new RidgePeriodRule(), ChangedReferencePrintsTest::halved));
+  }
+
+  @Test
+  void eachPrintTurnedIntoItsNegativeIsFound() {
+    List<String> found =
+        ids(
+            new ImageGroundRule(),
+            image -> RidgeImage.mapped(image, gray -> 255 - gray));
+    assertEquals(Collections.nCopies(PRINTS, "RP-IMG-037"), found);
+  }
+
+  @Test
+  void eachPrintFadedToAThirdIsFound() {
+    List<String> found =
+        ids(new GrayRangeRule(), image -> RidgeImage.mapped(image, gray -> 150 + gray / 3));
+    assertEquals(PRINTS, Collections.frequency(found, "RP-IMG-035"));
+  }
+}
