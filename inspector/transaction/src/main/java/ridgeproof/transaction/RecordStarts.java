@@ -44,8 +44,14 @@ final class RecordStarts {
     return tables.recordType(type).map(row -> row.encoding() == Encoding.BINARY).orElse(false);
   }
 
-  /** The type of the tagged record that begins here. */
+  /**
+   * The type of the tagged record that begins here; not within the digits of a tag, where a length
+   * that is off by one leads.
+   */
   OptionalInt taggedAt(int position) {
+    if (position > 0 && isDigit(source.byteAt(position - 1))) {
+      return OptionalInt.empty();
+    }
     return Tag.at(source, position, source.length())
         .filter(Tag::opensRecord)
         .map(tag -> OptionalInt.of(tag.number().recordType()))
@@ -138,6 +144,10 @@ final class RecordStarts {
       i++;
     }
     return i > tag.get().valueStart() && i < source.length() && source.byteAt(i) == Separator.GS;
+  }
+
+  private static boolean isDigit(int value) {
+    return value >= '0' && value <= '9';
   }
 
   private boolean reachesBoundary(int position) {

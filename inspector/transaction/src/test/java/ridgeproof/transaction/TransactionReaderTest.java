@@ -95,6 +95,15 @@ class TransactionReaderTest {
   }
 
   @Test
+  void aLengthOffByOneDoesNotReadTheNextTagFromItsSecondDigit() {
+    for (String length : List.of("36", "38")) {
+      Transaction transaction = read(sample().replaceFirst("2\\.001:\\d+", "2.001:" + length));
+      assertEquals("RP-STR-004", only(transaction).ruleId());
+      assertEquals(List.of(1, 2, 14), types(transaction));
+    }
+  }
+
+  @Test
   void aWrongLengthOfAnImageRecordDoesNotLoseTheNextRecord() {
     byte[] two =
         Samples.write(
