@@ -64,6 +64,7 @@ final class ImageAgreementRule implements Rule {
 
   private static boolean isStoredAs(ImageFormat stated, ImageFormat found) {
     return stated == found
+        || stated == ImageFormat.PEN_VECTORS && found == ImageFormat.RAW
         || stated == ImageFormat.GROUP_4 && (found == ImageFormat.RAW || found == ImageFormat.TIFF);
   }
 

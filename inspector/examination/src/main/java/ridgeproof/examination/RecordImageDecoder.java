@@ -28,9 +28,13 @@ final class RecordImageDecoder {
     if (header.format() == ImageFormat.RAW && stated.isEmpty()) {
       return new Decoding(Optional.empty(), List.of());
     }
-    if (header.format() == ImageFormat.RAW && stated.get() == ImageFormat.GROUP_4) {
-      return codecs.decodeGroup4(data, image.statedSize(), limits);
+    if (header.format() != ImageFormat.RAW) {
+      return codecs.decode(data, header, image.statedSize(), limits);
     }
-    return codecs.decode(data, header, image.statedSize(), limits);
+    return switch (stated.get()) {
+      case GROUP_4 -> codecs.decodeGroup4(data, image.statedSize(), limits);
+      case PEN_VECTORS -> codecs.decodePenVectors(data, image.statedSize(), limits);
+      default -> codecs.decode(data, header, image.statedSize(), limits);
+    };
   }
 }

@@ -164,7 +164,7 @@ final class RuleExamples {
     add("RP-IMG-011", () -> tagged(d -> d.with(6, "31")).bytes());
     add("RP-IMG-012", () -> wsqCard(draft -> draft.with(9, "1000").with(10, "1000"), 1000).bytes());
     add("RP-IMG-013", () -> tagged(d -> d.without(999)).bytes());
-    add("RP-IMG-014", () -> SampleCard.rolled().plus(vectorSignature()).bytes());
+    add("RP-IMG-014", () -> tagged(draft -> draft.with(11, "ZIP99")).bytes());
     offending.put(
         "RP-IMG-015",
         () ->
@@ -191,20 +191,6 @@ final class RuleExamples {
             SampleCard.text(9, 3, "1"),
             SampleCard.text(9, 4, "S"),
             SampleCard.text(9, 10, "0")));
-  }
-
-  private static RecordDraft vectorSignature() {
-    return RecordDraft.binary(
-        8,
-        List.of(
-            SampleCard.number(8, 1, 4, 0),
-            SampleCard.number(8, 2, 1, 20),
-            SampleCard.number(8, 3, 1, 0),
-            SampleCard.number(8, 4, 1, 2),
-            SampleCard.number(8, 5, 1, 0),
-            SampleCard.number(8, 6, 2, 0),
-            SampleCard.number(8, 7, 2, 0),
-            FieldDraft.binary(new FieldNumber(8, 8), SampleCard.pixels(30))));
   }
 
   private static SampleCard withoutPrints() {

@@ -10,6 +10,8 @@ public enum ImageFormat {
   TIFF("TIFF"),
   /** Coded lines alone, or in a TIFF file; nothing in the first bytes tells it. */
   GROUP_4("Group 4 facsimile"),
+  /** Points of a pen; nothing in the first bytes tells it. */
+  PEN_VECTORS("pen vectors"),
   /** Nothing that begins like a codestream: pixels as they are, or not an image. */
   RAW("uncompressed");
 

@@ -58,6 +58,11 @@ public final class ImageCodecs {
     return codecOf(ImageFormat.TIFF).decode(codestream, stated, limits);
   }
 
+  /** Decodes what a record says are the points of a pen. */
+  public Decoding decodePenVectors(ByteSource points, StatedSize stated, DecodingLimits limits) {
+    return codecOf(ImageFormat.PEN_VECTORS).decode(points, stated, limits);
+  }
+
   /** A switch and no table of objects, so that the other codecs' classes stay unloaded. */
   private ImageCodec codecOf(ImageFormat format) {
     ImageCodec replacement = replaced.get(format);
@@ -71,6 +76,7 @@ public final class ImageCodecs {
       case JPEG_2000 -> new Jpeg2000Codec();
       case PNG -> new PngCodec();
       case TIFF, GROUP_4 -> new FacsimileCodec();
+      case PEN_VECTORS -> new PenVectorCodec();
       case RAW -> new RawCodec();
     };
   }

@@ -30,7 +30,7 @@ public final class ImageHeaders {
               : Jpeg2000Codestream.headerOf(codestream);
       case PNG -> new PngHeaderReader(codestream).read();
       case TIFF -> new TiffHeaderReader(codestream).read();
-      case RAW, GROUP_4 -> new HeaderDraft(codestream, ImageFormat.RAW).finish();
+      case RAW, GROUP_4, PEN_VECTORS -> new HeaderDraft(codestream, ImageFormat.RAW).finish();
     };
   }
 
