@@ -37,6 +37,8 @@ build() {
   command -v mvn >/dev/null 2>&1 || fail "Maven is needed to build: install it, then try again"
   echo "$program: building, this happens once and after each change of the sources" >&2
   touch "$state/building"
+  # Maven refuses to start with a JAVA_HOME that is none.
+  [ -x "${JAVA_HOME:-/none}/bin/javac" ] || unset JAVA_HOME
   if ! (cd "$home" && mvn -B -q -ntp -DskipTests -Dspotless.check.skip -Djacoco.skip package) \
     >"$state/build.log" 2>&1; then
     tail -n 15 "$state/build.log" >&2
