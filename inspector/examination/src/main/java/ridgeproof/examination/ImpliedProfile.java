@@ -15,7 +15,7 @@ final class ImpliedProfile {
    * With fewer rolled fingers than this a file is a sample or a supplement, not a card with fingers
    * missing.
    */
-  private static final int LEAST_ROLLED = 3;
+  private static final int LEAST_ROLLED = 6;
 
   private ImpliedProfile() {}
 
@@ -23,6 +23,7 @@ final class ImpliedProfile {
     Positions positions = new Positions(tables);
     Set<Integer> rolled = new TreeSet<>();
     Set<Integer> slaps = new TreeSet<>();
+    boolean thumbs = false;
     for (ExaminedImage image : images) {
       boolean latent = positions.impressionKind(image.impression()).equals("latent");
       if (image.position().isEmpty() || latent) {
@@ -32,6 +33,7 @@ final class ImpliedProfile {
       switch (positions.kind(position)) {
         case "rolled" -> rolled.add(position);
         case "slap" -> slaps.add(position);
+        case "plain" -> thumbs = true;
         default -> {}
       }
     }
@@ -39,7 +41,10 @@ final class ImpliedProfile {
       return withKind(tables, "rolled");
     }
     boolean bothHands = slaps.contains(13) && slaps.contains(14);
-    return rolled.isEmpty() && bothHands ? withoutKind(tables, "rolled") : Optional.empty();
+    boolean someThumb = slaps.contains(15) || thumbs;
+    return rolled.isEmpty() && bothHands && someThumb
+        ? withoutKind(tables, "rolled")
+        : Optional.empty();
   }
 
   private static Optional<SubmissionProfile> withKind(SpecTables tables, String kind) {
