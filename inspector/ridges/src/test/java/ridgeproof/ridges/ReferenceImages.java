@@ -1,14 +1,10 @@
 package ridgeproof.ridges;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
-import org.junit.jupiter.api.Assumptions;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.WsqDecoder;
+import ridgeproof.testing.ReferenceFiles;
 import ridgeproof.transaction.ByteSource;
 
 /** The Type-4 images of the public reference transactions, by finger position code. */
@@ -23,27 +19,7 @@ final class ReferenceImages {
 
   /** Skips the test when the references are not there. */
   static Map<Integer, GrayImage> of(String name) {
-    Path directory = directory();
-    boolean present = directory != null;
-    if ("true".equals(System.getenv("CI")) && !present) {
-      throw new IllegalStateException("the reference transactions must be there in CI");
-    }
-    Assumptions.assumeTrue(present, "no shared/reference beside the project");
-    try {
-      return images(ByteSource.of(Files.readAllBytes(directory.resolve(name))));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static Path directory() {
-    for (Path at = Path.of("").toAbsolutePath(); at != null; at = at.getParent()) {
-      Path candidate = at.resolve("shared").resolve("reference");
-      if (Files.isDirectory(candidate)) {
-        return candidate;
-      }
-    }
-    return null;
+    return images(ByteSource.of(ReferenceFiles.read(name)));
   }
 
   private static Map<Integer, GrayImage> images(ByteSource bytes) {

@@ -3,13 +3,8 @@ package ridgeproof.imagery.codec;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,6 +15,7 @@ import ridgeproof.imagery.ImageCodec.StatedSize;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.header.ImageHeaders;
+import ridgeproof.testing.ReferenceFiles;
 import ridgeproof.transaction.ByteSource;
 
 /** Images of the public reference transactions, found by where each record has its data. */
@@ -28,24 +24,8 @@ class ReferenceImagesTest {
   private static final int FILE_SEPARATOR = 0x1C;
   private static final int GROUP_SEPARATOR = 0x1D;
 
-  private static Optional<Path> directory() {
-    for (Path at = Path.of("").toAbsolutePath(); at != null; at = at.getParent()) {
-      Path candidate = at.resolve("shared/reference");
-      if (Files.isDirectory(candidate)) {
-        return Optional.of(candidate);
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static ByteSource file(String name) throws IOException {
-    Optional<Path> directory = directory();
-    if (directory.isEmpty() && "true".equals(System.getenv("CI"))) {
-      throw new AssertionError("the reference transactions are missing");
-    }
-    Assumptions.assumeTrue(
-        directory.isPresent(), "no reference transactions beside the project: skipped");
-    return ByteSource.of(Files.readAllBytes(directory.orElseThrow().resolve(name)));
+  private static ByteSource file(String name) {
+    return ByteSource.of(ReferenceFiles.read(name));
   }
 
   /** The data of the first record of a type: from its tag's colon to the end its length states. */
@@ -79,8 +59,7 @@ class ReferenceImagesTest {
     "type-17-iris.an2, 17, PNG, 449, 312, 8"
   })
   void codestreamsStateTheSizeOfTheirRecordAndDecode(
-      String name, int type, ImageFormat format, int width, int height, int bits)
-      throws IOException {
+      String name, int type, ImageFormat format, int width, int height, int bits) {
     ByteSource data = taggedData(file(name), type);
     ImageHeader header = ImageHeaders.read(data);
     assertEquals(format, header.format());
@@ -106,7 +85,7 @@ class ReferenceImagesTest {
     "type-8-sig.an2, 8, 12, 1"
   })
   void pixelsWithoutCompressionFillTheStatedSizeExactly(
-      String name, int sizes, int headerBytes, int bits) throws IOException {
+      String name, int sizes, int headerBytes, int bits) {
     ByteSource record = binaryRecord(file(name));
     StatedSize stated = new StatedSize(record.uint16At(sizes), record.uint16At(sizes + 2), bits);
     ByteSource pixels = record.from(headerBytes);
@@ -120,7 +99,7 @@ class ReferenceImagesTest {
   }
 
   @Test
-  void oneIsBlackAsTheGrayImageOfTheSameFingerShows() throws IOException {
+  void oneIsBlackAsTheGrayImageOfTheSameFingerShows() {
     GrayImage gray = decoded("type-3.an2", 8);
     GrayImage binary = decoded("type-5.an2", 1);
     double[] sum = new double[2];
@@ -136,7 +115,7 @@ class ReferenceImagesTest {
         sum[0] / count[0] + 40 < sum[1] / count[1], sum[0] / count[0] + " " + sum[1] / count[1]);
   }
 
-  private static GrayImage decoded(String name, int bits) throws IOException {
+  private static GrayImage decoded(String name, int bits) {
     ByteSource record = binaryRecord(file(name));
     StatedSize stated = new StatedSize(record.uint16At(13), record.uint16At(15), bits);
     return new RawCodec()
@@ -146,7 +125,7 @@ class ReferenceImagesTest {
   }
 
   @Test
-  void theFacsimileSignatureIsATiffOfTheStatedSize() throws IOException {
+  void theFacsimileSignatureIsATiffOfTheStatedSize() {
     ByteSource record = binaryRecord(file("type-8-sig-fax.an2"));
     ByteSource data = record.from(12);
     ImageHeader header = ImageHeaders.read(data);
@@ -168,7 +147,7 @@ class ReferenceImagesTest {
   }
 
   @Test
-  void wsqImagesDecodeToTheStatedSize() throws IOException {
+  void wsqImagesDecodeToTheStatedSize() {
     ByteSource file = file("type-4-slaps.an2");
     ByteSource record = binaryRecord(file);
     ByteSource data = record.slice(18, (int) record.uint32At(0) - 18);

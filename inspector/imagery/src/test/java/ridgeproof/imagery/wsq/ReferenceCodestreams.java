@@ -6,8 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.Assumptions;
+import ridgeproof.testing.ReferenceFiles;
 import ridgeproof.transaction.ByteSource;
 
 /** The WSQ codestreams inside the public reference transactions. */
@@ -24,31 +23,15 @@ final class ReferenceCodestreams {
 
   /** All of them, found by their first and last markers; skips the test when there are none. */
   static List<Reference> all() {
-    Path directory = directory();
-    boolean present = directory != null;
-    if ("true".equals(System.getenv("CI")) && !present) {
-      throw new IllegalStateException("the reference transactions must be there in CI");
-    }
-    Assumptions.assumeTrue(present, "no shared/reference beside the project");
     List<Reference> found = new ArrayList<>();
-    try (Stream<Path> files = Files.list(directory)) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".an2")).sorted().toList()) {
+    try {
+      for (Path file : ReferenceFiles.all()) {
         addCodestreams(file, found);
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     return found;
-  }
-
-  static Path directory() {
-    for (Path at = Path.of("").toAbsolutePath(); at != null; at = at.getParent()) {
-      Path candidate = at.resolve("shared").resolve("reference");
-      if (Files.isDirectory(candidate)) {
-        return candidate;
-      }
-    }
-    return null;
   }
 
   private static void addCodestreams(Path file, List<Reference> found) throws IOException {
