@@ -5,11 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -32,17 +29,6 @@ class CommandLineTest {
   @TempDir Path folder;
   private Path sound;
 
-  /** What a command printed and ended with. */
-  private record Outcome(int status, String out, String error) {
-    void isOneLineOf(int expected, String words) {
-      assertEquals(expected, status, error);
-      List<String> lines = error.lines().filter(line -> !line.startsWith("try: ")).toList();
-      assertEquals(1, lines.size(), error);
-      assertTrue(lines.get(0).startsWith("ridgeproof: "), error);
-      assertTrue(lines.get(0).contains(words), error);
-    }
-  }
-
   @BeforeEach
   void writeASoundTransaction() throws IOException {
     sound = folder.resolve("sound.an2");
@@ -51,7 +37,7 @@ class CommandLineTest {
 
   @Test
   void aFileIsExaminedAndTheVerdictIsTheExitStatus() throws IOException {
-    Outcome outcome = run("examine", sound.toString());
+    CommandRun outcome = run("examine", sound.toString());
     assertEquals(0, outcome.status(), outcome.out());
     assertTrue(outcome.out().startsWith("READY  sound.an2"), outcome.out());
 
@@ -62,7 +48,7 @@ class CommandLineTest {
 
     Path picture = folder.resolve("picture.jpg");
     Files.write(picture, new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, (byte) 0xE0});
-    Outcome unreadable = run("examine", picture.toString());
+    CommandRun unreadable = run("examine", picture.toString());
     assertEquals(3, unreadable.status());
     assertTrue(unreadable.out().contains("it looks like a JPEG image"), unreadable.out());
   }
@@ -73,14 +59,14 @@ class CommandLineTest {
     byte[] whole = transaction();
     Files.write(cut, Arrays.copyOf(whole, whole.length - 3));
     assertEquals(2, run("examine", sound.toString(), cut.toString()).status());
-    Outcome json = run("examine", "--format", "json", sound.toString(), cut.toString());
+    CommandRun json = run("examine", "--format", "json", sound.toString(), cut.toString());
     assertTrue(json.out().startsWith("[{"), json.out());
   }
 
   @Test
   void aFolderIsSearchedForTransactions() throws IOException {
     Files.writeString(folder.resolve("notes.txt"), "nothing of ours");
-    Outcome outcome = run("examine", folder.toString());
+    CommandRun outcome = run("examine", folder.toString());
     assertEquals(0, outcome.status());
     assertTrue(outcome.out().contains("sound.an2"));
     assertFalse(outcome.out().contains("notes.txt"));
@@ -138,7 +124,8 @@ class CommandLineTest {
             throw new IOException("No space left on device");
           }
         };
-    run(full, "examine", sound.toString()).isOneLineOf(74, "cannot write to standard output");
+    CommandRun.to(full, "examine", sound.toString())
+        .isOneLineOf(74, "cannot write to standard output");
     run("examine", "--output", "/dev/full/report.txt", sound.toString())
         .isOneLineOf(74, "cannot write");
   }
@@ -177,7 +164,7 @@ class CommandLineTest {
 
   @Test
   void theLayoutOfAFileShowsEveryFieldWithItsOffset() {
-    Outcome outcome = run("layout", sound.toString());
+    CommandRun outcome = run("layout", sound.toString());
     assertEquals(0, outcome.status());
     assertTrue(outcome.out().contains("1.004   TOT  MAP"), outcome.out());
     assertTrue(outcome.out().contains("Record 2: Type-2 IDC 00"), outcome.out());
@@ -188,7 +175,7 @@ class CommandLineTest {
     assertTrue(run("rules").out().contains("RP-STR-004"));
     assertTrue(run("rules", "STR").out().contains("RP-STR-004"));
     assertFalse(run("rules", "STR").out().contains("RP-IMG-001"));
-    Outcome one = run("rules", "rp-str-004");
+    CommandRun one = run("rules", "rp-str-004");
     assertEquals(0, one.status());
     assertTrue(one.out().contains("remedy"), one.out());
     assertFalse(one.out().contains("{"), one.out());
@@ -201,7 +188,7 @@ class CommandLineTest {
   void helpIsThereForEveryCommand() {
     assertEquals(0, run("--help").status());
     for (String command : List.of("examine", "layout", "images", "rules", "codes")) {
-      Outcome outcome = run(command, "--help");
+      CommandRun outcome = run(command, "--help");
       assertEquals(0, outcome.status());
       assertTrue(outcome.out().contains("ridgeproof " + command), outcome.out());
     }
@@ -213,21 +200,8 @@ class CommandLineTest {
     return all;
   }
 
-  private static Outcome run(String... arguments) {
-    return run(new ByteArrayOutputStream(), arguments);
-  }
-
-  private static Outcome run(OutputStream out, String... arguments) {
-    ByteArrayOutputStream error = new ByteArrayOutputStream();
-    Console console =
-        new Console(
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(error, true, StandardCharsets.UTF_8),
-            false);
-    int status = RidgeproofCommand.commandLine(console).execute(arguments);
-    String printed =
-        out instanceof ByteArrayOutputStream kept ? kept.toString(StandardCharsets.UTF_8) : "";
-    return new Outcome(status, printed, error.toString(StandardCharsets.UTF_8));
+  private static CommandRun run(String... arguments) {
+    return CommandRun.of(arguments);
   }
 
   /** A type of transaction of which no prints are asked. */

@@ -3,10 +3,7 @@ package ridgeproof.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,7 +26,6 @@ class ImagesCommandTest {
   private static final int HEIGHT = 40;
 
   @TempDir Path folder;
-  private final ByteArrayOutputStream error = new ByteArrayOutputStream();
 
   private static FieldDraft text(int type, int field, String value) {
     return FieldDraft.text(new FieldNumber(type, field), value);
@@ -84,17 +80,12 @@ class ImagesCommandTest {
             FieldDraft.data(new FieldNumber(14, 999), ByteSource.of(new byte[WIDTH * HEIGHT]))));
   }
 
-  private int run(Path file, String... options) {
+  private CommandRun run(Path file, String... options) {
     List<String> arguments =
         new ArrayList<>(
             List.of("images", file.toString(), "--output", folder.resolve("out").toString()));
     arguments.addAll(List.of(options));
-    Console console =
-        new Console(
-            new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8),
-            new PrintStream(error, true, StandardCharsets.UTF_8),
-            false);
-    return RidgeproofCommand.commandLine(console).execute(arguments.toArray(String[]::new));
+    return CommandRun.of(arguments.toArray(String[]::new));
   }
 
   private List<String> written() throws IOException {
@@ -109,14 +100,14 @@ class ImagesCommandTest {
 
   @Test
   void withoutCropOnlyWholeImagesAreWritten() throws IOException {
-    assertEquals(0, run(transaction(twoBoxes())));
+    assertEquals(0, run(transaction(twoBoxes())).status());
     assertEquals(
         List.of("record-02-position-13-idc-01.png", "record-03-position-11-idc-02.png"), written());
   }
 
   @Test
   void withCropEachMarkedFingerIsWrittenToo() throws IOException {
-    assertEquals(0, run(transaction(twoBoxes()), "--crop"));
+    assertEquals(0, run(transaction(twoBoxes()), "--crop").status());
     assertEquals(
         List.of(
             "record-02-outline-03-idc-01.png",
@@ -129,7 +120,7 @@ class ImagesCommandTest {
 
   @Test
   void oneFingerIsTakenOutOfTheSlapAlone() throws IOException {
-    assertEquals(0, run(transaction(twoBoxes()), "--crop", "--finger", "2"));
+    assertEquals(0, run(transaction(twoBoxes()), "--crop", "--finger", "2").status());
     assertEquals(List.of("record-02-segment-02-idc-01.png"), written());
   }
 
@@ -147,10 +138,10 @@ class ImagesCommandTest {
   void aSegmentOutsideItsImageIsToldAndTheOthersAreWritten() throws IOException {
     List<List<String>> boxes =
         List.of(List.of("2", "90", "99", "0", "9"), List.of("4", "0", "9", "0", "9"));
-    assertEquals(1, run(transaction(boxes), "--crop"));
+    CommandRun outcome = run(transaction(boxes), "--crop");
+    assertEquals(1, outcome.status());
     assertTrue(written().contains("record-02-segment-04-idc-01.png"));
     assertEquals(
-        "ridgeproof: record-02-segment-02-idc-01: lies outside its image",
-        error.toString(StandardCharsets.UTF_8).strip());
+        "ridgeproof: record-02-segment-02-idc-01: lies outside its image", outcome.error().strip());
   }
 }

@@ -4,10 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,8 +23,6 @@ class ReportFormsTest {
   private Path first;
   private Path second;
 
-  private record Outcome(int status, String out, String error) {}
-
   @BeforeEach
   void writeTwoTransactions() throws IOException {
     first =
@@ -39,7 +34,7 @@ class ReportFormsTest {
   @Test
   void aTicketNamesNeitherTheFileNorThePerson() {
     for (String format : List.of("text", "markdown", "html")) {
-      Outcome ticket = run("ticket", "--format", format, first.toString());
+      CommandRun ticket = run("ticket", "--format", format, first.toString());
       assertEquals(0, ticket.status(), ticket.error());
       assertFalse(ticket.out().toLowerCase().contains("specimen"), ticket.out());
       assertEquals(ticket.out(), run("ticket", "--format", format, first.toString()).out());
@@ -48,9 +43,10 @@ class ReportFormsTest {
 
   @Test
   void aTicketTellsTheTimeThatItIsGiven() {
-    Outcome ticket = run("ticket", "--generated-at", "2026-03-02T11:15:00+01:00", first.toString());
+    CommandRun ticket =
+        run("ticket", "--generated-at", "2026-03-02T11:15:00+01:00", first.toString());
     assertTrue(ticket.out().contains("2026-03-02T10:15:00Z"), ticket.out());
-    Outcome wrong = run("ticket", "--generated-at", "yesterday", first.toString());
+    CommandRun wrong = run("ticket", "--generated-at", "yesterday", first.toString());
     assertEquals(64, wrong.status());
     assertTrue(wrong.error().contains("yesterday"), wrong.error());
   }
@@ -58,7 +54,7 @@ class ReportFormsTest {
   @Test
   void aComparisonEndsWithZeroForSameAndOneForDifferent() {
     assertEquals(0, run("compare", first.toString(), first.toString()).status());
-    Outcome different = run("compare", first.toString(), second.toString());
+    CommandRun different = run("compare", first.toString(), second.toString());
     assertEquals(1, different.status());
     assertFalse(different.out().contains("SPECIMEN,"), different.out());
     assertTrue(different.out().contains("2.018 NAM"), different.out());
@@ -74,41 +70,32 @@ class ReportFormsTest {
         0, run("compare", "--ignore", "1.005,2.018", first.toString(), second.toString()).status());
     assertEquals(
         1, run("compare", "--ignore", "2.018", first.toString(), second.toString()).status());
-    Outcome wrong = run("compare", "--ignore", "name", first.toString(), second.toString());
+    CommandRun wrong = run("compare", "--ignore", "name", first.toString(), second.toString());
     assertEquals(64, wrong.status());
   }
 
   @Test
   void aPageIsForOneFile() {
-    Outcome page = run("examine", "--format", "html", first.toString());
+    CommandRun page = run("examine", "--format", "html", first.toString());
     assertEquals(run("examine", first.toString()).status(), page.status(), page.error());
     assertTrue(page.out().startsWith("<!DOCTYPE html>"), page.out());
-    Outcome folderPage = run("examine", "--format", "html", folder.toString());
+    CommandRun folderPage = run("examine", "--format", "html", folder.toString());
     assertEquals(64, folderPage.status());
     assertTrue(folderPage.error().contains("one file"), folderPage.error());
   }
 
   @Test
   void aFolderMakesOneSheetAndOneLog() {
-    Outcome csv = run("examine", "--format", "csv", folder.toString());
+    CommandRun csv = run("examine", "--format", "csv", folder.toString());
     assertEquals(1, csv.out().lines().filter(line -> line.startsWith("file,sha256")).count());
     assertTrue(csv.out().contains("specimen-ada.an2,") && csv.out().contains("specimen-bea.an2,"));
-    Outcome sarif = run("examine", "--format", "sarif", folder.toString());
+    CommandRun sarif = run("examine", "--format", "sarif", folder.toString());
     assertEquals(1, sarif.out().lines().filter(line -> line.contains("\"runs\"")).count());
     assertTrue(sarif.out().contains("specimen-bea.an2"), sarif.out());
   }
 
-  private static Outcome run(String... arguments) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream error = new ByteArrayOutputStream();
-    Console console =
-        new Console(
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(error, true, StandardCharsets.UTF_8),
-            false);
-    int status = RidgeproofCommand.commandLine(console).execute(arguments);
-    return new Outcome(
-        status, out.toString(StandardCharsets.UTF_8), error.toString(StandardCharsets.UTF_8));
+  private static CommandRun run(String... arguments) {
+    return CommandRun.of(arguments);
   }
 
   /** A type of transaction of which no prints are asked. */
