@@ -19,6 +19,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.Depth;
+import ridgeproof.examination.FindingsReport;
 import ridgeproof.report.Page.PositionRow;
 import ridgeproof.testing.ReferenceFiles;
 import ridgeproof.transaction.CharacterEncoding;
@@ -31,9 +32,12 @@ class HtmlReportTest {
   }
 
   private static Map<Integer, PositionState> states(PilotCard card) {
+    return states(Reports.examine(card.bytes(), Depth.STRUCTURE));
+  }
+
+  private static Map<Integer, PositionState> states(FindingsReport report) {
     Map<Integer, PositionState> states = new TreeMap<>();
-    for (PositionRow row :
-        new PositionStates(Reports.examine(card.bytes(), Depth.STRUCTURE)).rows()) {
+    for (PositionRow row : new PositionStates(report).rows()) {
       states.put(row.code(), row.state());
     }
     return states;
@@ -116,7 +120,8 @@ class HtmlReportTest {
 
   @Test
   void halvesOfTheMissingThumbsTogetherAreMissing() {
-    Map<Integer, PositionState> states = states(PilotCard.ascii().inOrder(List.of(13, 14)));
+    byte[] bytes = PilotCard.ascii().inOrder(List.of(13, 14)).bytes();
+    Map<Integer, PositionState> states = states(Reports.examineAs("identification-flats", bytes));
     assertEquals(PositionState.MISSING, states.get(11));
     assertEquals(PositionState.MISSING, states.get(12));
     assertEquals(PositionState.MISSING, states.get(15));

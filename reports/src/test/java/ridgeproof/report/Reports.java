@@ -15,6 +15,7 @@ import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.SubmissionProfile;
 import ridgeproof.transaction.ByteSource;
 import ridgeproof.transaction.ReadingLimits;
 
@@ -30,6 +31,13 @@ final class Reports {
 
   static FindingsReport examine(byte[] bytes, Depth depth) {
     return EXAMINER.examine(ByteSource.of(bytes), ExaminationOptions.standard().withDepth(depth));
+  }
+
+  /** Examines bytes as a set that the user named. */
+  static FindingsReport examineAs(String profile, byte[] bytes) {
+    SubmissionProfile named =
+        TABLES.profiles().stream().filter(p -> p.name().equals(profile)).findFirst().orElseThrow();
+    return EXAMINER.examine(ByteSource.of(bytes), ExaminationOptions.standard().withProfile(named));
   }
 
   static FileFacts facts(byte[] bytes) {
