@@ -16,6 +16,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import ridgeproof.examination.Depth;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.Verdict;
@@ -75,9 +77,10 @@ class DamageTest {
     }
   }
 
-  @Test
-  void recordsSwappedDoubledOrDroppedAreFound() {
-    byte[] whole = ReferenceFiles.read("type-4-slaps.an2");
+  @ParameterizedTest
+  @ValueSource(strings = {SMALL, "type-4-slaps.an2", "type-13-tip-eji-wsq.an2"})
+  void recordsSwappedDoubledOrDroppedAreFound(String name) {
+    byte[] whole = ReferenceFiles.read(name);
     List<LogicalRecord> records = Reports.examine(whole, Depth.STRUCTURE).transaction().records();
     for (int i = 1; i < records.size(); i++) {
       List<ByteRange> dropped = ranges(records);
