@@ -9,7 +9,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.Examiner;
@@ -55,22 +54,7 @@ final class ExamineCommand implements Callable<Integer> {
       })
   Format format;
 
-  @Option(
-      names = "--depth",
-      paramLabel = "DEPTH",
-      defaultValue = "images",
-      converter = DepthConverter.class,
-      description = "structure or images, images unless set")
-  Depth depth;
-
-  @Option(
-      names = "--profile",
-      paramLabel = "NAME|FILE",
-      description =
-          "what the bureau expects: rolled-card, identification-flats, or the file of an agency's"
-              + " own profile such as examples/tidewater-pilots.toml; what the file itself implies"
-              + " unless set")
-  String profile;
+  @Mixin DepthAndProfile choices;
 
   @Option(
       names = "--show-personal",
@@ -100,7 +84,7 @@ final class ExamineCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     SpecTables tables = SpecTables.open();
-    ExaminationOptions options = options(tables);
+    ExaminationOptions options = choices.options(limits, tables).withSecondDecoder(secondDecoder);
     Examiner examiner = new Examiner(tables, limits.reading());
     RenderOptions rendering =
         new RenderOptions(showPersonal, console.colour() && output.output == null, WIDTH);
@@ -126,14 +110,5 @@ final class ExamineCommand implements Callable<Integer> {
     }
     ImageExtraction extraction = new ImageExtraction(tables, limits.decoding());
     return Optional.of(image -> extraction.decode(image).pixels());
-  }
-
-  private ExaminationOptions options(SpecTables tables) {
-    ExaminationOptions options =
-        ExaminationOptions.standard()
-            .withDepth(depth)
-            .withImageLimits(limits.decoding())
-            .withSecondDecoder(secondDecoder);
-    return profile == null ? options : NamedProfile.applyTo(options, profile, tables);
   }
 }

@@ -2,6 +2,7 @@ package ridgeproof.cli;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,7 +41,7 @@ record InputFile(Path path, ByteSource bytes, FileFacts facts) {
       ByteBuffer buffer =
           size >= MAPPED_FROM
               ? channel.map(FileChannel.MapMode.READ_ONLY, 0, size)
-              : ByteBuffer.wrap(Files.readAllBytes(path));
+              : ByteBuffer.wrap(Channels.newInputStream(channel).readAllBytes());
       ByteSource bytes = ByteSource.of(buffer);
       FileFacts facts = new FileFacts(path.getFileName().toString(), bytes.length(), sha256(bytes));
       return new InputFile(path, bytes, facts);

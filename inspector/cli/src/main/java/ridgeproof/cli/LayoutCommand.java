@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import ridgeproof.examination.Verdict;
 import ridgeproof.report.LayoutListing;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.spec.SpecTables;
@@ -18,7 +19,6 @@ import ridgeproof.transaction.TransactionReader;
     description = "Shows a file as it is: records, fields, offsets and bytes, without judging it.")
 final class LayoutCommand implements Callable<Integer> {
 
-  private static final int UNREADABLE = 3;
   private static final int WIDTH = 100;
 
   @Parameters(paramLabel = "FILE", description = "a transaction file")
@@ -47,6 +47,6 @@ final class LayoutCommand implements Callable<Integer> {
     RenderOptions options = new RenderOptions(showPersonal, false, WIDTH);
     output.write(
         LayoutListing.render(file.facts(), transaction, tables, options), console, List.of(path));
-    return transaction.records().isEmpty() ? UNREADABLE : ExitStatus.OK;
+    return transaction.records().isEmpty() ? ExitStatus.of(Verdict.UNREADABLE) : ExitStatus.OK;
   }
 }

@@ -9,7 +9,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
@@ -43,19 +42,7 @@ final class TicketCommand implements Callable<Integer> {
       description = "text, markdown or html, text unless set")
   Format format;
 
-  @Option(
-      names = "--depth",
-      paramLabel = "DEPTH",
-      defaultValue = "images",
-      converter = DepthConverter.class,
-      description = "structure or images, images unless set")
-  Depth depth;
-
-  @Option(
-      names = "--profile",
-      paramLabel = "NAME|FILE",
-      description = "what the bureau expects, as examine has it")
-  String profile;
+  @Mixin DepthAndProfile choices;
 
   @Option(
       names = "--generated-at",
@@ -78,11 +65,7 @@ final class TicketCommand implements Callable<Integer> {
   public Integer call() {
     SpecTables tables = SpecTables.open();
     InputFile file = InputFile.open(path, limits.maxFileSize);
-    ExaminationOptions options =
-        ExaminationOptions.standard().withDepth(depth).withImageLimits(limits.decoding());
-    if (profile != null) {
-      options = NamedProfile.applyTo(options, profile, tables);
-    }
+    ExaminationOptions options = choices.options(limits, tables);
     FindingsReport report = new Examiner(tables, limits.reading()).examine(file.bytes(), options);
     Ticket ticket =
         Ticket.of(file.facts(), report, Version.facts(), Optional.ofNullable(generatedAt));

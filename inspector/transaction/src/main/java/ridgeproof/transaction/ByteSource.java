@@ -69,6 +69,11 @@ public final class ByteSource {
     return bytes.getInt(position) & 0xFFFFFFFFL;
   }
 
+  /** Whether there is a byte at the position and it is an ASCII digit. */
+  boolean isDigitAt(int position) {
+    return has(position, 1) && byteAt(position) >= '0' && byteAt(position) <= '9';
+  }
+
   /** The first position at or after {@code from} that holds the byte, or -1. */
   public int indexOf(int value, int from) {
     return indexOf(value, from, length());

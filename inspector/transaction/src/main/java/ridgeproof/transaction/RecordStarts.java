@@ -49,7 +49,7 @@ final class RecordStarts {
    * that is off by one leads.
    */
   OptionalInt taggedAt(int position) {
-    if (position > 0 && isDigit(source.byteAt(position - 1))) {
+    if (source.isDigitAt(position - 1)) {
       return OptionalInt.empty();
     }
     return Tag.at(source, position, source.length())
@@ -140,14 +140,10 @@ final class RecordStarts {
       return false;
     }
     int i = tag.get().valueStart();
-    while (i < source.length() && source.byteAt(i) >= '0' && source.byteAt(i) <= '9') {
+    while (source.isDigitAt(i)) {
       i++;
     }
     return i > tag.get().valueStart() && i < source.length() && source.byteAt(i) == Separator.GS;
-  }
-
-  private static boolean isDigit(int value) {
-    return value >= '0' && value <= '9';
   }
 
   private boolean reachesBoundary(int position) {

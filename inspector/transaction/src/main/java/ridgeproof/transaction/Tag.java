@@ -34,7 +34,7 @@ record Tag(FieldNumber number, String text, int valueStart) {
 
   private static int digits(ByteSource source, int from, int end, int most) {
     int i = from;
-    while (i < end && i < from + most && source.byteAt(i) >= '0' && source.byteAt(i) <= '9') {
+    while (i < end && i < from + most && source.isDigitAt(i)) {
       i++;
     }
     return i;

@@ -101,16 +101,11 @@ public final class TransactionReader {
       for (int i = 0; i < end; i++) {
         Optional<Tag> tag = source.byteAt(i) == '1' ? Tag.at(source, i, end) : Optional.empty();
         if (tag.filter(t -> t.opensRecord() && t.number().recordType() == 1).isPresent()
-            && (i == 0 || digitFollows(tag.get()))) {
+            && (i == 0 || source.isDigitAt(tag.get().valueStart()))) {
           return OptionalInt.of(i);
         }
       }
       return OptionalInt.empty();
-    }
-
-    private boolean digitFollows(Tag tag) {
-      int next = tag.valueStart();
-      return next < source.length() && source.byteAt(next) >= '0' && source.byteAt(next) <= '9';
     }
 
     private void readHeader() {

@@ -1,0 +1,33 @@
+package ridgeproof.cli;
+
+import picocli.CommandLine.Option;
+import ridgeproof.examination.Depth;
+import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.spec.SpecTables;
+
+/** How deep to look and what to hold a file to: every command that examines has it. */
+final class DepthAndProfile {
+
+  @Option(
+      names = "--depth",
+      paramLabel = "DEPTH",
+      defaultValue = "images",
+      converter = DepthConverter.class,
+      description = "structure or images, images unless set")
+  Depth depth;
+
+  @Option(
+      names = "--profile",
+      paramLabel = "NAME|FILE",
+      description =
+          "what the bureau expects: rolled-card, identification-flats, or the file of an agency's"
+              + " own profile such as examples/tidewater-pilots.toml; what the file itself implies"
+              + " unless set")
+  String profile;
+
+  ExaminationOptions options(LimitOptions limits, SpecTables tables) {
+    ExaminationOptions options =
+        ExaminationOptions.standard().withDepth(depth).withImageLimits(limits.decoding());
+    return profile == null ? options : NamedProfile.applyTo(options, profile, tables);
+  }
+}
