@@ -35,12 +35,14 @@ public final class JsonReport {
   private final RenderOptions options;
   private final Wording wording;
   private final ObservedText observed;
+  private final RidgesJson ridges;
 
   private JsonReport(JsonGenerator json, FindingsReport report, RenderOptions options) {
     this.json = json;
     this.options = options;
     this.wording = new Wording(report.tables());
     this.observed = new ObservedText(report, options.showPersonal());
+    this.ridges = new RidgesJson(json, options.showPersonal());
   }
 
   /** One object, on several lines, without a line break at its end. */
@@ -84,6 +86,9 @@ public final class JsonReport {
       writeRecord(record, Optional.ofNullable(images.get(record.ordinal())));
     }
     json.writeEndArray();
+    if (report.sequence().isPresent()) {
+      ridges.writeSequence(report.sequence().get().answers());
+    }
     json.writeArrayFieldStart("findings");
     for (Finding finding : report.findings()) {
       writeFinding(finding);
@@ -185,6 +190,9 @@ public final class JsonReport {
       json.writeNumberField("darkest", image.pixels().get().darkest());
       json.writeNumberField("brightest", image.pixels().get().brightest());
       json.writeEndObject();
+    }
+    if (image.ridges().isPresent()) {
+      ridges.write(image.ridges().get());
     }
     json.writeEndObject();
   }

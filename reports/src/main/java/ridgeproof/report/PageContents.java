@@ -99,7 +99,8 @@ final class PageContents {
             "Depth",
             switch (report.depth()) {
               case STRUCTURE -> "structure; the images were not opened";
-              case IMAGES -> "structure and images";
+              case IMAGES -> "structure and images; nobody looked at the ridges";
+              case RIDGES -> "structure, images and ridges";
             },
             false));
     facts.add(new Fact("SHA-256", file.sha256(), true));

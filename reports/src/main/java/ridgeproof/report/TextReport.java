@@ -26,6 +26,7 @@ public final class TextReport {
   private final Wording wording;
   private final ObservedText observed;
   private final Ink ink;
+  private final RidgeWording ridges;
   private final StringBuilder out = new StringBuilder();
   private final Set<String> explained = new HashSet<>();
 
@@ -35,6 +36,7 @@ public final class TextReport {
     this.options = options;
     this.wording = new Wording(report.tables());
     this.observed = new ObservedText(report, options.showPersonal());
+    this.ridges = new RidgeWording(wording);
     this.ink = new Ink(options.colour());
   }
 
@@ -46,6 +48,7 @@ public final class TextReport {
     heading();
     relaxed();
     actions();
+    sequence();
     records();
     sources();
     out.append('\n');
@@ -108,6 +111,16 @@ public final class TextReport {
     }
   }
 
+  private void sequence() {
+    report
+        .sequence()
+        .ifPresent(
+            sequence -> {
+              out.append('\n').append(ink.strong("Fingers in their boxes")).append('\n');
+              paragraph("  ", ridges.sequence(sequence));
+            });
+  }
+
   private void records() {
     Map<Integer, List<Finding>> findings = report.findingsByRecord();
     Map<Integer, ExaminedImage> images = report.imagesByRecord();
@@ -139,6 +152,7 @@ public final class TextReport {
               + (impression.isEmpty() ? "" : "; " + impression));
     }
     paragraph("  ", wording.measures(image));
+    image.ridges().ifPresent(facts -> ridges.lines(facts).forEach(line -> paragraph("  ", line)));
   }
 
   private void finding(Finding finding) {

@@ -74,7 +74,8 @@ final class TicketContents {
         "Depth",
         switch (report.depth()) {
           case STRUCTURE -> "structure; the images were not opened";
-          case IMAGES -> "structure and images";
+          case IMAGES -> "structure and images; nobody looked at the ridges";
+          case RIDGES -> "structure, images and ridges";
         });
     return lines;
   }

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
+import ridgeproof.examination.Depth;
 import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
@@ -32,7 +33,9 @@ class RelaxedRulesTest {
     return new Examiner(TABLES, ReadingLimits.standard())
         .examine(
             ByteSource.of(file),
-            ExaminationOptions.standard().withAgency(((ProfileReading.Usable) reading).profile()));
+            ExaminationOptions.standard()
+                .withDepth(Depth.IMAGES)
+                .withAgency(((ProfileReading.Usable) reading).profile()));
   }
 
   /** On one line, since the report breaks lines where the page ends. */

@@ -37,7 +37,9 @@ final class Reports {
   static FindingsReport examineAs(String profile, byte[] bytes) {
     SubmissionProfile named =
         TABLES.profiles().stream().filter(p -> p.name().equals(profile)).findFirst().orElseThrow();
-    return EXAMINER.examine(ByteSource.of(bytes), ExaminationOptions.standard().withProfile(named));
+    return EXAMINER.examine(
+        ByteSource.of(bytes),
+        ExaminationOptions.standard().withDepth(Depth.IMAGES).withProfile(named));
   }
 
   static FileFacts facts(byte[] bytes) {

@@ -33,6 +33,7 @@ public final class SpecTables {
       new Lazy<>(SpecTables::readCompressionCeilings);
   private final Lazy<List<FileSignature>> fileSignatures =
       new Lazy<>(SpecTables::readFileSignatures);
+  private final Lazy<List<RidgeLimit>> ridgeLimits = new Lazy<>(RidgeLimit::load);
   private final Lazy<List<SubmissionProfile>> profiles = new Lazy<>(SpecTables::readProfiles);
   private final Lazy<List<Table.Row>> recordResolutions =
       new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
@@ -265,6 +266,11 @@ public final class SpecTables {
   /** What measures of decoded pixels are held against. */
   public PixelLimits pixelLimits() {
     return PixelLimits.load();
+  }
+
+  /** What measures of ridges are held against. */
+  public List<RidgeLimit> ridgeLimits() {
+    return ridgeLimits.get();
   }
 
   /** How files begin that are no transactions, the most telling first. */

@@ -11,9 +11,12 @@ final class DepthAndProfile {
   @Option(
       names = "--depth",
       paramLabel = "DEPTH",
-      defaultValue = "images",
+      defaultValue = "ridges",
       converter = DepthConverter.class,
-      description = "structure or images, images unless set")
+      description = {
+        "structure: records, fields and codes; images: also what is in the images; ridges: also",
+        "whether the prints are good and each finger is in its place; ridges unless set"
+      })
   Depth depth;
 
   @Option(

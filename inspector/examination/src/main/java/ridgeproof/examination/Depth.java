@@ -5,5 +5,7 @@ public enum Depth {
   /** Records, fields, codes and completeness; no image is opened. */
   STRUCTURE,
   /** Also the headers and pixels of every image. */
-  IMAGES
+  IMAGES,
+  /** Also what the ridges show, finger by finger, and whether each is in its place. */
+  RIDGES
 }

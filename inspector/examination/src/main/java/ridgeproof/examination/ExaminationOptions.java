@@ -28,7 +28,7 @@ public record ExaminationOptions(
   /** Everything there is, by what the file implies, by the clock of the system, over all cores. */
   public static ExaminationOptions standard() {
     return new ExaminationOptions(
-        Depth.IMAGES,
+        Depth.RIDGES,
         Optional.empty(),
         Optional.empty(),
         LocalDate.now(Clock.systemDefaultZone()),

@@ -31,6 +31,7 @@ import ridgeproof.transaction.LogicalRecord;
  * @param pixels what is kept of the decoded pixels; empty at structure depth and where decoding
  *     failed
  * @param decodingDefects what decoding met
+ * @param ridges what the ridges show; empty at lesser depths and where no finger was laid down
  */
 public record ExaminedImage(
     LogicalRecord record,
@@ -46,10 +47,14 @@ public record ExaminedImage(
     Optional<ByteSource> data,
     Optional<ImageHeader> header,
     Optional<PixelFacts> pixels,
-    List<ImageDefect> decodingDefects) {
+    List<ImageDefect> decodingDefects,
+    Optional<RidgeFacts> ridges) {
 
   ExaminedImage opened(
-      ImageHeader found, Optional<PixelFacts> measured, List<ImageDefect> defects) {
+      ImageHeader found,
+      Optional<PixelFacts> measured,
+      List<ImageDefect> defects,
+      Optional<RidgeFacts> seen) {
     return new ExaminedImage(
         record,
         layout,
@@ -64,7 +69,8 @@ public record ExaminedImage(
         data,
         Optional.of(found),
         measured,
-        defects);
+        defects,
+        seen);
   }
 
   /** The first position, where there is one. */

@@ -14,6 +14,7 @@ import ridgeproof.transaction.Transaction;
  *     nothing
  * @param profileNamed whether the user named the profile
  * @param options how it is examined
+ * @param sequence whether the prints are each other's; empty where none were compared
  */
 record Examinee(
     Transaction transaction,
@@ -22,7 +23,8 @@ record Examinee(
     List<ExaminedImage> images,
     Optional<SubmissionProfile> profile,
     boolean profileNamed,
-    ExaminationOptions options) {
+    ExaminationOptions options,
+    Optional<SequenceFacts> sequence) {
 
   /** The images that show fingers, palms or soles. */
   List<ExaminedImage> prints() {

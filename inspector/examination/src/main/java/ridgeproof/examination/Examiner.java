@@ -3,6 +3,7 @@ package ridgeproof.examination;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import ridgeproof.finding.Finding;
@@ -36,9 +37,10 @@ public final class Examiner {
   public FindingsReport examine(ByteSource source, ExaminationOptions options) {
     Transaction transaction = new TransactionReader(tables, limits).read(source);
     List<ExaminedImage> images = new ImageRecords(transaction, tables).all();
-    if (options.depth() == Depth.IMAGES) {
-      images = new ImageOpener(options).open(images);
+    if (options.depth() != Depth.STRUCTURE) {
+      images = new ImageOpener(options, sight(transaction, options)).open(images);
     }
+    Optional<SequenceFacts> sequence = SequenceFacts.of(images, threshold(options));
     HeldTo heldTo = HeldTo.of(options, images, tables);
     List<Finding> findings = new ArrayList<>(transaction.findings());
     if (!transaction.records().isEmpty()) {
@@ -50,7 +52,8 @@ public final class Examiner {
               images,
               heldTo.profile().filter(profile -> !profile.prints().isEmpty()),
               heldTo.named(),
-              options);
+              options,
+              sequence);
       FindingLog log = new FindingLog(tables, limits.maxFindings());
       RuleSet.standard().forEach(rule -> rule.check(examinee, log));
       findings.addAll(log.findings());
@@ -68,8 +71,23 @@ public final class Examiner {
         heldTo.named(),
         options.agency().map(AgencyProfile::relaxed).orElse(List.of()),
         List.copyOf(findings),
-        RecommendedAction.of(findings),
+        RecommendedAction.of(findings, images, tables),
+        sequence,
         Verdict.of(transaction, findings));
+  }
+
+  /** The agency's similarity, or the usual one. */
+  private double threshold(ExaminationOptions options) {
+    return options.agency().stream()
+        .flatMapToDouble(agency -> agency.limits().fingerMatch().stream())
+        .findFirst()
+        .orElseGet(() -> tables.pixelLimits().value("finger-match"));
+  }
+
+  private Optional<RidgeSight> sight(Transaction transaction, ExaminationOptions options) {
+    return options.depth() == Depth.RIDGES
+        ? Optional.of(new RidgeSight(transaction, tables))
+        : Optional.empty();
   }
 
   /** The finding as the agency's profile judges it. */

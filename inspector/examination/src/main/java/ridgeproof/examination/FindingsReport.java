@@ -20,6 +20,8 @@ import ridgeproof.transaction.Transaction;
  * @param relaxed every rule that the agency's profile made laxer than published
  * @param findings in the order of the file, those of the file as a whole first
  * @param actions what to do, the most pressing first
+ * @param sequence whether rolls and plain prints are of the same fingers; empty where none were
+ *     compared
  */
 public record FindingsReport(
     Transaction transaction,
@@ -31,6 +33,7 @@ public record FindingsReport(
     List<RelaxedRule> relaxed,
     List<Finding> findings,
     List<RecommendedAction> actions,
+    Optional<SequenceFacts> sequence,
     Verdict verdict) {
 
   /** The findings by ordinal of their record; those of the file as a whole under 0. */

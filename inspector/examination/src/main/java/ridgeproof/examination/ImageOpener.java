@@ -1,7 +1,10 @@
 package ridgeproof.examination;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -20,9 +23,14 @@ final class ImageOpener {
 
   private final RecordImageDecoder decoder;
   private final ExaminationOptions options;
+  private final Optional<RidgeSight> sight;
 
-  ImageOpener(ExaminationOptions options) {
+  /**
+   * @param sight what looks at the ridges; nothing to leave them
+   */
+  ImageOpener(ExaminationOptions options, Optional<RidgeSight> sight) {
     this.options = options;
+    this.sight = sight;
     this.decoder = new RecordImageDecoder(options.imageLimits());
   }
 
@@ -33,11 +41,14 @@ final class ImageOpener {
     }
     ExecutorService workers = Executors.newFixedThreadPool(threads);
     try {
-      List<Future<ExaminedImage>> opened = new ArrayList<>();
-      images.forEach(image -> opened.add(workers.submit(() -> open(image))));
+      Map<ExaminedImage, Future<ExaminedImage>> opened = new IdentityHashMap<>();
+      // The largest first, so that no worker is left with one at the end.
+      images.stream()
+          .sorted(Comparator.comparingLong(ImageOpener::bytes).reversed())
+          .forEach(image -> opened.put(image, workers.submit(() -> open(image))));
       List<ExaminedImage> results = new ArrayList<>();
-      for (Future<ExaminedImage> future : opened) {
-        results.add(future.get());
+      for (ExaminedImage image : images) {
+        results.add(opened.get(image).get());
       }
       return results;
     } catch (ExecutionException e) {
@@ -48,6 +59,10 @@ final class ImageOpener {
     } finally {
       workers.shutdownNow();
     }
+  }
+
+  private static long bytes(ExaminedImage image) {
+    return image.data().map(data -> (long) data.length()).orElse(0L);
   }
 
   private ExaminedImage open(ExaminedImage image) {
@@ -62,7 +77,11 @@ final class ImageOpener {
         decoding
             .image()
             .map(ours -> PixelFacts.of(ours, frictionRidge, second(image, header, decoding)));
-    return image.opened(header, pixels, decoding.defects());
+    Optional<RidgeFacts> ridges =
+        pixels.flatMap(
+            facts ->
+                sight.flatMap(eyes -> eyes.look(image, decoding.image().orElseThrow(), facts)));
+    return image.opened(header, pixels, decoding.defects(), ridges);
   }
 
   /**

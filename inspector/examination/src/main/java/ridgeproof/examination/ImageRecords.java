@@ -61,7 +61,8 @@ final class ImageRecords {
         record.data(),
         Optional.empty(),
         Optional.empty(),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   private static List<Integer> positions(LogicalRecord record, FieldNumber number) {

@@ -1,11 +1,15 @@
 package ridgeproof.examination;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import ridgeproof.finding.Finding;
+import ridgeproof.spec.Code;
 import ridgeproof.spec.Severity;
+import ridgeproof.spec.SpecTables;
 
 /**
  * Something to do next, and the findings that it answers.
@@ -14,27 +18,73 @@ import ridgeproof.spec.Severity;
  */
 public record RecommendedAction(String remedy, Severity severity, List<Finding> findings) {
 
-  /** One action for each remedy, the worst first, and among equals the one that answers most. */
-  static List<RecommendedAction> of(List<Finding> findings) {
+  private static final String RIDGES = "RP-RDG-";
+  private static final int MOST_REMEDIES = 3;
+  private static final double WHOLE = 100;
+
+  private record Weighed(RecommendedAction action, double effect) {}
+
+  /**
+   * One retake for each image whose ridges are at fault and one action for each other remedy, the
+   * worst first, and among equals the one that helps most: that answers most, and the retake of the
+   * worst print.
+   */
+  static List<RecommendedAction> of(
+      List<Finding> findings, List<ExaminedImage> images, SpecTables tables) {
     Map<String, List<Finding>> byRemedy = new LinkedHashMap<>();
+    Map<Integer, List<Finding>> byImage = new LinkedHashMap<>();
     for (Finding finding : findings) {
       if (!finding.severity().equals(Severity.NOTE)) {
-        byRemedy.computeIfAbsent(finding.remedy(), key -> new ArrayList<>()).add(finding);
+        if (finding.ruleId().startsWith(RIDGES) && finding.location().record().isPresent()) {
+          byImage
+              .computeIfAbsent(finding.location().record().getAsInt(), key -> new ArrayList<>())
+              .add(finding);
+        } else {
+          byRemedy.computeIfAbsent(finding.remedy(), key -> new ArrayList<>()).add(finding);
+        }
       }
     }
-    List<RecommendedAction> actions = new ArrayList<>();
+    List<Weighed> actions = new ArrayList<>();
     byRemedy.forEach(
-        (remedy, answered) ->
-            actions.add(
-                new RecommendedAction(
-                    remedy,
-                    answered.stream().map(Finding::severity).min(Severity::compareTo).orElseThrow(),
-                    List.copyOf(answered))));
+        (remedy, answered) -> actions.add(new Weighed(of(remedy, answered), answered.size())));
+    for (ExaminedImage image : images) {
+      List<Finding> answered = byImage.get(image.record().ordinal());
+      if (answered != null) {
+        int score = image.ridges().map(RidgeFacts::lowestScore).orElse(0);
+        actions.add(
+            new Weighed(
+                of(retake(image, answered, tables), answered),
+                answered.size() + 1 - score / WHOLE));
+      }
+    }
     actions.sort(
-        (left, right) ->
-            left.severity() != right.severity()
-                ? left.severity().compareTo(right.severity())
-                : Integer.compare(right.findings().size(), left.findings().size()));
-    return List.copyOf(actions);
+        Comparator.comparing((Weighed weighed) -> weighed.action().severity())
+            .thenComparing(Comparator.comparingDouble(Weighed::effect).reversed()));
+    return actions.stream().map(Weighed::action).toList();
+  }
+
+  private static RecommendedAction of(String remedy, List<Finding> answered) {
+    return new RecommendedAction(
+        remedy,
+        answered.stream().map(Finding::severity).min(Severity::compareTo).orElseThrow(),
+        List.copyOf(answered));
+  }
+
+  private static String retake(ExaminedImage image, List<Finding> answered, SpecTables tables) {
+    int code = image.position().orElse(0);
+    String name =
+        tables
+            .codes("friction-ridge-positions")
+            .find(Integer.toString(code))
+            .map(Code::name)
+            .orElse("position " + code);
+    String how =
+        answered.stream()
+            .sorted(Comparator.comparing(Finding::severity))
+            .map(Finding::remedy)
+            .distinct()
+            .limit(MOST_REMEDIES)
+            .collect(Collectors.joining(" "));
+    return "Retake the " + name + ". " + how;
   }
 }

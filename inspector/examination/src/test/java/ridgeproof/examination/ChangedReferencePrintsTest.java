@@ -36,7 +36,8 @@ class ChangedReferencePrintsTest {
           image.opened(
               ImageHeaders.read(image.data().orElseThrow()),
               Optional.of(PixelFacts.of(changed, true, Optional.empty())),
-              List.of()));
+              List.of(),
+              Optional.empty()));
     }
     assertEquals(PRINTS, images.size());
     Examinee examinee =
@@ -47,7 +48,8 @@ class ChangedReferencePrintsTest {
             images,
             Optional.empty(),
             false,
-            ExaminationOptions.standard());
+            ExaminationOptions.standard(),
+            Optional.empty());
     FindingLog log = new FindingLog(SampleCard.TABLES, 100);
     rule.check(examinee, log);
     return log.findings().stream().map(Finding::ruleId).toList();

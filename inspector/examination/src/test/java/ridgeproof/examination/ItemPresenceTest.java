@@ -79,7 +79,8 @@ class ItemPresenceTest {
         List.of(),
         Optional.empty(),
         false,
-        ExaminationOptions.standard());
+        ExaminationOptions.standard(),
+        Optional.empty());
   }
 
   @Test

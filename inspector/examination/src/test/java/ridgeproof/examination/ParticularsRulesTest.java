@@ -276,7 +276,7 @@ class ParticularsRulesTest {
   @Test
   void theDayOfTheExaminationLimitsDatesWithADayForTimeZones() {
     byte[] bytes = card().bytes();
-    ExaminationOptions options = ExaminationOptions.standard();
+    ExaminationOptions options = ExaminationOptions.standard().withDepth(Depth.IMAGES);
     assertEquals(List.of(), ids(bytes, options.withToday(SampleCard.TODAY.minusDays(1))));
     assertEquals(
         List.of("RP-PTL-021"), ids(bytes, options.withToday(SampleCard.TODAY.minusDays(2))));

@@ -171,6 +171,7 @@ final class RuleExamples {
             SampleCard.examine(
                 SampleCard.rolled().bytes(),
                 ExaminationOptions.standard()
+                    .withDepth(Depth.IMAGES)
                     .withImageLimits(new DecodingLimits(100, Duration.ofSeconds(9)))));
     add("RP-IMG-016", () -> wsq(GrayImage.owning(400, 400, new byte[160_000])).bytes());
     add("RP-IMG-017", () -> tagged(d -> d.with(10, "1000")).bytes());
@@ -290,7 +291,8 @@ final class RuleExamples {
         () ->
             new Examiner(SampleCard.TABLES, limits)
                 .examine(
-                    ByteSource.of(SampleCard.rolled().bytes()), ExaminationOptions.standard()));
+                    ByteSource.of(SampleCard.rolled().bytes()),
+                    ExaminationOptions.standard().withDepth(Depth.IMAGES)));
   }
 
   private static byte[] latin1(String text) {

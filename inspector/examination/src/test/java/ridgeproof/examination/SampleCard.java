@@ -179,7 +179,7 @@ final class SampleCard {
   }
 
   static FindingsReport examine(byte[] bytes) {
-    return examine(bytes, ExaminationOptions.standard().withToday(TODAY));
+    return examine(bytes, ExaminationOptions.standard().withToday(TODAY).withDepth(Depth.IMAGES));
   }
 
   static FindingsReport examine(byte[] bytes, ExaminationOptions options) {

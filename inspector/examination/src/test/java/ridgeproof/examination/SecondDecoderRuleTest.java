@@ -37,10 +37,11 @@ class SecondDecoderRuleTest {
             report.transaction(),
             SampleCard.TABLES,
             Depth.IMAGES,
-            List.of(thumb.opened(header, Optional.of(facts), List.of())),
+            List.of(thumb.opened(header, Optional.of(facts), List.of(), Optional.empty())),
             Optional.empty(),
             false,
-            ExaminationOptions.standard());
+            ExaminationOptions.standard(),
+            Optional.empty());
     FindingLog log = new FindingLog(SampleCard.TABLES, 10);
     new SecondDecoderRule().check(examinee, log);
     return log.findings();
@@ -58,7 +59,8 @@ class SecondDecoderRuleTest {
 
   @Test
   void theDifferenceOfTheDecodersIsReportedForEachWsqImage() {
-    ExaminationOptions options = ExaminationOptions.standard().withSecondDecoder(true);
+    ExaminationOptions options =
+        ExaminationOptions.standard().withDepth(Depth.IMAGES).withSecondDecoder(true);
     List<Finding> found = found(SampleCard.examine(CARD, options).findings());
     assertEquals(1, found.size());
     assertEquals("RP-IMG-043", found.get(0).ruleId());

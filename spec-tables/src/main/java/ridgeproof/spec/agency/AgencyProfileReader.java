@@ -39,6 +39,9 @@ public final class AgencyProfileReader {
   private static final int MOST_DAYS = 36_500;
   private static final int MOST_PPI = 4000;
   private static final String COMPRESSION_RULE = "RP-IMG-016";
+  private static final double LEAST_MATCH = 10;
+  private static final double MOST_MATCH = 500;
+  private static final String MATCH_RULE = "RP-SEQ-009";
   private static final String PRINT_AGE_RULE = "RP-PTL-024";
 
   private final SpecTables tables;
@@ -97,10 +100,7 @@ public final class AgencyProfileReader {
     }
     Map<String, Severity> severities = new LinkedHashMap<>();
     root.table("severities").ifPresent(table -> severities(table, severities));
-    AgencyLimits limits =
-        root.table("limits")
-            .map(this::limits)
-            .orElse(new AgencyLimits(Map.of(), Set.of(), OptionalInt.empty()));
+    AgencyLimits limits = root.table("limits").map(this::limits).orElse(AgencyLimits.NONE);
     root.rejectOthers();
     return new AgencyProfile(
         name,
@@ -232,8 +232,22 @@ public final class AgencyProfileReader {
           new RelaxedRule(
               PRINT_AGE_RULE, "%.0f days".formatted(usual), printAge.getAsInt() + " days"));
     }
+    OptionalDouble match = fingerMatch(table);
     table.rejectOthers();
-    return new AgencyLimits(compression, resolutions, printAge);
+    return new AgencyLimits(compression, resolutions, printAge, match);
+  }
+
+  private OptionalDouble fingerMatch(TomlTable table) {
+    OptionalDouble match = table.number("finger_match", LEAST_MATCH, MOST_MATCH);
+    double usual = tables.pixelLimits().value("finger-match");
+    if (match.isPresent() && match.getAsDouble() < usual) {
+      relaxed.add(
+          new RelaxedRule(
+              MATCH_RULE,
+              "similarity %.0f".formatted(usual),
+              "similarity %.0f".formatted(match.getAsDouble())));
+    }
+    return match;
   }
 
   private void compression(TomlTable table, Map<String, Double> compression) {

@@ -1,0 +1,48 @@
+package ridgeproof.examination;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import ridgeproof.ridges.FingerAnalysis;
+import ridgeproof.ridges.FingerPosition;
+import ridgeproof.ridges.Slap;
+
+/**
+ * What the ridges of an image show.
+ *
+ * @param impression how the fingers were laid down
+ * @param fingers what each print shows, by the name that the image gives the finger
+ * @param slap where the fingers of an image of several were found
+ */
+public record RidgeFacts(
+    Impression impression, Map<FingerPosition, FingerAnalysis> fingers, Optional<Slap> slap) {
+
+  /** What limits of ridges tell apart. */
+  public enum Impression {
+    ROLLED("rolled"),
+    PLAIN("plain");
+
+    private final String key;
+
+    Impression(String key) {
+      this.key = key;
+    }
+
+    /** As tables of limits write it. */
+    public String key() {
+      return key;
+    }
+  }
+
+  public RidgeFacts {
+    Map<FingerPosition, FingerAnalysis> copy = new EnumMap<>(FingerPosition.class);
+    copy.putAll(fingers);
+    fingers = Collections.unmodifiableMap(copy);
+  }
+
+  /** The lowest score of its prints, 0 to 100; 0 without a print. */
+  public int lowestScore() {
+    return fingers.values().stream().mapToInt(finger -> finger.score().value()).min().orElse(0);
+  }
+}

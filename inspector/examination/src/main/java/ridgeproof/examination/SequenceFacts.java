@@ -1,0 +1,96 @@
+package ridgeproof.examination;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import ridgeproof.examination.RidgeFacts.Impression;
+import ridgeproof.ridges.FingerAnalysis;
+import ridgeproof.ridges.FingerMeasures;
+import ridgeproof.ridges.FingerPosition;
+import ridgeproof.ridges.Minutiae;
+import ridgeproof.ridges.SequenceAnswers;
+import ridgeproof.ridges.SequenceCheck;
+
+/**
+ * Whether the prints of a file are of the fingers whose names they bear.
+ *
+ * @param answers for each finger, and what is out of order
+ * @param rolls where the roll of each finger stands
+ * @param plains where the plain print of each finger stands
+ */
+public record SequenceFacts(
+    SequenceAnswers answers,
+    Map<FingerPosition, SeenFinger> rolls,
+    Map<FingerPosition, SeenFinger> plains) {
+
+  /** A print and the image it is in. */
+  public record SeenFinger(ExaminedImage image, FingerAnalysis analysis) {
+
+    private Optional<Minutiae> minutiae() {
+      return analysis.measures().map(FingerMeasures::minutiae);
+    }
+  }
+
+  private static final int FEWEST_PRINTS = 2;
+
+  public SequenceFacts {
+    rolls = copy(rolls);
+    plains = copy(plains);
+  }
+
+  /**
+   * Compares the prints of all images, the better one where a finger is there twice.
+   *
+   * @param threshold similarity that counts as a match
+   */
+  static Optional<SequenceFacts> of(List<ExaminedImage> images, double threshold) {
+    Map<FingerPosition, SeenFinger> rolls = prints(images, Impression.ROLLED);
+    Map<FingerPosition, SeenFinger> plains = prints(images, Impression.PLAIN);
+    if (rolls.size() + plains.size() < FEWEST_PRINTS) {
+      return Optional.empty();
+    }
+    SequenceAnswers answers = SequenceCheck.check(minutiae(rolls), minutiae(plains), threshold);
+    return Optional.of(new SequenceFacts(answers, rolls, plains));
+  }
+
+  private static Map<FingerPosition, SeenFinger> prints(
+      List<ExaminedImage> images, Impression impression) {
+    Map<FingerPosition, SeenFinger> prints = new EnumMap<>(FingerPosition.class);
+    for (ExaminedImage image : images) {
+      image
+          .ridges()
+          .filter(facts -> facts.impression() == impression)
+          .ifPresent(
+              facts ->
+                  facts
+                      .fingers()
+                      .forEach(
+                          (finger, analysis) -> {
+                            if (analysis.measures().isPresent()) {
+                              prints.merge(
+                                  finger, new SeenFinger(image, analysis), SequenceFacts::better);
+                            }
+                          }));
+    }
+    return prints;
+  }
+
+  private static SeenFinger better(SeenFinger one, SeenFinger other) {
+    return other.analysis().score().value() > one.analysis().score().value() ? other : one;
+  }
+
+  private static Map<FingerPosition, Minutiae> minutiae(Map<FingerPosition, SeenFinger> prints) {
+    Map<FingerPosition, Minutiae> minutiae = new EnumMap<>(FingerPosition.class);
+    prints.forEach(
+        (finger, print) -> print.minutiae().ifPresent(found -> minutiae.put(finger, found)));
+    return minutiae;
+  }
+
+  private static Map<FingerPosition, SeenFinger> copy(Map<FingerPosition, SeenFinger> prints) {
+    Map<FingerPosition, SeenFinger> copy = new EnumMap<>(FingerPosition.class);
+    copy.putAll(prints);
+    return Collections.unmodifiableMap(copy);
+  }
+}

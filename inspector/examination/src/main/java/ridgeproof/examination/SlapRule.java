@@ -1,0 +1,117 @@
+package ridgeproof.examination;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import ridgeproof.examination.RidgeFacts.Impression;
+import ridgeproof.examination.RidgeJudge.Broken;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.finding.Measure;
+import ridgeproof.finding.Observed;
+import ridgeproof.ridges.FingerPosition;
+import ridgeproof.ridges.RotatedBox;
+import ridgeproof.ridges.Slap;
+import ridgeproof.spec.SegmentField;
+
+/** Images of several fingers show each of them, upright, where the record says. */
+final class SlapRule implements Rule {
+
+  private static final String TILTED = "RP-RDG-009";
+  private static final String NOT_FOUND = "RP-RDG-020";
+  private static final String ELSEWHERE = "RP-RDG-021";
+
+  @Override
+  public Set<String> ids() {
+    return Set.of(TILTED, NOT_FOUND, ELSEWHERE);
+  }
+
+  @Override
+  public void check(Examinee examinee, FindingLog log) {
+    RidgeJudge judge = new RidgeJudge(examinee.tables().ridgeLimits());
+    double middle = examinee.tables().pixelLimits().limit("segment-centre").share();
+    List<SegmentField> layouts =
+        examinee.tables().agreements().segmentFields().stream()
+            .filter(layout -> layout.positionItem().isPresent())
+            .toList();
+    for (ExaminedImage image : examinee.images()) {
+      Optional<Slap> slap = image.ridges().flatMap(RidgeFacts::slap);
+      if (slap.isPresent()) {
+        checkFingers(image, slap.get(), log);
+        checkTilt(image, slap.get(), judge, log);
+        layouts.forEach(layout -> checkBoxes(image, slap.get(), layout, middle, log));
+      }
+    }
+  }
+
+  private static void checkFingers(ExaminedImage image, Slap slap, FindingLog log) {
+    long found = slap.segments().stream().filter(segment -> segment.box().isPresent()).count();
+    for (ridgeproof.ridges.Segment segment : slap.segments()) {
+      if (segment.box().isEmpty()) {
+        log.add(
+            NOT_FOUND,
+            RidgeLimitsRule.at(image, segment.position()),
+            Observed.of(
+                "%d of %d prints; none at the place of this finger"
+                    .formatted(found, slap.segments().size())),
+            "a print of each finger that is not declared missing",
+            List.of(Measure.against("prints found", found, "prints", slap.segments().size())));
+      }
+    }
+  }
+
+  private static void checkTilt(ExaminedImage image, Slap slap, RidgeJudge judge, FindingLog log) {
+    Map<String, List<Broken>> faults =
+        judge.faults(
+            Impression.PLAIN,
+            measure ->
+                switch (measure) {
+                  case ROTATION -> OptionalDouble.of(Math.abs(slap.degrees()));
+                  // Several fingers that lean alike leave no doubt.
+                  case ROTATION_CONFIDENCE -> OptionalDouble.of(1);
+                  default -> OptionalDouble.empty();
+                });
+    if (faults.containsKey(TILTED)) {
+      RidgeLimitsRule.report(TILTED, image.location(), faults.get(TILTED), log);
+    }
+  }
+
+  private static void checkBoxes(
+      ExaminedImage image, Slap slap, SegmentField layout, double middle, FindingLog log) {
+    for (Segment marked : Segment.of(image, layout)) {
+      Optional<FingerPosition> finger =
+          marked.position().isPresent()
+              ? FingerPosition.ofCode(marked.position().getAsInt())
+              : Optional.empty();
+      Optional<RotatedBox> found = finger.flatMap(name -> found(slap, name));
+      if (found.isPresent() && !marked.isEmpty() && !holds(marked, found.get(), middle)) {
+        log.add(
+            ELSEWHERE,
+            marked.place(),
+            Observed.of("marked " + marked.extent()),
+            String.format(
+                Locale.ROOT,
+                "the print around %.0f across, %.0f down",
+                found.get().centreX(),
+                found.get().centreY()));
+      }
+    }
+  }
+
+  private static Optional<RotatedBox> found(Slap slap, FingerPosition finger) {
+    return slap.segments().stream()
+        .filter(segment -> segment.position() == finger)
+        .flatMap(segment -> segment.box().stream())
+        .findFirst();
+  }
+
+  /** Whether the middle of the print lies within the middle of what is marked, loosely. */
+  private static boolean holds(Segment marked, RotatedBox found, double middle) {
+    double across = Math.abs(found.centreX() - marked.doubleCentre() / 2.0);
+    double down = Math.abs(found.centreY() - (marked.top() + marked.bottom()) / 2.0);
+    return across <= middle * (marked.right() - marked.left())
+        && down <= middle * (marked.bottom() - marked.top());
+  }
+}

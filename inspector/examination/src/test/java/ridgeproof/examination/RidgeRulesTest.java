@@ -1,0 +1,141 @@
+package ridgeproof.examination;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import ridgeproof.examination.RidgeFacts.Impression;
+import ridgeproof.finding.Finding;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.imagery.header.ImageHeaders;
+import ridgeproof.ridges.FingerAnalysis;
+import ridgeproof.ridges.FingerAnalysis.Doubt;
+import ridgeproof.ridges.FingerPosition;
+import ridgeproof.ridges.RotatedBox;
+import ridgeproof.ridges.Score;
+import ridgeproof.ridges.Segment;
+import ridgeproof.ridges.SequenceAnswers;
+import ridgeproof.ridges.Slap;
+import ridgeproof.testing.ReferenceFiles;
+import ridgeproof.transaction.ByteSource;
+
+class RidgeRulesTest {
+
+  private static final FingerAnalysis NOTHING =
+      new FingerAnalysis(List.of(Doubt.NO_RIDGES), Optional.empty(), Score.NONE);
+  private static final List<FingerPosition> RIGHT_FOUR = FingerPosition.shownBy(13);
+
+  @Test
+  void anImageWithoutRidgesIsTold() {
+    RidgeFacts facts =
+        new RidgeFacts(
+            Impression.ROLLED, Map.of(FingerPosition.RIGHT_THUMB, NOTHING), Optional.empty());
+    assertEquals(List.of("RP-RDG-001"), told(new RidgeLimitsRule(), seen(facts, List.of())));
+  }
+
+  @Test
+  void aFingerThatASlapDoesNotShowIsToldByItsName() {
+    List<Finding> found =
+        check(new SlapRule(), seen(slap(Optional.empty(), 3), List.of()), Optional.empty());
+    assertEquals(List.of("RP-RDG-020"), found.stream().map(Finding::ruleId).toList());
+    assertEquals(
+        OptionalInt.of(FingerPosition.RIGHT_LITTLE.code()), found.get(0).location().position());
+    assertEquals(List.of(), told(new SlapRule(), seen(slap(Optional.empty(), 4), List.of())));
+  }
+
+  @Test
+  void aBoxThatTheRecordMarksElsewhereIsTold() {
+    RidgeFacts slap = slap(Optional.empty(), 4);
+    List<List<String>> right = List.of(List.of("2", "0", "10", "0", "20"));
+    List<List<String>> wrong = List.of(List.of("2", "20", "30", "0", "20"));
+    assertEquals(List.of(), told(new SlapRule(), seen(slap, right)));
+    assertEquals(List.of("RP-RDG-021"), told(new SlapRule(), seen(slap, wrong)));
+  }
+
+  @Test
+  void fingersThatLieAsThoseOfTheOtherHandAreTold() {
+    SequenceFacts sequence =
+        new SequenceFacts(new SequenceAnswers(List.of(), List.of(), 40), Map.of(), Map.of());
+    ExaminedImage right = seen(slap(Optional.of(FingerPosition.Hand.RIGHT), 4), List.of());
+    ExaminedImage left = seen(slap(Optional.of(FingerPosition.Hand.LEFT), 4), List.of());
+    assertEquals(List.of(), check(new SequenceRule(), right, Optional.of(sequence)));
+    assertEquals(
+        List.of("RP-SEQ-010"),
+        check(new SequenceRule(), left, Optional.of(sequence)).stream()
+            .map(Finding::ruleId)
+            .toList());
+  }
+
+  @Test
+  void onTheReferenceCardNoFingerIsContradictedAndRetakesComeOneAnImage() {
+    FindingsReport report =
+        new Examiner(SampleCard.TABLES, ridgeproof.transaction.ReadingLimits.standard())
+            .examine(
+                ByteSource.of(ReferenceFiles.read("type-4-tpcard.an2")),
+                ExaminationOptions.standard());
+    List<String> told = report.findings().stream().map(Finding::ruleId).toList();
+    assertTrue(told.stream().noneMatch(id -> id.matches("RP-SEQ-00[1-6]")), told::toString);
+    // Two clear prints of one finger that hardly overlap do not match: advice, no more.
+    assertTrue(told.contains("RP-SEQ-008"), told::toString);
+    List<Integer> retaken =
+        report.actions().stream()
+            .filter(action -> action.remedy().startsWith("Retake "))
+            .map(action -> action.findings().get(0).location().record().orElseThrow())
+            .toList();
+    assertEquals(retaken.stream().distinct().toList(), retaken);
+    assertEquals(14, report.images().stream().filter(i -> i.ridges().isPresent()).count());
+  }
+
+  private static RidgeFacts slap(Optional<FingerPosition.Hand> hand, int found) {
+    List<Segment> segments = new ArrayList<>();
+    for (int i = 0; i < RIGHT_FOUR.size(); i++) {
+      Optional<RotatedBox> box =
+          i < found ? Optional.of(new RotatedBox(5 + 8 * i, 10, 8, 16, 0)) : Optional.empty();
+      segments.add(new Segment(RIGHT_FOUR.get(i), box, 1, 100, List.of()));
+    }
+    return new RidgeFacts(Impression.PLAIN, Map.of(), Optional.of(new Slap(segments, 0, hand)));
+  }
+
+  /** An image of a right slap, as it would be after looking at its ridges. */
+  private static ExaminedImage seen(RidgeFacts facts, List<List<String>> boxes) {
+    SampleCard card =
+        SampleRecords.tagged(13, record -> boxes.isEmpty() ? record : record.with(21, boxes));
+    ExaminedImage image =
+        card.examine().images().stream()
+            .filter(i -> i.position().equals(OptionalInt.of(13)))
+            .findFirst()
+            .orElseThrow();
+    return image.opened(
+        ImageHeaders.read(image.data().orElseThrow()),
+        image.pixels(),
+        List.of(),
+        Optional.of(facts));
+  }
+
+  private static List<String> told(Rule rule, ExaminedImage image) {
+    return check(rule, image, Optional.empty()).stream().map(Finding::ruleId).toList();
+  }
+
+  private static List<Finding> check(
+      Rule rule, ExaminedImage image, Optional<SequenceFacts> sequence) {
+    FindingsReport card = SampleCard.rolled().examine();
+    FindingLog log = new FindingLog(SampleCard.TABLES, 10);
+    rule.check(
+        new Examinee(
+            card.transaction(),
+            SampleCard.TABLES,
+            Depth.RIDGES,
+            List.of(image),
+            Optional.empty(),
+            false,
+            ExaminationOptions.standard(),
+            sequence),
+        log);
+    return log.findings();
+  }
+}

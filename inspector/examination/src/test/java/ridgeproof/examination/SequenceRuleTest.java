@@ -1,0 +1,108 @@
+package ridgeproof.examination;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import ridgeproof.examination.SequenceFacts.SeenFinger;
+import ridgeproof.finding.Finding;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.ridges.FingerAnalysis;
+import ridgeproof.ridges.FingerAnswer;
+import ridgeproof.ridges.FingerAnswer.Reason;
+import ridgeproof.ridges.FingerAnswer.Verdict;
+import ridgeproof.ridges.FingerPosition;
+import ridgeproof.ridges.Irregularity;
+import ridgeproof.ridges.Irregularity.Kind;
+import ridgeproof.ridges.Score;
+import ridgeproof.ridges.SequenceAnswers;
+
+class SequenceRuleTest {
+
+  private static final FingerPosition INDEX = FingerPosition.RIGHT_INDEX;
+  private static final FingerPosition MIDDLE = FingerPosition.RIGHT_MIDDLE;
+
+  @Test
+  void eachDisorderHasARuleOfItsOwn() {
+    assertEquals(List.of("RP-SEQ-001"), told(Kind.FOUND_ELSEWHERE));
+    assertEquals(List.of("RP-SEQ-002"), told(Kind.EXCHANGED));
+    assertEquals(List.of("RP-SEQ-003"), told(Kind.THUMBS_EXCHANGED));
+    assertEquals(List.of("RP-SEQ-004"), told(Kind.HANDS_EXCHANGED));
+    assertEquals(List.of("RP-SEQ-005"), told(Kind.ROLLED_TWICE));
+    assertEquals(List.of("RP-SEQ-006"), told(Kind.PLAIN_TWICE));
+  }
+
+  private static List<String> told(Kind kind) {
+    return ids(
+        check(List.of(), List.of(new Irregularity(kind, List.of(INDEX, MIDDLE), true, 90)), 40));
+  }
+
+  @Test
+  void aConfirmedFingerIsNotTold() {
+    assertEquals(List.of(), ids(answered(Verdict.CONFIRMED, Reason.MATCHES_OWN_ROLL)));
+  }
+
+  @Test
+  void aContradictedFingerOfNoNamedDisorderIsToldAsAnother() {
+    assertEquals(
+        List.of("RP-SEQ-001"), ids(answered(Verdict.CONTRADICTED, Reason.MATCHES_ANOTHER_ROLL)));
+  }
+
+  @Test
+  void anInconclusiveFingerIsNoEvidence() {
+    for (Reason reason :
+        List.of(Reason.MATCHES_NO_ROLL, Reason.MATCHES_SEVERAL_ROLLS, Reason.TOO_FEW_MINUTIAE)) {
+      List<Finding> found = answered(Verdict.INCONCLUSIVE, reason);
+      assertEquals(List.of("RP-SEQ-007"), ids(found), reason::name);
+    }
+    assertEquals(List.of(), ids(answered(Verdict.INCONCLUSIVE, Reason.NO_ROLL)));
+  }
+
+  @Test
+  void aLoweredThresholdIsSaidWithItsRisk() {
+    List<Finding> found = check(List.of(), List.of(), 25);
+    assertEquals(List.of("RP-SEQ-009"), ids(found));
+    assertTrue(found.get(0).explanation().contains("risk"));
+    assertEquals(List.of(), ids(check(List.of(), List.of(), 40)));
+    assertEquals(List.of(), ids(check(List.of(), List.of(), 60)));
+  }
+
+  private static List<Finding> answered(Verdict verdict, Reason reason) {
+    return check(
+        List.of(new FingerAnswer(INDEX, verdict, reason, 5, Optional.of(MIDDLE), 80)),
+        List.of(),
+        40);
+  }
+
+  private static List<Finding> check(
+      List<FingerAnswer> answers, List<Irregularity> irregularities, double threshold) {
+    FindingsReport card = SampleCard.rolled().examine();
+    FingerAnalysis print = new FingerAnalysis(List.of(), Optional.empty(), Score.NONE);
+    SeenFinger seen = new SeenFinger(card.images().get(0), print);
+    SequenceFacts sequence =
+        new SequenceFacts(
+            new SequenceAnswers(answers, irregularities, threshold),
+            Map.of(INDEX, seen),
+            Map.of(INDEX, seen));
+    Examinee examinee =
+        new Examinee(
+            card.transaction(),
+            SampleCard.TABLES,
+            Depth.RIDGES,
+            List.of(),
+            Optional.empty(),
+            false,
+            ExaminationOptions.standard(),
+            Optional.of(sequence));
+    FindingLog log = new FindingLog(SampleCard.TABLES, 10);
+    new SequenceRule().check(examinee, log);
+    return log.findings();
+  }
+
+  private static List<String> ids(List<Finding> findings) {
+    return findings.stream().map(Finding::ruleId).toList();
+  }
+}
