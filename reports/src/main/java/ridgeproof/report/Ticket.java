@@ -46,7 +46,19 @@ public final class Ticket {
    */
   public static Ticket of(
       FileFacts file, FindingsReport report, ToolFacts tool, Optional<Instant> generatedAt) {
-    return new Ticket(new TicketContents(file, report, tool, generatedAt).sections());
+    return of(file, report, tool, generatedAt, Optional.empty());
+  }
+
+  /**
+   * @param copy what lies beside the ticket so that the fault can be seen without the person
+   */
+  public static Ticket of(
+      FileFacts file,
+      FindingsReport report,
+      ToolFacts tool,
+      Optional<Instant> generatedAt,
+      Optional<AttachedCopy> copy) {
+    return new Ticket(new TicketContents(file, report, tool, generatedAt, copy).sections());
   }
 
   /** Plain text, at most 72 columns. */

@@ -29,15 +29,21 @@ final class TicketContents {
   private final FindingsReport report;
   private final ToolFacts tool;
   private final Optional<Instant> generatedAt;
+  private final Optional<AttachedCopy> copy;
   private final Wording wording;
   private final FieldValues values;
 
   TicketContents(
-      FileFacts file, FindingsReport report, ToolFacts tool, Optional<Instant> generatedAt) {
+      FileFacts file,
+      FindingsReport report,
+      ToolFacts tool,
+      Optional<Instant> generatedAt,
+      Optional<AttachedCopy> copy) {
     this.file = file;
     this.report = report;
     this.tool = tool;
     this.generatedAt = generatedAt;
+    this.copy = copy;
     this.wording = new Wording(report.tables());
     this.values = new FieldValues(report.tables(), report.transaction().version(), false);
   }
@@ -48,6 +54,7 @@ final class TicketContents {
     sections.add(new Section("Verdict", verdict()));
     sections.add(new Section("What to try", steps()));
     sections.add(new Section("Findings by rule", findings()));
+    copy.ifPresent(attached -> sections.add(attached.section()));
     sections.add(new Section("Made with", environment()));
     sections.add(new Section("Please note", notes()));
     return List.copyOf(sections);
@@ -172,13 +179,14 @@ final class TicketContents {
     return lines;
   }
 
-  private static List<Line> notes() {
+  private List<Line> notes() {
     List<Line> lines = new ArrayList<>();
     lines.add(
         new Line.Prose(
             "Values that tell of a person and the name of the file are left out of this ticket; the"
                 + " file is known by its SHA-256. Do not attach the file itself unless the help"
-                + " desk may keep fingerprints."));
+                + " desk may keep fingerprints."
+                + (copy.isPresent() ? " The safe copy may go with the ticket." : "")));
     Wording.CAUTIONS.forEach(caution -> lines.add(new Line.Prose(caution)));
     return lines;
   }

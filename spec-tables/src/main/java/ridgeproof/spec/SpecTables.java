@@ -39,6 +39,7 @@ public final class SpecTables {
       new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
   private final AgreementTables agreements = new AgreementTables();
   private final ParticularTables particulars = new ParticularTables();
+  private final HarmlessTables harmless = new HarmlessTables();
 
   /** A line of the index of code tables. */
   public record CodeTableTitle(String table, String title, String usedBy, Source source) {}
@@ -244,6 +245,11 @@ public final class SpecTables {
   /** What is known of the fields of the Type-2 record beyond their layout. */
   public ParticularTables particulars() {
     return particulars;
+  }
+
+  /** What of a transaction tells of nobody. */
+  public HarmlessTables harmless() {
+    return harmless;
   }
 
   /** How far images may be compressed. */

@@ -50,7 +50,8 @@ record InputFile(Path path, ByteSource bytes, FileFacts facts) {
     }
   }
 
-  private static String sha256(ByteSource bytes) {
+  /** The SHA-256 of these bytes, 64 hexadecimal digits. */
+  static String sha256(ByteSource bytes) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       digest.update(bytes.asBuffer());

@@ -2,6 +2,7 @@ package ridgeproof.cli;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -12,6 +13,10 @@ import picocli.CommandLine.Parameters;
 import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.safecopy.SafeCopies;
+import ridgeproof.examination.safecopy.SafeCopy;
+import ridgeproof.report.AttachedCopy;
+import ridgeproof.report.FileFacts;
 import ridgeproof.report.Ticket;
 import ridgeproof.spec.SpecTables;
 
@@ -51,6 +56,15 @@ final class TicketCommand implements Callable<Integer> {
       description = "a time to print, such as 2026-03-02T10:15:00Z; no time unless set")
   Instant generatedAt;
 
+  @Option(
+      names = "--attach-safe-copy",
+      paramLabel = "COPY",
+      description =
+          "writes a copy of the file too that a vendor may have: the same layout byte for byte, but"
+              + " made-up particulars and blank images; the ticket names it, so choose a name that"
+              + " tells of nobody")
+  Path copyPath;
+
   @Mixin OutputOptions output;
 
   @Mixin LimitOptions limits;
@@ -66,9 +80,13 @@ final class TicketCommand implements Callable<Integer> {
     SpecTables tables = SpecTables.open();
     InputFile file = InputFile.open(path, limits.maxFileSize);
     ExaminationOptions options = choices.options(limits, tables);
-    FindingsReport report = new Examiner(tables, limits.reading()).examine(file.bytes(), options);
+    Examiner examiner = new Examiner(tables, limits.reading());
+    FindingsReport report = examiner.examine(file.bytes(), options);
+    Optional<AttachedCopy> copy =
+        Optional.ofNullable(copyPath)
+            .map(to -> attached(new SafeCopies(examiner, options).of(report)));
     Ticket ticket =
-        Ticket.of(file.facts(), report, Version.facts(), Optional.ofNullable(generatedAt));
+        Ticket.of(file.facts(), report, Version.facts(), Optional.ofNullable(generatedAt), copy);
     String text =
         switch (format) {
           case text -> ticket.asText();
@@ -77,5 +95,23 @@ final class TicketCommand implements Callable<Integer> {
         };
     output.write(text, console, List.of(path));
     return ExitStatus.OK;
+  }
+
+  private AttachedCopy attached(SafeCopy copy) {
+    List<Path> taken = new ArrayList<>(List.of(path));
+    if (output.output != null) {
+      if (output
+          .output
+          .toAbsolutePath()
+          .normalize()
+          .equals(copyPath.toAbsolutePath().normalize())) {
+        throw CommandFailure.usage(copyPath + ": the ticket and the copy are two files");
+      }
+      taken.add(output.output);
+    }
+    OutputFile.write(copyPath, copy.bytes().toArray(), output.overwrite, taken);
+    String name = copyPath.getFileName().toString();
+    return new AttachedCopy(
+        new FileFacts(name, copy.bytes().length(), InputFile.sha256(copy.bytes())), copy);
   }
 }

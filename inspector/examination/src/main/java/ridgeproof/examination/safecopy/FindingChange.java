@@ -1,0 +1,82 @@
+package ridgeproof.examination.safecopy;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.finding.Finding;
+import ridgeproof.finding.Location;
+import ridgeproof.spec.FieldNumber;
+
+/** A finding that one of a file and its safe copy shows and the other does not. */
+public record FindingChange(Finding finding, Reason reason) {
+
+  /** What it comes from. */
+  public enum Reason {
+    IMAGE_REPLACED("the image was replaced by a blank one"),
+    FEATURES_REPLACED("the features were replaced"),
+    VALUE_REPLACED("the value was replaced"),
+    CONTENT_REPLACED("what it rests on was replaced");
+
+    private final String words;
+
+    Reason(String words) {
+      this.words = words;
+    }
+
+    public String inWords() {
+      return words;
+    }
+  }
+
+  private static final int FEATURES = 9;
+
+  /** The same finding at the same place, whatever was observed there and at whatever byte. */
+  private record Key(
+      String rule,
+      OptionalInt record,
+      Optional<FieldNumber> field,
+      OptionalInt subfield,
+      OptionalInt item,
+      OptionalInt position) {
+
+    static Key of(Finding finding) {
+      Location place = finding.location();
+      // Features are dealt out anew, so that the same one stands in another subfield.
+      boolean feature = place.recordType().orElse(0) == FEATURES;
+      return new Key(
+          finding.ruleId(),
+          place.record(),
+          place.field(),
+          feature ? OptionalInt.empty() : place.subfield(),
+          feature ? OptionalInt.empty() : place.item(),
+          place.position());
+    }
+  }
+
+  /** The findings of the one that the other has no like of. */
+  static List<FindingChange> missing(FindingsReport from, FindingsReport in) {
+    Map<Key, Integer> there = new HashMap<>();
+    in.findings().forEach(finding -> there.merge(Key.of(finding), 1, Integer::sum));
+    List<FindingChange> missing = new ArrayList<>();
+    for (Finding finding : from.findings()) {
+      if (there.merge(Key.of(finding), -1, Integer::sum) < 0) {
+        missing.add(new FindingChange(finding, reason(finding)));
+      }
+    }
+    return missing;
+  }
+
+  private static Reason reason(Finding finding) {
+    if (finding.ruleId().startsWith("RP-IMG-")) {
+      return Reason.IMAGE_REPLACED;
+    }
+    if (finding.location().recordType().orElse(0) == FEATURES) {
+      return Reason.FEATURES_REPLACED;
+    }
+    return finding.location().field().isPresent() ? Reason.VALUE_REPLACED : Reason.CONTENT_REPLACED;
+  }
+}

@@ -1,0 +1,73 @@
+package ridgeproof.spec;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class HarmlessTablesTest {
+
+  /**
+   * Personal in the layouts because they are part of what tells of a person, though alone they tell
+   * no more than which records are there: fingers, numbers and counts of features.
+   */
+  private static final Set<String> TOLD_BY_THE_RECORDS =
+      Set.of(
+          "2.084/1", "9.006", "9.010", "9.012/1", "9.014", "9.015", "9.023/1", "9.134", "9.136",
+          "9.137/1", "9.138/1", "9.138/2", "9.302/1");
+
+  private static final SpecTables TABLES = SpecTables.open();
+
+  @Test
+  void everyHarmlessFieldIsAFieldOfALayout() {
+    List<HarmlessField> rows = TABLES.harmless().fields();
+    assertTrue(rows.size() > 200);
+    for (HarmlessField row : rows) {
+      RecordLayout layout = TABLES.layout(row.number().recordType());
+      assertTrue(
+          layout.rows().stream()
+              .anyMatch(
+                  known ->
+                      known.number().equals(row.number())
+                          && (row.item().isEmpty() || known.item().equals(row.item()))),
+          () -> row.number() + " " + row.item());
+      assertTrue(TABLES.documents().containsKey(row.source().document()));
+    }
+  }
+
+  @Test
+  void noFieldThatTellsOfAPersonIsHarmless() {
+    for (HarmlessField row : TABLES.harmless().fields()) {
+      for (FieldRow known : TABLES.layout(row.number().recordType()).rows()) {
+        boolean meant =
+            known.number().equals(row.number())
+                && !known.isRange()
+                && (row.item().isEmpty() || known.item().equals(row.item()));
+        String name = row.number() + (row.item().isPresent() ? "/" + row.item().getAsInt() : "");
+        assertFalse(meant && known.personal() && !TOLD_BY_THE_RECORDS.contains(name), name);
+      }
+    }
+  }
+
+  @Test
+  void aFieldWithoutARowIsNotHarmless() {
+    assertEquals(List.of(), rows(2, 18));
+    assertEquals(List.of(), rows(1, 9));
+    assertEquals(List.of(), rows(2, 1777));
+    assertEquals(1, rows(14, 13).size());
+  }
+
+  private static List<HarmlessField> rows(int type, int field) {
+    return TABLES.harmless().field(new FieldNumber(type, field), 1).stream().toList();
+  }
+
+  @Test
+  void aCommentIsHarmlessOnlyWithAValueOfItsForm() {
+    assertTrue(TABLES.harmless().isHarmlessComment("PPI", "500"));
+    assertFalse(TABLES.harmless().isHarmlessComment("PPI", "500 SPECIMEN"));
+    assertFalse(TABLES.harmless().isHarmlessComment("OPERATOR", "500"));
+  }
+}
