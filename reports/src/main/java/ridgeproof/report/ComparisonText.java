@@ -4,6 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.comparison.FingerComparison;
+import ridgeproof.examination.comparison.ImageDifference;
+import ridgeproof.examination.comparison.ImageLevel;
+import ridgeproof.examination.comparison.PrintComparison;
+import ridgeproof.examination.comparison.PrintComparison.Answer;
 import ridgeproof.examination.comparison.RecordPair;
 import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.examination.comparison.ValueDifference;
@@ -39,12 +44,13 @@ public final class ComparisonText {
     remarks();
     onlyOnce();
     comparison.pairs().stream().filter(RecordPair::differs).forEach(this::pair);
-    findings("Findings gained in the second", comparison.gained(), comparison.second());
-    findings("Findings lost in the second", comparison.lost(), comparison.first());
+    out.append('\n');
+    paragraph("", "Findings: " + words.findings());
+    findings("Mended or gone in the second", comparison.lost(), comparison.first());
+    findings("New in the second", comparison.gained(), comparison.second());
     ignored();
     out.append('\n');
-    paragraph("", ComparisonWording.NOT_LOOKED_AT);
-    Wording.CAUTIONS.forEach(caution -> paragraph("", caution));
+    words.cautions().forEach(caution -> paragraph("", caution));
     return out.toString();
   }
 
@@ -67,12 +73,8 @@ public final class ComparisonText {
     } else if (comparison.same()) {
       paragraph("  ", "The bytes of the files differ in nothing that counts.");
     }
-    if (comparison.secondRefersToFirst()) {
-      paragraph("  ", "The second refers to the first: its 1.010 is the 1.009 of the first.");
-    }
-    if (comparison.firstRefersToSecond()) {
-      paragraph("  ", "The first refers to the second: its 1.010 is the 1.009 of the second.");
-    }
+    words.references().forEach(line -> paragraph("  ", line));
+    paragraph("  ", words.ignored());
   }
 
   private void onlyOnce() {
@@ -96,7 +98,30 @@ public final class ComparisonText {
     pair.differences().stream()
         .filter(difference -> !difference.ignored())
         .forEach(difference -> paragraph("  ", line(difference)));
-    pair.image().ifPresent(image -> paragraph("  image: ", ComparisonWording.words(image)));
+    if (pair.otherUnread()) {
+      paragraph("  ", ComparisonWording.OTHER_UNREAD);
+    }
+    pair.level().ifPresent(level -> image(pair, level, pair.image().orElseThrow()));
+  }
+
+  private void image(RecordPair pair, ImageLevel level, ImageDifference difference) {
+    paragraph("  image: ", ComparisonWording.level(pair, level));
+    String figures = ComparisonWording.words(difference);
+    if (!figures.isEmpty()) {
+      paragraph("    ", figures);
+    }
+    pair.fingers().map(FingerComparison::prints).orElse(List.of()).forEach(this::print);
+  }
+
+  private void print(PrintComparison print) {
+    paragraph(
+        "    ",
+        words.finger(print)
+            + ": "
+            + ComparisonWording.answer(print)
+            + ", similarity "
+            + ComparisonWording.similarity(print)
+            + (print.answer() == Answer.SAME_FINGER ? "" : "; " + words.reason(print)));
   }
 
   private String line(ValueDifference difference) {

@@ -100,6 +100,7 @@ final class PageContents {
             switch (report.depth()) {
               case STRUCTURE -> "structure; the images were not opened";
               case IMAGES -> "structure and images";
+              case RIDGES -> "structure, images and ridges";
             },
             false));
     facts.add(new Fact("SHA-256", file.sha256(), true));

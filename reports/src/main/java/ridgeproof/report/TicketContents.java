@@ -75,6 +75,7 @@ final class TicketContents {
         switch (report.depth()) {
           case STRUCTURE -> "structure; the images were not opened";
           case IMAGES -> "structure and images";
+          case RIDGES -> "structure, images and ridges";
         });
     return lines;
   }

@@ -62,6 +62,23 @@ final class CompareCommand implements Callable<Integer> {
   IgnoredFields ignored;
 
   @Option(
+      names = "--depth",
+      paramLabel = "DEPTH",
+      defaultValue = "ridges",
+      converter = DepthConverter.class,
+      description = {
+        "structure: fields, and whether images have the same bytes; images: their pixels too;",
+        "ridges: also whether other pixels show the same finger, ridges unless set"
+      })
+  Depth depth;
+
+  @Option(
+      names = "--profile",
+      paramLabel = "NAME|FILE",
+      description = "what the bureau expects of both, as examine has it")
+  String profile;
+
+  @Option(
       names = "--show-personal",
       description = "show values that tell of a person; they are masked otherwise")
   boolean showPersonal;
@@ -80,8 +97,10 @@ final class CompareCommand implements Callable<Integer> {
   public Integer call() {
     SpecTables tables = SpecTables.open();
     Examiner examiner = new Examiner(tables, limits.reading());
+    ExaminationOptions standard =
+        ExaminationOptions.standard().withDepth(depth).withImageLimits(limits.decoding());
     ExaminationOptions options =
-        ExaminationOptions.standard().withDepth(Depth.IMAGES).withImageLimits(limits.decoding());
+        profile == null ? standard : NamedProfile.applyTo(standard, profile, tables);
     InputFile a = InputFile.open(first, limits.maxFileSize);
     InputFile b = InputFile.open(second, limits.maxFileSize);
     FindingsReport before = examiner.examine(a.bytes(), options);

@@ -4,7 +4,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import ridgeproof.examination.Depth;
 
-/** Reads {@code structure} or {@code images}. */
+/** Reads {@code structure}, {@code images} or {@code ridges}. */
 final class DepthConverter implements ITypeConverter<Depth> {
 
   @Override
@@ -12,7 +12,9 @@ final class DepthConverter implements ITypeConverter<Depth> {
     return switch (value) {
       case "structure" -> Depth.STRUCTURE;
       case "images" -> Depth.IMAGES;
-      default -> throw new TypeConversionException("'" + value + "' is not structure or images");
+      case "ridges" -> Depth.RIDGES;
+      default ->
+          throw new TypeConversionException("'" + value + "' is not structure, images or ridges");
     };
   }
 }

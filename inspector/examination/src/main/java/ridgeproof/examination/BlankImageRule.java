@@ -19,7 +19,7 @@ final class BlankImageRule implements Rule {
 
   @Override
   public void check(Examinee examinee, FindingLog log) {
-    if (examinee.depth() != Depth.IMAGES) {
+    if (examinee.depth() == Depth.STRUCTURE) {
       return;
     }
     PixelLimit share = examinee.tables().pixelLimits().limit("blank-share");

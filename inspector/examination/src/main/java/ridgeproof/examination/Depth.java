@@ -5,5 +5,7 @@ public enum Depth {
   /** Records, fields, codes and completeness; no image is opened. */
   STRUCTURE,
   /** Also the headers and pixels of every image. */
-  IMAGES
+  IMAGES,
+  /** Also the friction ridges of every print. */
+  RIDGES
 }

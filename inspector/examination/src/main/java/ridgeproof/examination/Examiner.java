@@ -36,7 +36,7 @@ public final class Examiner {
   public FindingsReport examine(ByteSource source, ExaminationOptions options) {
     Transaction transaction = new TransactionReader(tables, limits).read(source);
     List<ExaminedImage> images = new ImageRecords(transaction, tables).all();
-    if (options.depth() == Depth.IMAGES) {
+    if (options.depth() != Depth.STRUCTURE) {
       images = new ImageOpener(options).open(images);
     }
     HeldTo heldTo = HeldTo.of(options, images, tables);

@@ -24,7 +24,7 @@ final class ImageGroundRule implements Rule {
 
   @Override
   public void check(Examinee examinee, FindingLog log) {
-    if (examinee.depth() != Depth.IMAGES) {
+    if (examinee.depth() == Depth.STRUCTURE) {
       return;
     }
     PixelLimits limits = examinee.tables().pixelLimits();

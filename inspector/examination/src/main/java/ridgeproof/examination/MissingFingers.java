@@ -7,9 +7,11 @@ import java.util.OptionalInt;
 import java.util.Set;
 import ridgeproof.finding.Location;
 import ridgeproof.spec.MissingFingerField;
+import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Field;
 import ridgeproof.transaction.LogicalRecord;
 import ridgeproof.transaction.Subfield;
+import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.WholeNumber;
 
 /** The fingers that the transaction declares amputated or unprintable. */
@@ -25,8 +27,12 @@ final class MissingFingers {
   private final Map<Integer, Declaration> byFinger = new LinkedHashMap<>();
 
   MissingFingers(Examinee examinee) {
-    for (MissingFingerField row : examinee.tables().missingFingerFields()) {
-      for (LogicalRecord record : examinee.transaction().recordsOfType(row.field().recordType())) {
+    this(examinee.transaction(), examinee.tables());
+  }
+
+  MissingFingers(Transaction transaction, SpecTables tables) {
+    for (MissingFingerField row : tables.missingFingerFields()) {
+      for (LogicalRecord record : transaction.recordsOfType(row.field().recordType())) {
         record.field(row.field()).ifPresent(field -> read(record, field, row));
       }
     }

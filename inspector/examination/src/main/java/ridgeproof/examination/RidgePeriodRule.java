@@ -31,7 +31,7 @@ final class RidgePeriodRule implements Rule {
 
   @Override
   public void check(Examinee examinee, FindingLog log) {
-    if (examinee.depth() != Depth.IMAGES) {
+    if (examinee.depth() == Depth.STRUCTURE) {
       return;
     }
     PixelLimits limits = examinee.tables().pixelLimits();
