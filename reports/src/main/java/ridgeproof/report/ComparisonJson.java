@@ -141,11 +141,7 @@ public final class ComparisonJson {
     json.writeStringField("field", difference.field().toString());
     writeOptional("subfield", difference.subfield());
     writeOptional("item", difference.item());
-    json.writeStringField(
-        "change",
-        difference.first().isEmpty()
-            ? "added"
-            : difference.second().isEmpty() ? "removed" : "changed");
+    json.writeStringField("change", ComparisonWording.kind(difference));
     json.writeBooleanField("ignored", difference.ignored());
     json.writeBooleanField("masked", masked);
     if (!masked) {

@@ -3,6 +3,8 @@ package ridgeproof.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.comparison.FingerComparison;
 import ridgeproof.examination.comparison.ImageDifference;
@@ -44,8 +46,6 @@ public final class ComparisonText {
     remarks();
     onlyOnce();
     comparison.pairs().stream().filter(RecordPair::differs).forEach(this::pair);
-    out.append('\n');
-    paragraph("", "Findings: " + words.findings());
     findings("Mended or gone in the second", comparison.lost(), comparison.first());
     findings("New in the second", comparison.gained(), comparison.second());
     ignored();
@@ -68,12 +68,9 @@ public final class ComparisonText {
   }
 
   private void remarks() {
-    if (comparison.sameBytes()) {
-      paragraph("  ", "The files are the same byte for byte.");
-    } else if (comparison.same()) {
-      paragraph("  ", "The bytes of the files differ in nothing that counts.");
-    }
+    paragraph("  ", words.lead());
     words.references().forEach(line -> paragraph("  ", line));
+    words.summary().forEach(line -> paragraph("  ", line));
     paragraph("  ", words.ignored());
   }
 
@@ -92,15 +89,10 @@ public final class ComparisonText {
     out.append('\n');
     TextLayout.wrap(words.record(pair.first(), comparison.first()), options.width())
         .forEach(line -> out.append(ink.strong(line)).append('\n'));
-    if (pair.moved()) {
-      paragraph("  ", "moved: record " + pair.second().ordinal() + " of the second");
-    }
+    words.remarks(pair).forEach(remark -> paragraph("  ", remark));
     pair.differences().stream()
         .filter(difference -> !difference.ignored())
         .forEach(difference -> paragraph("  ", line(difference)));
-    if (pair.otherUnread()) {
-      paragraph("  ", ComparisonWording.OTHER_UNREAD);
-    }
     pair.level().ifPresent(level -> image(pair, level, pair.image().orElseThrow()));
   }
 
@@ -110,18 +102,37 @@ public final class ComparisonText {
     if (!figures.isEmpty()) {
       paragraph("    ", figures);
     }
-    pair.fingers().map(FingerComparison::prints).orElse(List.of()).forEach(this::print);
+    prints(pair.fingers().map(FingerComparison::prints).orElse(List.of()));
   }
 
-  private void print(PrintComparison print) {
+  /** Fingers beside each other of which the same is said are told in one line. */
+  private void prints(List<PrintComparison> prints) {
+    int from = 0;
+    while (from < prints.size()) {
+      int to = from + 1;
+      while (to < prints.size() && ComparisonWording.alike(prints.get(from), prints.get(to))) {
+        to++;
+      }
+      told(prints.subList(from, to));
+      from = to;
+    }
+  }
+
+  private void told(List<PrintComparison> alike) {
+    PrintComparison print = alike.get(0);
     paragraph(
         "    ",
-        words.finger(print)
+        joined(alike, words::finger)
             + ": "
             + ComparisonWording.answer(print)
             + ", similarity "
-            + ComparisonWording.similarity(print)
+            + joined(alike, ComparisonWording::similarity)
             + (print.answer() == Answer.SAME_FINGER ? "" : "; " + words.reason(print)));
+  }
+
+  private static String joined(
+      List<PrintComparison> prints, Function<PrintComparison, String> words) {
+    return prints.stream().map(words).collect(Collectors.joining(", "));
   }
 
   private String line(ValueDifference difference) {
@@ -149,12 +160,21 @@ public final class ComparisonText {
     }
   }
 
+  /** Lengths follow from the rest and are only counted. */
   private void ignored() {
     List<String> lines = new ArrayList<>();
+    int lengths = 0;
     for (RecordPair pair : comparison.pairs()) {
-      pair.differences().stream()
-          .filter(ValueDifference::ignored)
-          .forEach(d -> lines.add("record " + pair.first().ordinal() + ", " + line(d)));
+      for (ValueDifference difference : pair.differences()) {
+        if (difference.ignored() && ComparisonWording.isLength(difference)) {
+          lengths++;
+        } else if (difference.ignored()) {
+          lines.add("record " + pair.first().ordinal() + ", " + line(difference));
+        }
+      }
+    }
+    if (lengths > 0) {
+      lines.add(ComparisonWording.lengths(lengths));
     }
     if (!lines.isEmpty()) {
       out.append('\n').append(ink.strong("Noted, not counted")).append('\n');

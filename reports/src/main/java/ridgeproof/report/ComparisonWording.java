@@ -1,10 +1,12 @@
 package ridgeproof.report;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.comparison.FingerComparison;
@@ -22,7 +24,7 @@ import ridgeproof.transaction.LogicalRecord;
 /** The words in which two transactions are compared. */
 final class ComparisonWording {
 
-  static final String OTHER_UNREAD = "bytes that belong to no field differ";
+  private static final int LENGTH_FIELD = 1;
 
   private final TransactionComparison comparison;
   private final Map<Integer, ExaminedImage> firstImages;
@@ -180,6 +182,57 @@ final class ComparisonWording {
     return String.format(Locale.ROOT, "%.0f", print.similarity());
   }
 
+  /** Whether two answers can be told in one line. */
+  static boolean alike(PrintComparison one, PrintComparison other) {
+    return one.reason() == other.reason() && one.other().isEmpty() && other.other().isEmpty();
+  }
+
+  /** The long name of the field of a difference; empty text where no layout has it. */
+  String fieldName(ValueDifference difference) {
+    return first
+        .row(difference.field())
+        .or(() -> second.row(difference.field()))
+        .map(FieldRow::name)
+        .orElse("");
+  }
+
+  /** What it comes to, in one sentence. */
+  String lead() {
+    if (comparison.sameBytes()) {
+      return "The files are the same byte for byte.";
+    }
+    return comparison.same()
+        ? "The bytes of the files differ in nothing that counts."
+        : "The second has something otherwise than the first.";
+  }
+
+  /** What differs of two records beside their fields and images. */
+  List<String> remarks(RecordPair pair) {
+    List<String> lines = new ArrayList<>();
+    if (pair.moved()) {
+      lines.add("moved: record " + pair.second().ordinal() + " of the second");
+    }
+    if (pair.otherUnread()) {
+      lines.add("bytes that belong to no field differ");
+    }
+    return lines;
+  }
+
+  /** {@code added}, {@code removed} or {@code changed}. */
+  static String kind(ValueDifference difference) {
+    return difference.first().isEmpty()
+        ? "added"
+        : difference.second().isEmpty() ? "removed" : "changed";
+  }
+
+  static boolean isLength(ValueDifference difference) {
+    return difference.field().field() == LENGTH_FIELD;
+  }
+
+  static String lengths(int records) {
+    return "the length of " + (records == 1 ? "1 record" : records + " records");
+  }
+
   /** What did not count, as it was asked for. */
   String ignored() {
     List<String> names = comparison.ignored().names();
@@ -188,8 +241,36 @@ final class ComparisonWording {
         : "Differences in these do not count (--ignore): " + String.join(", ", names) + ".";
   }
 
+  /** How many records and images agree, and how far. */
+  List<String> summary() {
+    long differing = comparison.pairs().stream().filter(RecordPair::differs).count();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Records: "
+            + differing
+            + " differ, "
+            + (comparison.pairs().size() - differing)
+            + " are the same, "
+            + comparison.removed().size()
+            + " only in the first, "
+            + comparison.added().size()
+            + " only in the second.");
+    Map<ImageLevel, Long> levels = new EnumMap<>(ImageLevel.class);
+    comparison.pairs().stream()
+        .flatMap(pair -> pair.level().stream())
+        .forEach(level -> levels.merge(level, 1L, Long::sum));
+    if (!levels.isEmpty()) {
+      lines.add(
+          levels.entrySet().stream()
+              .map(entry -> entry.getValue() + " " + entry.getKey().words())
+              .collect(Collectors.joining("; ", "Images: ", ".")));
+    }
+    lines.add("Findings: " + findings());
+    return lines;
+  }
+
   /** How the findings went over from the first to the second. */
-  String findings() {
+  private String findings() {
     return comparison.lost().size()
         + " mended or gone, "
         + comparison.gained().size()
