@@ -6,10 +6,12 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.comparison.ImageDifference;
+import ridgeproof.examination.comparison.PrintComparison;
 import ridgeproof.examination.comparison.RecordPair;
 import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.examination.comparison.ValueDifference;
@@ -21,6 +23,9 @@ public final class ComparisonJson {
 
   /** A change that breaks a reader raises it. */
   public static final int SCHEMA_VERSION = 1;
+
+  /** The published schema, a resource beside this class. */
+  public static final String SCHEMA = "/ridgeproof/report/comparison.schema.json";
 
   private static final JsonFactory JSON = InertJson.factory();
 
@@ -56,6 +61,12 @@ public final class ComparisonJson {
     json.writeStartObject();
     json.writeStringField("schema", "ridgeproof-comparison");
     json.writeNumberField("schemaVersion", SCHEMA_VERSION);
+    json.writeStringField("depth", comparison.depth().name().toLowerCase(Locale.ROOT));
+    json.writeArrayFieldStart("ignoredFields");
+    for (String name : comparison.ignored().names()) {
+      json.writeString(name);
+    }
+    json.writeEndArray();
     json.writeBooleanField("same", comparison.same());
     json.writeBooleanField("sameBytes", comparison.sameBytes());
     json.writeBooleanField("personalValuesShown", showPersonal);
@@ -72,9 +83,9 @@ public final class ComparisonJson {
     json.writeEndArray();
     writeFindings("gained", comparison.gained(), comparison.second());
     writeFindings("lost", comparison.lost(), comparison.first());
+    json.writeNumberField("kept", comparison.kept());
     json.writeArrayFieldStart("cautions");
-    json.writeString(ComparisonWording.NOT_LOOKED_AT);
-    for (String caution : Wording.CAUTIONS) {
+    for (String caution : words.cautions()) {
       json.writeString(caution);
     }
     json.writeEndArray();
@@ -109,14 +120,17 @@ public final class ComparisonJson {
     json.writeNumberField("type", pair.first().type());
     json.writeNumberField("firstOrdinal", pair.first().ordinal());
     json.writeNumberField("secondOrdinal", pair.second().ordinal());
+    json.writeStringField("name", words.record(pair.first(), comparison.first()));
+    json.writeBooleanField("differs", pair.differs());
     json.writeBooleanField("moved", pair.moved());
+    json.writeBooleanField("unreadBytesDiffer", pair.otherUnread());
     json.writeArrayFieldStart("differences");
     for (ValueDifference difference : pair.differences()) {
       writeDifference(difference);
     }
     json.writeEndArray();
     if (pair.image().isPresent()) {
-      writeImage(pair.image().get());
+      writeImage(pair, pair.image().get());
     }
     json.writeEndObject();
   }
@@ -127,11 +141,7 @@ public final class ComparisonJson {
     json.writeStringField("field", difference.field().toString());
     writeOptional("subfield", difference.subfield());
     writeOptional("item", difference.item());
-    json.writeStringField(
-        "change",
-        difference.first().isEmpty()
-            ? "added"
-            : difference.second().isEmpty() ? "removed" : "changed");
+    json.writeStringField("change", ComparisonWording.kind(difference));
     json.writeBooleanField("ignored", difference.ignored());
     json.writeBooleanField("masked", masked);
     if (!masked) {
@@ -141,16 +151,56 @@ public final class ComparisonJson {
     json.writeEndObject();
   }
 
-  private void writeImage(ImageDifference image) throws IOException {
+  private void writeImage(RecordPair pair, ImageDifference image) throws IOException {
     json.writeObjectFieldStart("image");
-    json.writeStringField("level", ComparisonWording.level(image));
+    json.writeStringField("level", pair.level().orElseThrow().words());
     if (image instanceof ImageDifference.DifferentPixels pixels) {
+      json.writeObjectFieldStart("grayLevels");
       json.writeNumberField("largestDifference", pixels.largest());
-      json.writeNumberField("meanDifference", Math.round(pixels.mean() * 10_000) / 10_000.0);
+      json.writeNumberField("meanDifference", tenThousandths(pixels.mean()));
       json.writeNumberField("differingPixels", pixels.pixels());
       json.writeNumberField("pixels", pixels.ofPixels());
+      json.writeEndObject();
+    }
+    if (image instanceof ImageDifference.DifferentSize size) {
+      json.writeObjectFieldStart("sizes");
+      json.writeNumberField("firstWidth", size.firstWidth());
+      json.writeNumberField("firstHeight", size.firstHeight());
+      json.writeNumberField("secondWidth", size.secondWidth());
+      json.writeNumberField("secondHeight", size.secondHeight());
+      json.writeEndObject();
+    }
+    if (image instanceof ImageDifference.NotDecoded decoded) {
+      json.writeBooleanField("firstDecodes", decoded.first());
+      json.writeBooleanField("secondDecodes", decoded.second());
+    }
+    if (pair.fingers().isPresent()) {
+      json.writeArrayFieldStart("fingers");
+      for (PrintComparison print : pair.fingers().get().prints()) {
+        writePrint(print);
+      }
+      json.writeEndArray();
     }
     json.writeEndObject();
+  }
+
+  private void writePrint(PrintComparison print) throws IOException {
+    json.writeStartObject();
+    json.writeNumberField("position", print.finger().code());
+    json.writeStringField("name", words.finger(print));
+    json.writeStringField("answer", ComparisonWording.answer(print));
+    json.writeStringField("reason", print.reason().name());
+    json.writeStringField("explanation", words.reason(print));
+    json.writeNumberField("similarity", tenThousandths(print.similarity()));
+    if (print.other().isPresent()) {
+      json.writeNumberField("otherPosition", print.other().get().code());
+      json.writeNumberField("otherSimilarity", tenThousandths(print.otherSimilarity()));
+    }
+    json.writeEndObject();
+  }
+
+  private static double tenThousandths(double value) {
+    return Math.round(value * 10_000) / 10_000.0;
   }
 
   private void writeFindings(String name, List<Finding> findings, FindingsReport report)

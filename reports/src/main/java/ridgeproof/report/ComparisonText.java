@@ -3,7 +3,14 @@ package ridgeproof.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.comparison.FingerComparison;
+import ridgeproof.examination.comparison.ImageDifference;
+import ridgeproof.examination.comparison.ImageLevel;
+import ridgeproof.examination.comparison.PrintComparison;
+import ridgeproof.examination.comparison.PrintComparison.Answer;
 import ridgeproof.examination.comparison.RecordPair;
 import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.examination.comparison.ValueDifference;
@@ -39,12 +46,11 @@ public final class ComparisonText {
     remarks();
     onlyOnce();
     comparison.pairs().stream().filter(RecordPair::differs).forEach(this::pair);
-    findings("Findings gained in the second", comparison.gained(), comparison.second());
-    findings("Findings lost in the second", comparison.lost(), comparison.first());
+    findings("Mended or gone in the second", comparison.lost(), comparison.first());
+    findings("New in the second", comparison.gained(), comparison.second());
     ignored();
     out.append('\n');
-    paragraph("", ComparisonWording.NOT_LOOKED_AT);
-    Wording.CAUTIONS.forEach(caution -> paragraph("", caution));
+    words.cautions().forEach(caution -> paragraph("", caution));
     return out.toString();
   }
 
@@ -62,17 +68,10 @@ public final class ComparisonText {
   }
 
   private void remarks() {
-    if (comparison.sameBytes()) {
-      paragraph("  ", "The files are the same byte for byte.");
-    } else if (comparison.same()) {
-      paragraph("  ", "The bytes of the files differ in nothing that counts.");
-    }
-    if (comparison.secondRefersToFirst()) {
-      paragraph("  ", "The second refers to the first: its 1.010 is the 1.009 of the first.");
-    }
-    if (comparison.firstRefersToSecond()) {
-      paragraph("  ", "The first refers to the second: its 1.010 is the 1.009 of the second.");
-    }
+    paragraph("  ", words.lead());
+    words.references().forEach(line -> paragraph("  ", line));
+    words.summary().forEach(line -> paragraph("  ", line));
+    paragraph("  ", words.ignored());
   }
 
   private void onlyOnce() {
@@ -90,13 +89,50 @@ public final class ComparisonText {
     out.append('\n');
     TextLayout.wrap(words.record(pair.first(), comparison.first()), options.width())
         .forEach(line -> out.append(ink.strong(line)).append('\n'));
-    if (pair.moved()) {
-      paragraph("  ", "moved: record " + pair.second().ordinal() + " of the second");
-    }
+    words.remarks(pair).forEach(remark -> paragraph("  ", remark));
     pair.differences().stream()
         .filter(difference -> !difference.ignored())
         .forEach(difference -> paragraph("  ", line(difference)));
-    pair.image().ifPresent(image -> paragraph("  image: ", ComparisonWording.words(image)));
+    pair.level().ifPresent(level -> image(pair, level, pair.image().orElseThrow()));
+  }
+
+  private void image(RecordPair pair, ImageLevel level, ImageDifference difference) {
+    paragraph("  image: ", ComparisonWording.level(pair, level));
+    String figures = ComparisonWording.words(difference);
+    if (!figures.isEmpty()) {
+      paragraph("    ", figures);
+    }
+    prints(pair.fingers().map(FingerComparison::prints).orElse(List.of()));
+  }
+
+  /** Fingers beside each other of which the same is said are told in one line. */
+  private void prints(List<PrintComparison> prints) {
+    int from = 0;
+    while (from < prints.size()) {
+      int to = from + 1;
+      while (to < prints.size() && ComparisonWording.alike(prints.get(from), prints.get(to))) {
+        to++;
+      }
+      told(prints.subList(from, to));
+      from = to;
+    }
+  }
+
+  private void told(List<PrintComparison> alike) {
+    PrintComparison print = alike.get(0);
+    paragraph(
+        "    ",
+        joined(alike, words::finger)
+            + ": "
+            + ComparisonWording.answer(print)
+            + ", similarity "
+            + joined(alike, ComparisonWording::similarity)
+            + (print.answer() == Answer.SAME_FINGER ? "" : "; " + words.reason(print)));
+  }
+
+  private static String joined(
+      List<PrintComparison> prints, Function<PrintComparison, String> words) {
+    return prints.stream().map(words).collect(Collectors.joining(", "));
   }
 
   private String line(ValueDifference difference) {
@@ -124,12 +160,21 @@ public final class ComparisonText {
     }
   }
 
+  /** Lengths follow from the rest and are only counted. */
   private void ignored() {
     List<String> lines = new ArrayList<>();
+    int lengths = 0;
     for (RecordPair pair : comparison.pairs()) {
-      pair.differences().stream()
-          .filter(ValueDifference::ignored)
-          .forEach(d -> lines.add("record " + pair.first().ordinal() + ", " + line(d)));
+      for (ValueDifference difference : pair.differences()) {
+        if (difference.ignored() && ComparisonWording.isLength(difference)) {
+          lengths++;
+        } else if (difference.ignored()) {
+          lines.add("record " + pair.first().ordinal() + ", " + line(difference));
+        }
+      }
+    }
+    if (lengths > 0) {
+      lines.add(ComparisonWording.lengths(lengths));
     }
     if (!lines.isEmpty()) {
       out.append('\n').append(ink.strong("Noted, not counted")).append('\n');

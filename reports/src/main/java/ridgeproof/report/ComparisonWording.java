@@ -1,11 +1,20 @@
 package ridgeproof.report;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.comparison.FingerComparison;
 import ridgeproof.examination.comparison.ImageDifference;
+import ridgeproof.examination.comparison.ImageLevel;
+import ridgeproof.examination.comparison.PrintComparison;
+import ridgeproof.examination.comparison.PrintComparison.Answer;
+import ridgeproof.examination.comparison.RecordPair;
 import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.examination.comparison.ValueDifference;
 import ridgeproof.spec.FieldRow;
@@ -15,8 +24,7 @@ import ridgeproof.transaction.LogicalRecord;
 /** The words in which two transactions are compared. */
 final class ComparisonWording {
 
-  static final String NOT_LOOKED_AT =
-      "Whether two images show the same finger was not looked at: pixels were compared, not ridges.";
+  private static final int LENGTH_FIELD = 1;
 
   private final TransactionComparison comparison;
   private final Map<Integer, ExaminedImage> firstImages;
@@ -59,6 +67,11 @@ final class ComparisonWording {
         : first.isPersonal(difference.field()) || second.isPersonal(difference.field());
   }
 
+  /** A text of a difference as it may be shown. */
+  String shown(ValueDifference difference, String text) {
+    return masks(difference) ? SafeText.MASKED : SafeText.of(text);
+  }
+
   /** Number, mnemonic, subfield and item. */
   String place(ValueDifference difference) {
     String mnemonic =
@@ -91,44 +104,212 @@ final class ComparisonWording {
     return masked ? SafeText.MASKED : "\"" + SafeText.of(text.orElse("")) + "\"";
   }
 
-  static String level(ImageDifference image) {
-    if (image instanceof ImageDifference.SameBytes) {
-      return "same bytes";
-    }
-    if (image instanceof ImageDifference.SamePixels) {
-      return "same pixels";
-    }
-    if (image instanceof ImageDifference.DifferentPixels) {
-      return "different pixels";
-    }
-    return image instanceof ImageDifference.DifferentSize ? "different size" : "not decoded";
-  }
-
+  /** The gray levels, sizes or reason behind the level of an image; empty for the same image. */
   static String words(ImageDifference image) {
     if (image instanceof ImageDifference.SamePixels) {
-      return "same pixels, encoded in other bytes";
+      return "encoded in other bytes";
     }
     if (image instanceof ImageDifference.DifferentPixels pixels) {
       return String.format(
           Locale.ROOT,
-          "different pixels: %,d of %,d, by at most %d gray levels, %.2f in the mean",
+          "%,d of %,d pixels differ (%.1f %%), by at most %d gray levels, %.2f in the mean",
           pixels.pixels(),
           pixels.ofPixels(),
+          100 * pixels.share(),
           pixels.largest(),
           pixels.mean());
     }
     if (image instanceof ImageDifference.DifferentSize size) {
-      return "different size: %d x %d became %d x %d pixels"
+      return "%d x %d became %d x %d pixels"
           .formatted(
               size.firstWidth(), size.firstHeight(), size.secondWidth(), size.secondHeight());
     }
     if (image instanceof ImageDifference.NotDecoded decoded) {
-      String which =
-          decoded.first() ? "the second" : decoded.second() ? "the first" : "neither of them";
-      return decoded.first() || decoded.second()
-          ? "different bytes; " + which + " cannot be decoded"
-          : "different bytes; " + which + " can be decoded";
+      return decoded.first()
+          ? "different bytes; the second cannot be decoded"
+          : decoded.second()
+              ? "different bytes; the first cannot be decoded"
+              : "different bytes; neither can be decoded";
     }
-    return "same bytes";
+    return image instanceof ImageDifference.NotOpened
+        ? "different bytes; the images were not opened"
+        : "";
+  }
+
+  /** The level of the images of a pair, and for how many fingers it holds. */
+  static String level(RecordPair pair, ImageLevel level) {
+    List<PrintComparison> prints = pair.fingers().map(FingerComparison::prints).orElse(List.of());
+    if (level != ImageLevel.CANNOT_BE_TOLD || pair.fingers().isEmpty()) {
+      return level.words();
+    }
+    if (prints.isEmpty()) {
+      return level.words() + ": the positions do not name the same ones of the ten fingers";
+    }
+    long same = prints.stream().filter(p -> p.answer() == Answer.SAME_FINGER).count();
+    return same == 0
+        ? level.words()
+        : level.words() + " of every finger: " + same + " of " + prints.size() + " are the same";
+  }
+
+  static String answer(PrintComparison print) {
+    return switch (print.answer()) {
+      case SAME_FINGER -> "same finger";
+      case DIFFERENT_FINGER -> "different finger";
+      case CANNOT_BE_TOLD -> "cannot be told";
+    };
+  }
+
+  String finger(PrintComparison print) {
+    return wording.position(print.finger().code());
+  }
+
+  /** Why the answer about a finger is what it is. */
+  String reason(PrintComparison print) {
+    return print.reason().words()
+        + print
+            .other()
+            .map(
+                other ->
+                    String.format(
+                        Locale.ROOT,
+                        ": %s, similarity %.0f",
+                        wording.position(other.code()),
+                        print.otherSimilarity()))
+            .orElse("");
+  }
+
+  static String similarity(PrintComparison print) {
+    return String.format(Locale.ROOT, "%.0f", print.similarity());
+  }
+
+  /** Whether two answers can be told in one line. */
+  static boolean alike(PrintComparison one, PrintComparison other) {
+    return one.reason() == other.reason() && one.other().isEmpty() && other.other().isEmpty();
+  }
+
+  /** The long name of the field of a difference; empty text where no layout has it. */
+  String fieldName(ValueDifference difference) {
+    return first
+        .row(difference.field())
+        .or(() -> second.row(difference.field()))
+        .map(FieldRow::name)
+        .orElse("");
+  }
+
+  /** What it comes to, in one sentence. */
+  String lead() {
+    if (comparison.sameBytes()) {
+      return "The files are the same byte for byte.";
+    }
+    return comparison.same()
+        ? "The bytes of the files differ in nothing that counts."
+        : "The second has something otherwise than the first.";
+  }
+
+  /** What differs of two records beside their fields and images. */
+  List<String> remarks(RecordPair pair) {
+    List<String> lines = new ArrayList<>();
+    if (pair.moved()) {
+      lines.add("moved: record " + pair.second().ordinal() + " of the second");
+    }
+    if (pair.otherUnread()) {
+      lines.add("bytes that belong to no field differ");
+    }
+    return lines;
+  }
+
+  /** {@code added}, {@code removed} or {@code changed}. */
+  static String kind(ValueDifference difference) {
+    return difference.first().isEmpty()
+        ? "added"
+        : difference.second().isEmpty() ? "removed" : "changed";
+  }
+
+  static boolean isLength(ValueDifference difference) {
+    return difference.field().field() == LENGTH_FIELD;
+  }
+
+  static String lengths(int records) {
+    return "the length of " + (records == 1 ? "1 record" : records + " records");
+  }
+
+  /** What did not count, as it was asked for. */
+  String ignored() {
+    List<String> names = comparison.ignored().names();
+    return names.isEmpty()
+        ? "Every difference counts."
+        : "Differences in these do not count (--ignore): " + String.join(", ", names) + ".";
+  }
+
+  /** How many records and images agree, and how far. */
+  List<String> summary() {
+    long differing = comparison.pairs().stream().filter(RecordPair::differs).count();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Records: "
+            + differing
+            + " differ, "
+            + (comparison.pairs().size() - differing)
+            + " are the same, "
+            + comparison.removed().size()
+            + " only in the first, "
+            + comparison.added().size()
+            + " only in the second.");
+    Map<ImageLevel, Long> levels = new EnumMap<>(ImageLevel.class);
+    comparison.pairs().stream()
+        .flatMap(pair -> pair.level().stream())
+        .forEach(level -> levels.merge(level, 1L, Long::sum));
+    if (!levels.isEmpty()) {
+      lines.add(
+          levels.entrySet().stream()
+              .map(entry -> entry.getValue() + " " + entry.getKey().words())
+              .collect(Collectors.joining("; ", "Images: ", ".")));
+    }
+    lines.add("Findings: " + findings());
+    return lines;
+  }
+
+  /** How the findings went over from the first to the second. */
+  private String findings() {
+    return comparison.lost().size()
+        + " mended or gone, "
+        + comparison.gained().size()
+        + " new, "
+        + comparison.kept()
+        + " in both; verdict "
+        + comparison.first().verdict()
+        + (comparison.first().verdict() == comparison.second().verdict()
+            ? " in both."
+            : " became " + comparison.second().verdict() + ".");
+  }
+
+  /** Which of the two answers the other, by their control numbers. */
+  List<String> references() {
+    List<String> lines = new ArrayList<>();
+    if (comparison.secondRefersToFirst()) {
+      lines.add("The second refers to the first: its 1.010 is the 1.009 of the first.");
+    }
+    if (comparison.firstRefersToSecond()) {
+      lines.add("The first refers to the second: its 1.010 is the 1.009 of the second.");
+    }
+    return lines;
+  }
+
+  /** What the reader must not take the comparison for. */
+  List<String> cautions() {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        switch (comparison.depth()) {
+          case STRUCTURE -> "Images were compared by their bytes alone, as asked.";
+          case IMAGES -> "Whether two images show the same finger was not asked for.";
+          case RIDGES ->
+              String.format(
+                  Locale.ROOT,
+                  "Fingers were told by a minutiae matcher, the same from a similarity of %.0f on"
+                      + " (about one false match in ten thousand, as its authors state).",
+                  PrintComparison.THRESHOLD);
+        });
+    lines.addAll(Wording.CAUTIONS);
+    return lines;
   }
 }

@@ -77,7 +77,7 @@ record Picture(
   }
 
   /** The longest round length that is at most a third of the width. */
-  private static int bar(double width) {
+  static int bar(double width) {
     return BARS.stream().filter(length -> length <= width / 3).reduce(0, Math::max);
   }
 

@@ -14,8 +14,10 @@ import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.ImageExtraction;
 import ridgeproof.examination.comparison.IgnoredFields;
 import ridgeproof.examination.comparison.TransactionComparison;
+import ridgeproof.report.ComparisonHtml;
 import ridgeproof.report.ComparisonJson;
 import ridgeproof.report.ComparisonText;
+import ridgeproof.report.FileFacts;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.spec.SpecTables;
 
@@ -34,6 +36,7 @@ final class CompareCommand implements Callable<Integer> {
 
   enum Format {
     text,
+    html,
     json
   }
 
@@ -47,7 +50,7 @@ final class CompareCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "text",
-      description = "text for a person or json for a program, text unless set")
+      description = "text; html as a page, side by side; json for a program; text unless set")
   Format format;
 
   @Option(
@@ -62,9 +65,31 @@ final class CompareCommand implements Callable<Integer> {
   IgnoredFields ignored;
 
   @Option(
+      names = "--depth",
+      paramLabel = "DEPTH",
+      defaultValue = "ridges",
+      converter = DepthConverter.class,
+      description = {
+        "structure: fields, and whether images have the same bytes; images: their pixels too;",
+        "ridges: also whether other pixels show the same finger, ridges unless set"
+      })
+  Depth depth;
+
+  @Option(
+      names = "--profile",
+      paramLabel = "NAME|FILE",
+      description = "what the bureau expects of both, as examine has it")
+  String profile;
+
+  @Option(
       names = "--show-personal",
       description = "show values that tell of a person; they are masked otherwise")
   boolean showPersonal;
+
+  @Option(
+      names = "--with-images",
+      description = "html: show the images that differ, which are personal data")
+  boolean withImages;
 
   @Mixin OutputOptions output;
 
@@ -80,23 +105,37 @@ final class CompareCommand implements Callable<Integer> {
   public Integer call() {
     SpecTables tables = SpecTables.open();
     Examiner examiner = new Examiner(tables, limits.reading());
+    ExaminationOptions standard =
+        ExaminationOptions.standard().withDepth(depth).withImageLimits(limits.decoding());
     ExaminationOptions options =
-        ExaminationOptions.standard().withDepth(Depth.IMAGES).withImageLimits(limits.decoding());
+        profile == null ? standard : NamedProfile.applyTo(standard, profile, tables);
     InputFile a = InputFile.open(first, limits.maxFileSize);
     InputFile b = InputFile.open(second, limits.maxFileSize);
     FindingsReport before = examiner.examine(a.bytes(), options);
     FindingsReport after = examiner.examine(b.bytes(), options);
-    TransactionComparison comparison =
-        TransactionComparison.of(
-            before, after, new ImageExtraction(tables, limits.decoding()), ignored);
+    ImageExtraction extraction = new ImageExtraction(tables, limits.decoding());
+    TransactionComparison comparison = TransactionComparison.of(before, after, extraction, ignored);
     RenderOptions rendering =
         new RenderOptions(showPersonal, console.colour() && output.output == null, WIDTH);
     String text =
         switch (format) {
           case text -> ComparisonText.render(a.facts(), b.facts(), comparison, rendering);
+          case html -> page(a.facts(), b.facts(), comparison, rendering, extraction);
           case json -> ComparisonJson.render(a.facts(), b.facts(), comparison, rendering);
         };
     output.write(text, console, List.of(first, second));
     return comparison.same() ? ExitStatus.OK : DIFFERENT;
+  }
+
+  private String page(
+      FileFacts a,
+      FileFacts b,
+      TransactionComparison comparison,
+      RenderOptions rendering,
+      ImageExtraction extraction) {
+    return withImages
+        ? ComparisonHtml.render(
+            a, b, comparison, rendering, image -> extraction.decode(image).pixels())
+        : ComparisonHtml.render(a, b, comparison, rendering);
   }
 }

@@ -3,6 +3,7 @@ package ridgeproof.examination;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import ridgeproof.finding.Finding;
@@ -40,6 +41,11 @@ public record FindingsReport(
   public Map<Integer, List<Finding>> findingsByRecord() {
     return findings.stream()
         .collect(Collectors.groupingBy(finding -> finding.location().record().orElse(0)));
+  }
+
+  /** The fingers, by their codes, that the transaction declares amputated or unprintable. */
+  public Set<Integer> missingFingers() {
+    return Set.copyOf(new MissingFingers(transaction, tables).fingers());
   }
 
   /** The images by ordinal of their record. */

@@ -16,25 +16,33 @@ import ridgeproof.transaction.Subfield;
 /** Compares the fields of two records; image data is compared elsewhere. */
 final class FieldComparison {
 
+  private final LogicalRecord inFirst;
+  private final LogicalRecord inSecond;
   private final IgnoredFields ignored;
+  private final boolean images;
   private final List<ValueDifference> differences = new ArrayList<>();
 
-  private FieldComparison(IgnoredFields ignored) {
+  private FieldComparison(
+      LogicalRecord first, LogicalRecord second, IgnoredFields ignored, boolean images) {
+    this.inFirst = first;
+    this.inSecond = second;
     this.ignored = ignored;
+    this.images = images;
   }
 
+  /**
+   * @param images whether the first data of each record is an image
+   */
   static List<ValueDifference> of(
-      LogicalRecord first, LogicalRecord second, IgnoredFields ignored) {
-    FieldComparison comparison = new FieldComparison(ignored);
-    Map<FieldNumber, List<Field>> inFirst = byNumber(first);
-    Map<FieldNumber, List<Field>> inSecond = byNumber(second);
-    TreeSet<FieldNumber> numbers = new TreeSet<>(inFirst.keySet());
-    numbers.addAll(inSecond.keySet());
+      LogicalRecord first, LogicalRecord second, IgnoredFields ignored, boolean images) {
+    FieldComparison comparison = new FieldComparison(first, second, ignored, images);
+    Map<FieldNumber, List<Field>> left = byNumber(first);
+    Map<FieldNumber, List<Field>> right = byNumber(second);
+    TreeSet<FieldNumber> numbers = new TreeSet<>(left.keySet());
+    numbers.addAll(right.keySet());
     for (FieldNumber number : numbers) {
       comparison.compare(
-          number,
-          inFirst.getOrDefault(number, List.of()),
-          inSecond.getOrDefault(number, List.of()));
+          number, left.getOrDefault(number, List.of()), right.getOrDefault(number, List.of()));
     }
     return List.copyOf(comparison.differences);
   }
@@ -60,10 +68,29 @@ final class FieldComparison {
             OptionalInt.empty(),
             whole(first.get(i)),
             whole(second.get(i)));
+      } else if (first.get(i).isData()) {
+        data(number, first.get(i), second.get(i));
       } else {
         subfields(number, first.get(i).subfields(), second.get(i).subfields());
       }
     }
+  }
+
+  private void data(FieldNumber number, Field first, Field second) {
+    boolean image = images && first == dataOf(inFirst) && second == dataOf(inSecond);
+    boolean same = inFirst.dataOf(first).asBuffer().equals(inSecond.dataOf(second).asBuffer());
+    if (!image && !same) {
+      add(
+          number,
+          OptionalInt.empty(),
+          OptionalInt.empty(),
+          whole(first),
+          second.value().length() + " other bytes of data");
+    }
+  }
+
+  private static Field dataOf(LogicalRecord record) {
+    return record.fields().stream().filter(Field::isData).findFirst().orElse(null);
   }
 
   /**

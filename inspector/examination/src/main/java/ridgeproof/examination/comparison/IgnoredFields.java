@@ -1,7 +1,9 @@
 package ridgeproof.examination.comparison;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import ridgeproof.spec.FieldNumber;
 
 /**
@@ -37,6 +39,12 @@ public record IgnoredFields(boolean lengths, Set<FieldNumber> fields) {
       }
     }
     return new IgnoredFields(lengths, fields);
+  }
+
+  /** As they are asked for: {@code LEN} first, then the numbers in their order. */
+  public List<String> names() {
+    Stream<String> numbers = fields.stream().sorted().map(FieldNumber::toString);
+    return Stream.concat(lengths ? Stream.of(LENGTHS) : Stream.empty(), numbers).toList();
   }
 
   public boolean contains(FieldNumber number) {

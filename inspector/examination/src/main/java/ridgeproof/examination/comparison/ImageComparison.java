@@ -11,9 +11,14 @@ import ridgeproof.transaction.ByteSource;
 final class ImageComparison {
 
   private final ImageExtraction extraction;
+  private final boolean decoding;
 
-  ImageComparison(ImageExtraction extraction) {
+  /**
+   * @param decoding whether images whose bytes differ are decoded
+   */
+  ImageComparison(ImageExtraction extraction, boolean decoding) {
     this.extraction = extraction;
+    this.decoding = decoding;
   }
 
   /** The difference; empty where neither has image data. */
@@ -24,6 +29,9 @@ final class ImageComparison {
     boolean sameBytes = sameBytes(first.data(), second.data());
     if (sameBytes && sameShape(first, second)) {
       return Optional.of(new ImageDifference.SameBytes());
+    }
+    if (!decoding) {
+      return Optional.of(new ImageDifference.NotOpened());
     }
     Optional<GrayImage> left = extraction.decode(first).pixels();
     Optional<GrayImage> right = extraction.decode(second).pixels();

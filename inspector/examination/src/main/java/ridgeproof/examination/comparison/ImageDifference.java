@@ -23,7 +23,13 @@ public sealed interface ImageDifference {
    * @param ofPixels how many there are
    */
   record DifferentPixels(int largest, double mean, long pixels, long ofPixels)
-      implements ImageDifference {}
+      implements ImageDifference {
+
+    /** The share of pixels that differ, over 0 to 1. */
+    public double share() {
+      return (double) pixels / ofPixels;
+    }
+  }
 
   /** The sizes differ, in pixels. */
   record DifferentSize(int firstWidth, int firstHeight, int secondWidth, int secondHeight)
@@ -31,4 +37,7 @@ public sealed interface ImageDifference {
 
   /** The bytes differ, and at least one of the images cannot be decoded. */
   record NotDecoded(boolean first, boolean second) implements ImageDifference {}
+
+  /** The bytes differ, and the pixels were not asked for. */
+  record NotOpened() implements ImageDifference {}
 }

@@ -1,93 +1,70 @@
 package ridgeproof.examination.comparison;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import ridgeproof.examination.ExaminedImage;
+import ridgeproof.examination.Depth;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.ImageExtraction;
 import ridgeproof.finding.Finding;
-import ridgeproof.finding.Location;
 import ridgeproof.transaction.LogicalRecord;
 import ridgeproof.transaction.Transaction;
 
 /**
- * What a second transaction has otherwise than a first. Whether two images show the same finger is
- * not looked at.
+ * What a second transaction has otherwise than a first.
  *
+ * @param depth how deep both were looked at
+ * @param ignored the fields whose differences do not count
  * @param sameBytes whether the files are the same byte for byte
+ * @param pairs in the order of the first
  * @param removed records that only the first has
  * @param added records that only the second has
  * @param gained findings that only the second has
  * @param lost findings that only the first has
+ * @param kept how many findings both have
  * @param secondRefersToFirst whether 1.010 of the second names 1.009 of the first
  * @param firstRefersToSecond whether 1.010 of the first names 1.009 of the second
  */
 public record TransactionComparison(
     FindingsReport first,
     FindingsReport second,
+    Depth depth,
+    IgnoredFields ignored,
     boolean sameBytes,
     List<RecordPair> pairs,
     List<LogicalRecord> removed,
     List<LogicalRecord> added,
     List<Finding> gained,
     List<Finding> lost,
+    int kept,
     boolean secondRefersToFirst,
     boolean firstRefersToSecond) {
 
   private static final int CONTROL_NUMBER = 9;
   private static final int CONTROL_REFERENCE = 10;
 
-  /** What makes a finding the same in both: all but its byte offsets and its record's ordinal. */
-  private record Essence(String rule, String place, String observed, String required) {
-
-    static Essence of(Finding finding) {
-      Location at = finding.location();
-      return new Essence(
-          finding.ruleId(),
-          List.of(at.recordType(), at.idc(), at.field(), at.subfield(), at.item(), at.position())
-              .toString(),
-          finding.observed().text(),
-          finding.required());
-    }
-  }
-
-  /** Compares two examined transactions. */
+  /** Compares two transactions as deep as both were examined. */
   public static TransactionComparison of(
       FindingsReport first,
       FindingsReport second,
       ImageExtraction extraction,
       IgnoredFields ignored) {
+    Depth depth = first.depth().compareTo(second.depth()) < 0 ? first.depth() : second.depth();
     RecordPairing pairing = new RecordPairing(first, second);
-    Set<Integer> moved = pairing.moved();
-    ImageComparison images = new ImageComparison(extraction);
-    Map<Integer, ExaminedImage> firstImages = first.imagesByRecord();
-    Map<Integer, ExaminedImage> secondImages = second.imagesByRecord();
-    List<RecordPair> pairs = new ArrayList<>();
-    for (RecordPairing.Pair pair : pairing.pairs()) {
-      Optional<ExaminedImage> left = Optional.ofNullable(firstImages.get(pair.first().ordinal()));
-      Optional<ExaminedImage> right =
-          Optional.ofNullable(secondImages.get(pair.second().ordinal()));
-      pairs.add(
-          new RecordPair(
-              pair.first(),
-              pair.second(),
-              moved.contains(pair.first().ordinal()),
-              FieldComparison.of(pair.first(), pair.second(), ignored),
-              left.flatMap(image -> right.flatMap(other -> images.of(image, other)))));
-    }
+    List<Finding> lost = without(first.findings(), second.findings());
     return new TransactionComparison(
         first,
         second,
+        depth,
+        ignored,
         first.transaction().source().asBuffer().equals(second.transaction().source().asBuffer()),
-        List.copyOf(pairs),
+        new PairComparison(first, second, extraction, ignored, depth).of(pairing),
         pairing.removed(),
         pairing.added(),
         without(second.findings(), first.findings()),
-        without(first.findings(), second.findings()),
+        lost,
+        first.findings().size() - lost.size(),
         refers(second.transaction(), first.transaction()),
         refers(first.transaction(), second.transaction()));
   }
@@ -103,18 +80,11 @@ public record TransactionComparison(
 
   /** The findings that others do not have, each of them counted. */
   private static List<Finding> without(List<Finding> findings, List<Finding> others) {
-    Map<Essence, Integer> known = new HashMap<>();
-    others.forEach(finding -> known.merge(Essence.of(finding), 1, Integer::sum));
-    List<Finding> without = new ArrayList<>();
-    for (Finding finding : findings) {
-      Essence essence = Essence.of(finding);
-      if (known.getOrDefault(essence, 0) > 0) {
-        known.merge(essence, -1, Integer::sum);
-      } else {
-        without.add(finding);
-      }
-    }
-    return List.copyOf(without);
+    Map<FindingEssence, Integer> known = new HashMap<>();
+    others.forEach(finding -> known.merge(FindingEssence.of(finding), 1, Integer::sum));
+    return findings.stream()
+        .filter(finding -> known.merge(FindingEssence.of(finding), -1, Integer::sum) < 0)
+        .toList();
   }
 
   private static boolean refers(Transaction later, Transaction earlier) {

@@ -1,0 +1,87 @@
+package ridgeproof.examination.comparison;
+
+import java.util.Optional;
+import ridgeproof.ridges.FingerPosition;
+import ridgeproof.ridges.SequenceCheck;
+
+/**
+ * Whether the print that each of two images has of a finger is of one finger.
+ *
+ * @param finger the name that both prints bear
+ * @param similarity of the two, the larger of both directions; 0 where they were not compared
+ * @param other the other finger that one of them clearly is of, where it is of one
+ * @param otherSimilarity with the print of that finger; 0 without one
+ */
+public record PrintComparison(
+    FingerPosition finger,
+    Answer answer,
+    Reason reason,
+    double similarity,
+    Optional<FingerPosition> other,
+    double otherSimilarity) {
+
+  /** From this similarity on two prints count as of one finger. */
+  public static final double THRESHOLD = SequenceCheck.DEFAULT_THRESHOLD;
+
+  /** The three answers. */
+  public enum Answer {
+    SAME_FINGER,
+    /** Only on the evidence that one print matches another finger. */
+    DIFFERENT_FINGER,
+    CANNOT_BE_TOLD
+  }
+
+  /** Why an answer is what it is. */
+  public enum Reason {
+    ALIKE("the two prints match"),
+    SECOND_MATCHES_ANOTHER(
+        "the print in the second matches another finger of the first and not this one"),
+    FIRST_MATCHES_ANOTHER(
+        "the print in the first matches another finger of the second and not this one"),
+    NOT_ALIKE(
+        "the two prints do not match, and neither matches another finger; a poor capture of the"
+            + " same finger can do that"),
+    SEVERAL_ALIKE("one of the prints matches several fingers"),
+    TOO_FEW_MINUTIAE("one of the prints has too few minutiae"),
+    NO_PRINT_IN_FIRST("no print of it was found in the first"),
+    NO_PRINT_IN_SECOND("no print of it was found in the second"),
+    DECLARED_MISSING_IN_FIRST("the first declares the finger missing"),
+    DECLARED_MISSING_IN_SECOND("the second declares the finger missing"),
+    UNUSABLE_RESOLUTION("a resolution is not stated or cannot be measured at");
+
+    private final String words;
+
+    Reason(String words) {
+      this.words = words;
+    }
+
+    /** In plain words. */
+    public String words() {
+      return words;
+    }
+  }
+
+  static PrintComparison same(FingerPosition finger, double similarity) {
+    return new PrintComparison(
+        finger, Answer.SAME_FINGER, Reason.ALIKE, similarity, Optional.empty(), 0);
+  }
+
+  static PrintComparison different(
+      FingerPosition finger,
+      Reason reason,
+      double similarity,
+      FingerPosition other,
+      double otherSimilarity) {
+    return new PrintComparison(
+        finger, Answer.DIFFERENT_FINGER, reason, similarity, Optional.of(other), otherSimilarity);
+  }
+
+  static PrintComparison untold(FingerPosition finger, Reason reason, double similarity) {
+    return new PrintComparison(
+        finger, Answer.CANNOT_BE_TOLD, reason, similarity, Optional.empty(), 0);
+  }
+
+  boolean is(Answer wanted) {
+    return answer == wanted;
+  }
+}
