@@ -16,10 +16,20 @@ import java.util.Base64;
  */
 record PageHead(String title, String policy, String style) {
 
-  private static final String STYLE = "/ridgeproof/report/page.css";
+  private static final String STYLE = "page.css";
 
   static PageHead titled(String title) {
-    String style = readStyle();
+    return of(title, readStyle(STYLE));
+  }
+
+  /**
+   * @param sheet a style sheet beside that of every page
+   */
+  static PageHead titled(String title, String sheet) {
+    return of(title, readStyle(STYLE) + readStyle(sheet));
+  }
+
+  private static PageHead of(String title, String style) {
     String policy =
         "default-src 'none'; style-src 'sha256-"
             + hash(style)
@@ -27,8 +37,8 @@ record PageHead(String title, String policy, String style) {
     return new PageHead(title, policy, style);
   }
 
-  private static String readStyle() {
-    try (InputStream in = PageHead.class.getResourceAsStream(STYLE)) {
+  private static String readStyle(String sheet) {
+    try (InputStream in = PageHead.class.getResourceAsStream(sheet)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -20,6 +20,10 @@ final class Pages {
     return filled(output -> JteticketGenerated.render(output, null, head, sections));
   }
 
+  static String summary(SummaryPage page) {
+    return filled(output -> JtesummaryGenerated.render(output, null, page));
+  }
+
   private static String filled(Consumer<HtmlTemplateOutput> template) {
     StringOutput text = new StringOutput();
     template.accept(new OwaspHtmlTemplateOutput(text));
