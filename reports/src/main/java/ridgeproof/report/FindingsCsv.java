@@ -1,5 +1,7 @@
 package ridgeproof.report;
 
+import java.io.IOException;
+import java.io.Writer;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -10,8 +12,9 @@ import ridgeproof.finding.Location;
 import ridgeproof.transaction.ByteRange;
 
 /**
- * One row a finding (RFC 4180, with line feeds), for the findings of many files in one sheet. A
- * cell that a spreadsheet would take for a formula begins with an apostrophe.
+ * One row a finding (RFC 4180, with line feeds), for the findings of many files in one sheet, each
+ * written when it is added. A cell that a spreadsheet would take for a formula begins with an
+ * apostrophe.
  */
 public final class FindingsCsv {
 
@@ -40,15 +43,23 @@ public final class FindingsCsv {
   private static final String FORMULA = "=+-@";
 
   private final boolean showPersonal;
-  private final StringBuilder out = new StringBuilder();
+  private final Writer out;
+  private boolean begun;
 
-  public FindingsCsv(RenderOptions options) {
+  /**
+   * @param out left open
+   */
+  public FindingsCsv(Writer out, RenderOptions options) {
+    this.out = out;
     this.showPersonal = options.showPersonal();
-    row(COLUMNS);
   }
 
   /** Appends the findings of a file; a file without findings has a row that says so. */
-  public void add(FileFacts file, FindingsReport report) {
+  public void add(FileFacts file, FindingsReport report) throws IOException {
+    if (!begun) {
+      begun = true;
+      out.write(joined(COLUMNS) + "\n");
+    }
     List<String> start = List.of(file.name(), file.sha256(), report.verdict().name());
     if (report.findings().isEmpty()) {
       row(start, List.of("", "", "no findings"));
@@ -57,11 +68,6 @@ public final class FindingsCsv {
     for (Finding finding : report.findings()) {
       row(start, cells(finding, observed));
     }
-  }
-
-  /** The sheet with all that was added. */
-  public String text() {
-    return out.toString();
   }
 
   private List<String> cells(Finding finding, ObservedText observed) {
@@ -94,14 +100,9 @@ public final class FindingsCsv {
     return value.isPresent() ? String.valueOf(value.getAsInt()) : "";
   }
 
-  private void row(List<String> start, List<String> rest) {
-    StringBuilder padding = new StringBuilder();
-    padding.append(",".repeat(COLUMNS.size() - start.size() - rest.size()));
-    out.append(joined(start)).append(',').append(joined(rest)).append(padding).append('\n');
-  }
-
-  private void row(List<String> cells) {
-    out.append(joined(cells)).append('\n');
+  private void row(List<String> start, List<String> rest) throws IOException {
+    String padding = ",".repeat(COLUMNS.size() - start.size() - rest.size());
+    out.write(joined(start) + "," + joined(rest) + padding + "\n");
   }
 
   private static String joined(List<String> cells) {

@@ -24,6 +24,10 @@ final class Pages {
     return filled(output -> JtecomparisonGenerated.render(output, null, page));
   }
 
+  static String summary(SummaryPage page) {
+    return filled(output -> JtesummaryGenerated.render(output, null, page));
+  }
+
   private static String filled(Consumer<HtmlTemplateOutput> template) {
     StringOutput text = new StringOutput();
     template.accept(new OwaspHtmlTemplateOutput(text));

@@ -3,8 +3,7 @@ package ridgeproof.report;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -20,7 +19,8 @@ import ridgeproof.spec.SpecTables;
 
 /**
  * Findings as a SARIF 2.1.0 log (OASIS Static Analysis Results Interchange Format), one run for all
- * files.
+ * files. Results are written when they are added; the files and rules that they point to, small and
+ * known only then, follow at the end, since members of a JSON object have no order (RFC 8259).
  */
 public final class SarifReport {
 
@@ -29,68 +29,71 @@ public final class SarifReport {
   private static final JsonFactory JSON = InertJson.factory();
   private static final String HEX = "0123456789ABCDEF";
 
-  private record Examined(FileFacts file, List<Finding> findings, ObservedText observed) {}
-
   private final Wording wording;
   private final ToolFacts tool;
   private final boolean showPersonal;
-  private final List<Examined> files = new ArrayList<>();
+  private final JsonGenerator json;
+  private final List<FileFacts> files = new ArrayList<>();
   private final Map<String, RuleRow> rules = new LinkedHashMap<>();
   private final Map<String, Integer> ruleIndex = new HashMap<>();
 
-  public SarifReport(SpecTables tables, ToolFacts tool, RenderOptions options) {
+  /**
+   * @param out left open
+   */
+  public SarifReport(SpecTables tables, ToolFacts tool, Writer out, RenderOptions options)
+      throws IOException {
     this.wording = new Wording(tables);
     this.tool = tool;
     this.showPersonal = options.showPersonal();
+    this.json = JSON.createGenerator(out);
+    json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+    json.useDefaultPrettyPrinter();
   }
 
   /** Appends the findings of a file. */
-  public void add(FileFacts file, FindingsReport report) {
-    files.add(new Examined(file, report.findings(), new ObservedText(report, showPersonal)));
+  public void add(FileFacts file, FindingsReport report) throws IOException {
+    if (files.isEmpty()) {
+      begin();
+    }
+    files.add(file);
+    ObservedText observed = new ObservedText(report, showPersonal);
     for (Finding finding : report.findings()) {
       ruleIndex.putIfAbsent(finding.ruleId(), ruleIndex.size());
       rules.putIfAbsent(finding.ruleId(), finding.rule());
+      writeResult(finding, observed.of(finding));
     }
+    json.flush();
   }
 
-  /** The log of all that was added. */
-  public String text() {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = JSON.createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      write(json);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.toString();
-  }
-
-  private void write(JsonGenerator json) throws IOException {
+  private void begin() throws IOException {
     json.writeStartObject();
     json.writeStringField("$schema", SCHEMA);
     json.writeStringField("version", "2.1.0");
     json.writeArrayFieldStart("runs");
     json.writeStartObject();
-    writeTool(json);
     json.writeStringField("columnKind", "unicodeCodePoints");
-    json.writeArrayFieldStart("artifacts");
-    for (Examined examined : files) {
-      writeArtifact(json, examined.file());
-    }
-    json.writeEndArray();
     json.writeArrayFieldStart("results");
-    for (int i = 0; i < files.size(); i++) {
-      for (Finding finding : files.get(i).findings()) {
-        writeResult(json, finding, i);
-      }
-    }
-    json.writeEndArray();
-    json.writeEndObject();
-    json.writeEndArray();
-    json.writeEndObject();
   }
 
-  private void writeTool(JsonGenerator json) throws IOException {
+  /** Writes what follows the results; nothing where no file was added. */
+  public void end() throws IOException {
+    if (files.isEmpty()) {
+      return;
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("artifacts");
+    for (FileFacts file : files) {
+      writeArtifact(json, file);
+    }
+    json.writeEndArray();
+    writeTool();
+    json.writeEndObject();
+    json.writeEndArray();
+    json.writeEndObject();
+    json.close();
+  }
+
+  private void writeTool() throws IOException {
     json.writeObjectFieldStart("tool");
     json.writeObjectFieldStart("driver");
     json.writeStringField("name", "Ridgeproof");
@@ -124,7 +127,8 @@ public final class SarifReport {
     json.writeEndObject();
   }
 
-  private void writeResult(JsonGenerator json, Finding finding, int artifact) throws IOException {
+  private void writeResult(Finding finding, String observed) throws IOException {
+    int artifact = files.size() - 1;
     Location place = finding.location();
     json.writeStartObject();
     json.writeStringField("ruleId", finding.ruleId());
@@ -135,7 +139,7 @@ public final class SarifReport {
         "message",
         finding.rule().title()
             + ": found "
-            + files.get(artifact).observed().of(finding)
+            + observed
             + ", required "
             + SafeText.of(finding.required())
             + ". "
@@ -144,7 +148,7 @@ public final class SarifReport {
     json.writeStartObject();
     json.writeObjectFieldStart("physicalLocation");
     json.writeObjectFieldStart("artifactLocation");
-    json.writeStringField("uri", uri(files.get(artifact).file().name()));
+    json.writeStringField("uri", uri(files.get(artifact).name()));
     json.writeNumberField("index", artifact);
     json.writeEndObject();
     if (place.bytes().isPresent()) {

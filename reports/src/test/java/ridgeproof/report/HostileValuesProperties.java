@@ -113,6 +113,9 @@ class HostileValuesProperties {
     for (int field = 3; field <= 98; field++) {
       card.particular(field, hostile.values().get(n++ % hostile.values().size()));
     }
+    card.particular(
+        67, hostile.values().get(0) + "\u001f" + hostile.values().get(hostile.values().size() - 1));
+    card.particular(2102, hostile.values().get(0));
     card.particular(84, "3\u001f" + hostile.values().get(0));
     for (int field : new int[] {3, 4, 5, 8, 9, 10, 11, 12, 14, 15, 20, 22, 30, 200}) {
       card.print(field, hostile.values().get(n++ % hostile.values().size()));
@@ -130,6 +133,7 @@ class HostileValuesProperties {
             "layout",
             "csv",
             "html",
+            "summary",
             "ticket html")) {
       assertEquals("", active(forms.get(form)), form);
     }
@@ -140,6 +144,7 @@ class HostileValuesProperties {
     }
     checkPage(forms.get("html"));
     checkPage(forms.get("ticket html"));
+    checkPage(forms.get("summary"));
     checkSheet(forms.get("csv"));
     checkMarkdown(forms.get("ticket markdown"));
   }
@@ -155,7 +160,8 @@ class HostileValuesProperties {
     assertEquals(-1, rest.indexOf('<'), () -> rest.substring(Math.max(0, rest.indexOf('<') - 80)));
     LINK.matcher(text)
         .results()
-        .forEach(link -> assertTrue(link.group(1).startsWith("#"), link.group()));
+        .map(link -> link.group(1))
+        .forEach(link -> assertTrue(link.startsWith("#") || link.equals("page.html"), link));
     assertTrue(page.contains("default-src &#39;none&#39;"), page.substring(0, 400));
   }
 

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.StringWriter;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -25,30 +27,36 @@ class ManyFilesTest {
     return Reports.examine(bytes, Depth.IMAGES);
   }
 
-  private static JsonNode sarif() {
-    SarifReport sarif = new SarifReport(Reports.TABLES, Renderings.TOOL, RenderOptions.standard());
+  private static JsonNode sarif() throws IOException {
+    StringWriter text = new StringWriter();
+    SarifReport sarif =
+        new SarifReport(Reports.TABLES, Renderings.TOOL, text, RenderOptions.standard());
     sarif.add(facts("sound.an2", SOUND), examine(SOUND));
     sarif.add(facts("in complete.an2", INCOMPLETE), examine(INCOMPLETE));
-    return Reports.parse(sarif.text());
+    sarif.end();
+    return Reports.parse(text.toString());
   }
 
   @Test
-  void aSheetHasARowForEachFindingAndOneForAFileWithout() {
-    FindingsCsv csv = new FindingsCsv(RenderOptions.standard());
+  void aSheetHasARowForEachFindingAndOneForAFileWithout() throws IOException {
+    StringWriter sheet = new StringWriter();
+    FindingsCsv csv = new FindingsCsv(sheet, RenderOptions.standard());
     csv.add(facts("sound.an2", SOUND), examine(SOUND));
     csv.add(facts("incomplete.an2", INCOMPLETE), examine(INCOMPLETE));
-    List<String> lines = csv.text().lines().toList();
+    List<String> lines = sheet.toString().lines().toList();
     int rows =
         Math.max(1, examine(SOUND).findings().size()) + examine(INCOMPLETE).findings().size();
-    assertEquals(1 + rows, lines.size(), csv.text());
+    assertEquals(1 + rows, lines.size(), sheet.toString());
     assertTrue(lines.get(0).startsWith("file,sha256,verdict,rule,severity"), lines.get(0));
     assertTrue(
-        csv.text().contains("incomplete.an2," + "a".repeat(64) + ",HOLD,RP-TXN-004,BLOCKING"));
+        sheet
+            .toString()
+            .contains("incomplete.an2," + "a".repeat(64) + ",HOLD,RP-TXN-004,BLOCKING"));
   }
 
   /** By the structure of SARIF 2.1.0, sections 3.13 to 3.52, checked by hand. */
   @Test
-  void aLogHasTheStructureOfSarif() {
+  void aLogHasTheStructureOfSarif() throws IOException {
     JsonNode log = sarif();
     assertEquals("2.1.0", log.get("version").asText());
     assertEquals(1, log.get("runs").size());
@@ -82,7 +90,7 @@ class ManyFilesTest {
   }
 
   @Test
-  void aLogHasEveryFinding() {
+  void aLogHasEveryFinding() throws IOException {
     assertEquals(
         examine(SOUND).findings().size() + examine(INCOMPLETE).findings().size(),
         sarif().at("/runs/0/results").size());

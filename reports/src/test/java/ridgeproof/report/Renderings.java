@@ -1,7 +1,11 @@
 package ridgeproof.report;
 
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import ridgeproof.examination.Depth;
@@ -10,6 +14,7 @@ import ridgeproof.examination.ImageExtraction;
 import ridgeproof.examination.comparison.IgnoredFields;
 import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.imagery.DecodingLimits;
+import ridgeproof.spec.FieldNumber;
 
 /** One file in every form that a report has. */
 final class Renderings {
@@ -20,7 +25,10 @@ final class Renderings {
 
   private Renderings() {}
 
-  /** By the name of the form: text, json, html, csv, sarif, ticket and compare forms, layout. */
+  /**
+   * By the name of the form: text, json, html, csv, sarif, summary, ticket and compare forms,
+   * layout.
+   */
   static Map<String, String> of(String name, byte[] bytes, RenderOptions options) {
     FileFacts file = new FileFacts(name, bytes.length, "0".repeat(64));
     FindingsReport report = Reports.examine(bytes, Depth.IMAGES);
@@ -28,12 +36,13 @@ final class Renderings {
     forms.put("text", TextReport.render(file, report, options));
     forms.put("json", JsonReport.render(file, report, options));
     forms.put("html", HtmlReport.render(file, report, options));
-    FindingsCsv csv = new FindingsCsv(options);
-    csv.add(file, report);
-    forms.put("csv", csv.text());
-    SarifReport sarif = new SarifReport(Reports.TABLES, TOOL, options);
-    sarif.add(file, report);
-    forms.put("sarif", sarif.text());
+    forms.put("csv", csv(options, file, report));
+    forms.put("sarif", sarif(options, file, report));
+    FolderSummary summary =
+        new FolderSummary(Reports.TABLES, options, List.of(new FieldNumber(2, 2102)));
+    summary.add(file, report, "page.html");
+    summary.addUnopened(name);
+    forms.put("summary", summary.page());
     Ticket ticket = Ticket.of(file, report, TOOL, Optional.of(Instant.EPOCH));
     forms.put("ticket", ticket.asText());
     forms.put("ticket markdown", ticket.asMarkdown());
@@ -44,6 +53,28 @@ final class Renderings {
     forms.put("compare json", ComparisonJson.render(other, file, comparison, options));
     forms.put("layout", LayoutListing.render(file, report.transaction(), Reports.TABLES, options));
     return forms;
+  }
+
+  private static String csv(RenderOptions options, FileFacts file, FindingsReport report) {
+    StringWriter text = new StringWriter();
+    try {
+      new FindingsCsv(text, options).add(file, report);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString();
+  }
+
+  private static String sarif(RenderOptions options, FileFacts file, FindingsReport report) {
+    StringWriter text = new StringWriter();
+    try {
+      SarifReport sarif = new SarifReport(Reports.TABLES, TOOL, text, options);
+      sarif.add(file, report);
+      sarif.end();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString();
   }
 
   static TransactionComparison compare(byte[] first, byte[] second) {

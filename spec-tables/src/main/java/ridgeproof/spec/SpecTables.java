@@ -28,6 +28,8 @@ public final class SpecTables {
       new Lazy<>(SpecTables::readResolutionClasses);
   private final Lazy<List<MissingFingerField>> missingFingerFields =
       new Lazy<>(SpecTables::readMissingFingerFields);
+  private final Lazy<List<CaptureOrigin>> captureOrigins =
+      new Lazy<>(SpecTables::readCaptureOrigins);
   private final Lazy<Set<String>> impressionMisfits = new Lazy<>(SpecTables::readImpressionMisfits);
   private final Lazy<List<CompressionCeiling>> compressionCeilings =
       new Lazy<>(SpecTables::readCompressionCeilings);
@@ -209,6 +211,22 @@ public final class SpecTables {
                     row.parse("field", FieldNumber::parse),
                     row.parse("finger_item", Integer::parseInt),
                     row.parse("reason_item", Integer::parseInt)))
+        .toList();
+  }
+
+  /** The fields that tell where a capture comes from, of each kind the most telling first. */
+  public List<CaptureOrigin> captureOrigins() {
+    return captureOrigins.get();
+  }
+
+  private static List<CaptureOrigin> readCaptureOrigins() {
+    return Table.resource("layouts/capture-origins.csv").rows().stream()
+        .map(
+            row ->
+                new CaptureOrigin(
+                    row.parse("origin", CaptureOrigin.Kind::parse),
+                    row.parse("field", FieldNumber::parse),
+                    row.source()))
         .toList();
   }
 

@@ -2,16 +2,49 @@ package ridgeproof.cli;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 
-/** Standard output and error, and whether a person is looking. */
-record Console(PrintStream out, PrintStream error, boolean colour) {
+/**
+ * Standard output and error, and whether a person is looking.
+ *
+ * @param terminal whether standard output is one
+ * @param watched whether standard error is a terminal
+ */
+record Console(
+    PrintStream out, PrintStream error, boolean colour, boolean terminal, boolean watched) {
+
+  private static final Path ERROR_OF_LINUX = Path.of("/proc/self/fd/2");
+
+  /** No terminal. */
+  Console(PrintStream out, PrintStream error, boolean colour) {
+    this(out, error, colour, false, false);
+  }
 
   static Console system() {
     boolean terminal = System.console() != null;
     boolean wanted = System.getenv("NO_COLOR") == null && !"dumb".equals(System.getenv("TERM"));
-    return new Console(stream(FileDescriptor.out), stream(FileDescriptor.err), terminal && wanted);
+    return new Console(
+        stream(FileDescriptor.out),
+        stream(FileDescriptor.err),
+        terminal && wanted,
+        terminal,
+        isErrorATerminal(terminal));
+  }
+
+  /** Java 17 tells of standard input and output together alone; Linux tells of each stream. */
+  private static boolean isErrorATerminal(boolean otherwise) {
+    try {
+      String device = Files.readSymbolicLink(ERROR_OF_LINUX).toString();
+      return device.startsWith("/dev/pts/")
+          || device.startsWith("/dev/tty")
+          || device.equals("/dev/console");
+    } catch (IOException | UnsupportedOperationException e) {
+      return otherwise;
+    }
   }
 
   private static PrintStream stream(FileDescriptor descriptor) {
@@ -26,5 +59,12 @@ record Console(PrintStream out, PrintStream error, boolean colour) {
     if (out.checkError()) {
       throw CommandFailure.inputOutput("cannot write to standard output");
     }
+  }
+
+  /** Tells a failure in a line of its own, also where a progress line stands. */
+  void complain(String message) {
+    String clear = watched ? "\r" + " ".repeat(78) + "\r" : "";
+    error.println(clear + "ridgeproof: " + message);
+    error.flush();
   }
 }

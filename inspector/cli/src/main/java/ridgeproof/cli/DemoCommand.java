@@ -117,17 +117,16 @@ final class DemoCommand implements Callable<Integer> {
     Examiner examiner = new Examiner(tables, ReadingLimits.standard());
     TransactionComposer composer = new TransactionComposer(new People());
     ExecutorService pool = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
-    try {
+    try (Progress progress = Progress.of(console, "demo", scenarios.size())) {
       List<Future<Told>> futures = new ArrayList<>();
       for (Scenario scenario : scenarios) {
         futures.add(pool.submit(() -> tell(scenario, composer, examiner, tables)));
       }
       List<Told> told = new ArrayList<>();
       for (Future<Told> future : futures) {
-        progress(told.size() + " of " + scenarios.size());
         told.add(future.get());
+        progress.step();
       }
-      progress("");
       return told;
     } catch (ExecutionException e) {
       if (e.getCause() instanceof CommandFailure failure) {
@@ -171,13 +170,5 @@ final class DemoCommand implements Callable<Integer> {
         String.format(Locale.ROOT, ROW, scenario.story(), told.report().verdict(), id)
             .stripTrailing());
     console.print("  " + file(scenario).getFileName() + title + held);
-  }
-
-  /** One line that overwrites itself, only where somebody watches. */
-  private void progress(String text) {
-    if (System.console() != null) {
-      console.error().print("\r" + (text.isEmpty() ? " ".repeat(30) + "\r" : "demo: " + text));
-      console.error().flush();
-    }
   }
 }

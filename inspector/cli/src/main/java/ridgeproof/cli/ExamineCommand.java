@@ -15,7 +15,9 @@ import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.ImageExtraction;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.report.FolderSummary;
 import ridgeproof.report.RenderOptions;
+import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
 
 @Command(
@@ -49,7 +51,8 @@ final class ExamineCommand implements Callable<Integer> {
       paramLabel = "FORMAT",
       defaultValue = "text",
       description = {
-        "text unless set; html for one file as a page; json, csv or sarif for a program;",
+        "text unless set; html for one file as a page, or with --output-dir for many;",
+        "json, csv or sarif for a program: json of several files is an array,",
         "csv has a row for each finding of all files"
       })
   Format format;
@@ -71,6 +74,25 @@ final class ExamineCommand implements Callable<Integer> {
       description = "html: show the images themselves, which are personal data")
   boolean withImages;
 
+  @Option(
+      names = "--output-dir",
+      paramLabel = "DIR",
+      description = {
+        "html: write a page for each file into this folder, and a summary of all as index.html;",
+        "the folder is made if need be"
+      })
+  Path outputFolder;
+
+  @Option(
+      names = "--operator-field",
+      paramLabel = "FIELD",
+      converter = FieldNumberConverter.class,
+      description = {
+        "summary: the field that tells who captured, such as an agency's own 2.2102;",
+        "no published field does"
+      })
+  List<FieldNumber> operatorFields = List.of();
+
   @Mixin OutputOptions output;
 
   @Mixin LimitOptions limits;
@@ -83,25 +105,79 @@ final class ExamineCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    refuseWhatContradicts();
     SpecTables tables = SpecTables.open();
     ExaminationOptions options = choices.options(limits, tables).withSecondDecoder(secondDecoder);
     Examiner examiner = new Examiner(tables, limits.reading());
+    List<Path> paths = InputPaths.expand(files);
+    if (format == Format.html && outputFolder == null && paths.size() > 1) {
+      throw CommandFailure.usage(
+          "html is a page for one file; these are "
+              + paths.size()
+              + ": --output-dir DIR makes a page for each");
+    }
+    int worst = ExitStatus.OK;
+    try (ReportSink reports = sink(tables, paths);
+        Progress progress = progress(paths.size())) {
+      for (Path path : paths) {
+        worst = Math.max(worst, examine(path, examiner, options, reports));
+        progress.step();
+      }
+      reports.end();
+    }
+    return worst;
+  }
+
+  private void refuseWhatContradicts() {
+    if (outputFolder != null && format != Format.html) {
+      throw CommandFailure.usage("--output-dir is for pages: --format html");
+    }
+    if (outputFolder != null && output.output != null) {
+      throw CommandFailure.usage("--output and --output-dir exclude each other");
+    }
+    if (outputFolder == null && !operatorFields.isEmpty()) {
+      throw CommandFailure.usage("--operator-field is for the summary that --output-dir makes");
+    }
+  }
+
+  /** One file that cannot be opened does not keep the others from being examined. */
+  private int examine(
+      Path path, Examiner examiner, ExaminationOptions options, ReportSink reports) {
+    InputFile file;
+    try {
+      file = InputFile.open(path, limits.maxFileSize);
+    } catch (CommandFailure failure) {
+      console.complain(failure.getMessage());
+      reports.unopened(path);
+      return failure.status();
+    }
+    FindingsReport report = examiner.examine(file.bytes(), options);
+    reports.add(file, report);
+    return ExitStatus.of(report.verdict());
+  }
+
+  private ReportSink sink(SpecTables tables, List<Path> paths) {
     RenderOptions rendering =
         new RenderOptions(showPersonal, console.colour() && output.output == null, WIDTH);
-    List<Path> paths = InputPaths.expand(files);
-    if (format == Format.html && paths.size() > 1) {
-      throw CommandFailure.usage("html is a page for one file; these are " + paths.size());
+    if (outputFolder != null) {
+      return PageFolder.open(
+          outputFolder,
+          paths,
+          ReportAssembly.pages(rendering, pixels(tables)),
+          new FolderSummary(tables, rendering, operatorFields),
+          output.overwrite);
     }
-    ReportAssembly reports = ReportAssembly.of(format, tables, rendering, pixels(tables));
-    int worst = ExitStatus.OK;
-    for (Path path : paths) {
-      InputFile file = InputFile.open(path, limits.maxFileSize);
-      FindingsReport report = examiner.examine(file.bytes(), options);
-      worst = Math.max(worst, ExitStatus.of(report.verdict()));
-      reports.add(file.facts(), report);
-    }
-    output.write(reports.text(), console, paths);
-    return worst;
+    return new JoinedReports(
+        output.open(console, paths),
+        target ->
+            ReportAssembly.of(
+                format, tables, rendering, pixels(tables), target.writer(), paths.size() > 1));
+  }
+
+  /** Reports on the same terminal say themselves how far it is. */
+  private Progress progress(int steps) {
+    boolean reportsAreSeen = console.terminal() && output.output == null && outputFolder == null;
+    return reportsAreSeen ? new Progress.Silent() : Progress.of(console, "examine", steps);
   }
 
   private Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels(SpecTables tables) {

@@ -2,13 +2,16 @@ package ridgeproof.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystems;
+import java.nio.file.FileVisitResult;
+import java.nio.file.FileVisitor;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.PathMatcher;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -53,18 +56,36 @@ final class InputPaths {
   }
 
   private static List<Path> transactionsIn(Path folder) {
-    try (Stream<Path> files = Files.walk(folder)) {
-      List<Path> found =
-          files.filter(Files::isRegularFile).filter(InputPaths::opensLikeOne).sorted().toList();
-      if (found.isEmpty()) {
-        throw CommandFailure.inputOutput(folder + ": no transaction file in this folder");
-      }
-      return found;
-    } catch (UncheckedIOException e) {
-      throw CommandFailure.inputOutput(IoWords.of(folder, e.getCause()));
+    List<Path> found = new ArrayList<>();
+    try {
+      Files.walkFileTree(folder, collectingInto(found));
     } catch (IOException e) {
       throw CommandFailure.inputOutput(IoWords.of(folder, e));
     }
+    if (found.isEmpty()) {
+      throw CommandFailure.inputOutput(folder + ": no transaction file in this folder");
+    }
+    found.sort(null);
+    return found;
+  }
+
+  private static FileVisitor<Path> collectingInto(List<Path> found) {
+    return new SimpleFileVisitor<>() {
+      @Override
+      public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+        // A link is followed to a file, never to a folder, which could lead round in a circle.
+        if (Files.isRegularFile(file) && opensLikeOne(file)) {
+          found.add(file);
+        }
+        return FileVisitResult.CONTINUE;
+      }
+
+      @Override
+      public FileVisitResult visitFileFailed(Path file, IOException failure) {
+        found.add(file); // so that the failure is told when the file is opened
+        return FileVisitResult.CONTINUE;
+      }
+    };
   }
 
   private static List<Path> matching(Path pattern, String name) {

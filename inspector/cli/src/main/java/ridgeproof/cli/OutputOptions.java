@@ -25,4 +25,11 @@ final class OutputOptions {
       OutputFile.write(output, whole.getBytes(StandardCharsets.UTF_8), overwrite, inputs);
     }
   }
+
+  /** Where text goes as it is made. */
+  ReportTarget open(Console console, Collection<Path> inputs) {
+    return output == null
+        ? ReportTarget.standardOutput(console)
+        : ReportTarget.file(OutputFile.open(output, overwrite, inputs));
+  }
 }

@@ -1,12 +1,10 @@
 package ridgeproof.cli;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.io.IOException;
+import java.io.Writer;
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import ridgeproof.cli.ExamineCommand.Format;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
@@ -20,62 +18,91 @@ import ridgeproof.report.SarifReport;
 import ridgeproof.report.TextReport;
 import ridgeproof.spec.SpecTables;
 
-/** Renders one report after the other, and joins those of several files as the format wants. */
-record ReportAssembly(BiConsumer<FileFacts, FindingsReport> adding, Supplier<String> joined) {
+/** Writes one report after the other, joined as the format wants; none is kept. */
+record ReportAssembly(Adding adding, Ending ending) {
+
+  /** Writes a report. */
+  interface Adding {
+    void add(FileFacts file, FindingsReport report) throws IOException;
+  }
+
+  /** Writes what follows the last report. */
+  interface Ending {
+    void end() throws IOException;
+  }
 
   /**
    * Only what the format needs is made, and its classes loaded.
    *
    * @param pixels decodes images for the page; empty to leave them out
+   * @param out where the reports go
+   * @param several whether JSON reports are to stand in an array; one stands alone
    */
   static ReportAssembly of(
       Format format,
       SpecTables tables,
       RenderOptions rendering,
-      Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels) {
+      Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels,
+      Writer out,
+      boolean several)
+      throws IOException {
     return switch (format) {
       case text ->
           oneByOne(
               (file, report) -> TextReport.render(file, report, rendering),
-              texts -> String.join("\n" + "=".repeat(rendering.width()) + "\n\n", texts));
+              new Joints("", "\n" + "=".repeat(rendering.width()) + "\n\n", ""),
+              out);
       case json ->
           oneByOne(
-              (file, report) -> JsonReport.render(file, report, rendering), ReportAssembly::array);
-      case html ->
-          oneByOne(
-              (file, report) ->
-                  pixels
-                      .map(decode -> HtmlReport.render(file, report, rendering, decode))
-                      .orElseGet(() -> HtmlReport.render(file, report, rendering)),
-              pages -> String.join("", pages));
+              (file, report) -> JsonReport.render(file, report, rendering),
+              several ? new Joints("[", ",\n", "]\n") : new Joints("", "\n", "\n"),
+              out);
+      case html -> oneByOne(pages(rendering, pixels), new Joints("", "", ""), out);
       case csv -> {
-        FindingsCsv csv = new FindingsCsv(rendering);
-        yield new ReportAssembly(csv::add, csv::text);
+        FindingsCsv csv = new FindingsCsv(out, rendering);
+        yield new ReportAssembly(csv::add, () -> {});
       }
       case sarif -> {
-        SarifReport sarif = new SarifReport(tables, Version.facts(), rendering);
-        yield new ReportAssembly(sarif::add, sarif::text);
+        SarifReport sarif = new SarifReport(tables, Version.facts(), out, rendering);
+        yield new ReportAssembly(
+            sarif::add,
+            () -> {
+              sarif.end();
+              out.write("\n");
+            });
       }
     };
   }
 
+  /** Renders the page of a file. */
+  static BiFunction<FileFacts, FindingsReport, String> pages(
+      RenderOptions rendering, Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels) {
+    return (file, report) ->
+        pixels
+            .map(decode -> HtmlReport.render(file, report, rendering, decode))
+            .orElseGet(() -> HtmlReport.render(file, report, rendering));
+  }
+
+  /** What stands before the first report, between two and after the last. */
+  private record Joints(String before, String between, String after) {}
+
   private static ReportAssembly oneByOne(
-      BiFunction<FileFacts, FindingsReport, String> render, Function<List<String>, String> join) {
-    List<String> rendered = new ArrayList<>();
+      BiFunction<FileFacts, FindingsReport, String> render, Joints joints, Writer out) {
+    boolean[] begun = new boolean[1];
     return new ReportAssembly(
-        (file, report) -> rendered.add(render.apply(file, report)), () -> join.apply(rendered));
+        (file, report) -> {
+          out.write(begun[0] ? joints.between() : joints.before());
+          begun[0] = true;
+          out.write(render.apply(file, report));
+        },
+        () -> out.write(joints.after()));
   }
 
-  /** Several JSON reports make an array; one stands alone. */
-  private static String array(List<String> reports) {
-    return reports.size() == 1 ? reports.get(0) : "[" + String.join(",\n", reports) + "]";
+  void add(FileFacts file, FindingsReport report) throws IOException {
+    adding.add(file, report);
   }
 
-  void add(FileFacts file, FindingsReport report) {
-    adding.accept(file, report);
-  }
-
-  String text() {
-    return joined.get();
+  void end() throws IOException {
+    ending.end();
   }
 }

@@ -74,7 +74,7 @@ final class RidgeproofCommand implements Runnable {
   private static int report(Exception failure, Console console) {
     int status = ExitStatus.DEFECT;
     if (failure instanceof CommandFailure known) {
-      console.error().println("ridgeproof: " + known.getMessage());
+      console.complain(known.getMessage());
       status = known.status();
     } else {
       // Only types and places: a message could hold a value from the file.
