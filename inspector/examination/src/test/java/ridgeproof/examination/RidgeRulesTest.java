@@ -104,7 +104,8 @@ class RidgeRulesTest {
   /** An image of a right slap, as it would be after looking at its ridges. */
   private static ExaminedImage seen(RidgeFacts facts, List<List<String>> boxes) {
     SampleCard card =
-        SampleRecords.tagged(SampleRecords.RIGHT_SLAP, record -> boxes.isEmpty() ? record : record.with(21, boxes));
+        SampleRecords.tagged(
+            SampleRecords.RIGHT_SLAP, record -> boxes.isEmpty() ? record : record.with(21, boxes));
     ExaminedImage image =
         card.examine().images().stream()
             .filter(i -> i.position().equals(OptionalInt.of(13)))

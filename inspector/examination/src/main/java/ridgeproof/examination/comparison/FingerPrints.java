@@ -10,6 +10,7 @@ import java.util.concurrent.ConcurrentMap;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.RidgeFacts;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.PixelDensity;
 import ridgeproof.ridges.FingerAnalysis;
@@ -98,18 +99,26 @@ final class FingerPrints {
 
   private Map<FingerPosition, Minutiae> measure(ExaminedImage image) {
     Map<FingerPosition, Minutiae> prints = new EnumMap<>(FingerPosition.class);
+    image
+        .ridges()
+        .map(RidgeFacts::fingers)
+        .orElseGet(() -> analysed(image))
+        .forEach(
+            (finger, analysis) ->
+                analysis
+                    .measures()
+                    .map(FingerMeasures::minutiae)
+                    .ifPresent(minutiae -> prints.put(finger, minutiae)));
+    return prints;
+  }
+
+  /** Of a file that was not examined to the ridges. */
+  private Map<FingerPosition, FingerAnalysis> analysed(ExaminedImage image) {
     Optional<GrayImage> pixels =
         ppi(image).isEmpty() ? Optional.empty() : extraction.decode(image).pixels();
-    pixels.ifPresent(
-        gray ->
-            analyses(gray, ppi(image).orElseThrow(), named(image))
-                .forEach(
-                    (finger, analysis) ->
-                        analysis
-                            .measures()
-                            .map(FingerMeasures::minutiae)
-                            .ifPresent(minutiae -> prints.put(finger, minutiae))));
-    return prints;
+    return pixels
+        .map(gray -> analyses(gray, ppi(image).orElseThrow(), named(image)))
+        .orElse(Map.of());
   }
 
   private Map<FingerPosition, FingerAnalysis> analyses(
