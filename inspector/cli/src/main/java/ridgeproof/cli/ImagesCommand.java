@@ -5,19 +5,25 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import ridgeproof.examination.DecodedImage;
+import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.ExaminedImage;
+import ridgeproof.examination.Examiner;
 import ridgeproof.examination.ImageExtraction;
 import ridgeproof.examination.MarkedFinger;
+import ridgeproof.examination.RidgeFacts;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.codec.PngWriter;
+import ridgeproof.report.RidgePicture;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.TransactionReader;
@@ -56,6 +62,14 @@ final class ImagesCommand implements Callable<Integer> {
       })
   boolean crop;
 
+  @Option(
+      names = "--overlay",
+      description = {
+        "also write each image of fingers with what was seen drawn over it: clear ridges tinted,",
+        "boxes around prints, cores (ring), deltas (triangle), minutiae (dot: end, square: fork)"
+      })
+  boolean overlay;
+
   @Option(names = "--overwrite", description = "replace files that exist")
   boolean overwrite;
 
@@ -82,6 +96,7 @@ final class ImagesCommand implements Callable<Integer> {
           path + (finger == null ? ": no image record" : ": no image of position " + finger));
     }
     makeFolder();
+    Map<Integer, RidgeFacts> ridges = overlay ? ridges(file, tables) : Map.of();
     int failed = 0;
     for (ExaminedImage image : images) {
       DecodedImage decoded = extraction.decode(image);
@@ -92,6 +107,10 @@ final class ImagesCommand implements Callable<Integer> {
       }
       if (isWanted(image)) {
         write(decoded, image);
+        RidgeFacts seen = ridges.get(image.record().ordinal());
+        if (seen != null) {
+          writeOverlay(decoded, seen);
+        }
       }
       for (MarkedFinger marked : wantedFingers(image, extraction)) {
         DecodedImage cut = extraction.cut(image, decoded.pixels().get(), marked);
@@ -122,6 +141,26 @@ final class ImagesCommand implements Callable<Integer> {
     GrayImage pixels = decoded.pixels().orElseThrow();
     Path target = folder.resolve(decoded.name() + ".png");
     OutputFile.write(target, png(pixels, image), overwrite, List.of(path));
+    console.print(
+        String.format(Locale.ROOT, "%s  %d x %d", target, pixels.width(), pixels.height()));
+  }
+
+  private Map<Integer, RidgeFacts> ridges(InputFile file, SpecTables tables) {
+    ExaminationOptions options = ExaminationOptions.standard().withImageLimits(limits.decoding());
+    Map<Integer, RidgeFacts> ridges = new HashMap<>();
+    new Examiner(tables, limits.reading())
+        .examine(file.bytes(), options)
+        .images()
+        .forEach(
+            image ->
+                image.ridges().ifPresent(facts -> ridges.put(image.record().ordinal(), facts)));
+    return ridges;
+  }
+
+  private void writeOverlay(DecodedImage decoded, RidgeFacts facts) {
+    GrayImage pixels = decoded.pixels().orElseThrow();
+    Path target = folder.resolve(decoded.name() + "-ridges.png");
+    OutputFile.write(target, RidgePicture.png(pixels, facts), overwrite, List.of(path));
     console.print(
         String.format(Locale.ROOT, "%s  %d x %d", target, pixels.width(), pixels.height()));
   }

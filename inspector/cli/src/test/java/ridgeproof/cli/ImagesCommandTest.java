@@ -3,14 +3,19 @@ package ridgeproof.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import ridgeproof.corpus.scenario.DemonstrationSet;
+import ridgeproof.corpus.scenario.People;
+import ridgeproof.corpus.scenario.TransactionComposer;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.spec.FieldNumber;
@@ -143,5 +148,45 @@ class ImagesCommandTest {
     assertTrue(written().contains("record-02-segment-04-idc-01.png"));
     assertEquals(
         "ridgeproof: record-02-segment-02-idc-01: lies outside its image", outcome.error().strip());
+  }
+
+  @Test
+  void anOverlayIsWrittenBesideEachImageOfFingersAndDiffersFromIt() throws IOException {
+    byte[] bytes =
+        new TransactionComposer(new People())
+            .compose(DemonstrationSet.scenario("clean-flats"))
+            .bytes();
+    Path file = Files.write(folder.resolve("flats.an2"), bytes);
+    Path output = folder.resolve("pictures");
+    CommandRun run =
+        CommandRun.of(
+            "images",
+            file.toString(),
+            "--finger",
+            "13",
+            "--overlay",
+            "--output",
+            output.toString());
+    assertEquals(0, run.status(), run::error);
+    try (Stream<Path> files = Files.list(output)) {
+      List<Path> written = files.sorted().toList();
+      assertEquals(2, written.size(), written::toString);
+      BufferedImage drawn = ImageIO.read(written.get(0).toFile());
+      BufferedImage plain = ImageIO.read(written.get(1).toFile());
+      assertEquals(plain.getWidth(), drawn.getWidth());
+      assertTrue(coloured(drawn) > 1000);
+      assertEquals(0, coloured(plain));
+    }
+  }
+
+  private static long coloured(BufferedImage image) {
+    long count = 0;
+    for (int y = 0; y < image.getHeight(); y++) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        int rgb = image.getRGB(x, y);
+        count += (rgb >> 16 & 0xFF) == (rgb & 0xFF) ? 0 : 1;
+      }
+    }
+    return count;
   }
 }
