@@ -24,6 +24,11 @@ record Page(
     List<Fact> documents,
     List<String> cautions) {
 
+  /** Whether some record or field has a finding beside it, so that one may ask for those alone. */
+  boolean hasFindingsInRecords() {
+    return records.stream().anyMatch(record -> !record.quiet());
+  }
+
   /**
    * A name and a value.
    *
@@ -61,7 +66,23 @@ record Page(
       String image,
       List<FindingNote> findings,
       List<FieldPart> fields,
-      int furtherFields) {}
+      int furtherFields) {
+
+    String fieldCount() {
+      int count = fields.size() + furtherFields;
+      return count == 1 ? "1 field" : count + " fields";
+    }
+
+    /** Whether no finding is about the record or one of its fields. */
+    boolean quiet() {
+      return findings.isEmpty() && !concerned();
+    }
+
+    /** Whether a finding is about one of the fields. */
+    boolean concerned() {
+      return fields.stream().anyMatch(field -> !field.findings().isEmpty());
+    }
+  }
 
   /** A field, its values and the findings about it. */
   record FieldPart(

@@ -1,6 +1,7 @@
 package ridgeproof.report;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -112,11 +113,22 @@ final class PageContents {
         action.severity().name(),
         SafeText.of(action.remedy()),
         Wording.ids(answered),
-        answered.stream()
-            .limit(MOST_LINKS)
-            .map(finding -> new Link(notes.anchor(finding), wording.briefly(finding.location())))
-            .toList(),
+        links(answered),
         Math.max(0, answered.size() - MOST_LINKS));
+  }
+
+  /** A link to each place; those that would read alike are told apart by a number. */
+  private List<Link> links(List<Finding> answered) {
+    Map<String, Integer> told = new HashMap<>();
+    return answered.stream()
+        .limit(MOST_LINKS)
+        .map(
+            finding -> {
+              String text = wording.briefly(finding.location());
+              int times = told.merge(text, 1, Integer::sum);
+              return new Link(notes.anchor(finding), times == 1 ? text : text + " (" + times + ")");
+            })
+        .toList();
   }
 
   private Picture picture(ExaminedImage image) {

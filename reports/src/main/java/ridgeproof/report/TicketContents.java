@@ -44,9 +44,9 @@ final class TicketContents {
 
   List<Section> sections() {
     List<Section> sections = new ArrayList<>();
-    sections.add(new Section("What was examined", examined()));
     sections.add(new Section("Verdict", verdict()));
     sections.add(new Section("What to try", steps()));
+    sections.add(new Section("What was examined", examined()));
     sections.add(new Section("Findings by rule", findings()));
     sections.add(new Section("Made with", environment()));
     sections.add(new Section("Please note", notes()));
@@ -148,7 +148,9 @@ final class TicketContents {
 
   private Line place(Finding finding) {
     return new Line.Place(
-        wording.whereabouts(finding.location()), found(finding), SafeText.of(finding.required()));
+        wording.whereabouts(finding.location()),
+        Excerpt.of(found(finding)),
+        Excerpt.of(SafeText.of(finding.required())));
   }
 
   /** Stricter than other reports: nothing found in a personal field is repeated. */
@@ -183,6 +185,6 @@ final class TicketContents {
   }
 
   private static void fact(List<Line> lines, String name, String value) {
-    lines.add(new Line.Fact(name, SafeText.of(value)));
+    lines.add(new Line.Fact(name, Excerpt.of(SafeText.of(value))));
   }
 }
