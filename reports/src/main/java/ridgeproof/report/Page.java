@@ -2,6 +2,7 @@ package ridgeproof.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What the templates of the HTML report are filled with; every text is inert already. */
 record Page(
@@ -23,6 +24,19 @@ record Page(
     List<RuleNote> rules,
     List<Fact> documents,
     List<String> cautions) {
+
+  /** The positions that the file should have, or has. */
+  List<PositionRow> asked() {
+    return positions.stream().filter(row -> row.state() != PositionState.NOT_ASKED).toList();
+  }
+
+  /** The other positions in words. */
+  String notAsked() {
+    return positions.stream()
+        .filter(row -> row.state() == PositionState.NOT_ASKED)
+        .map(row -> row.code() + " " + row.name())
+        .collect(Collectors.joining("; "));
+  }
 
   /** Whether some record or field has a finding beside it, so that one may ask for those alone. */
   boolean hasFindingsInRecords() {
@@ -67,11 +81,6 @@ record Page(
       List<FindingNote> findings,
       List<FieldPart> fields,
       int furtherFields) {
-
-    String fieldCount() {
-      int count = fields.size() + furtherFields;
-      return count == 1 ? "1 field" : count + " fields";
-    }
 
     /** Whether no finding is about the record or one of its fields. */
     boolean quiet() {

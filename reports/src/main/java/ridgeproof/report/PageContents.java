@@ -12,6 +12,7 @@ import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.RecommendedAction;
 import ridgeproof.finding.Finding;
+import ridgeproof.finding.Location;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.report.Page.Fact;
 import ridgeproof.report.Page.FindingNote;
@@ -117,18 +118,23 @@ final class PageContents {
         Math.max(0, answered.size() - MOST_LINKS));
   }
 
-  /** A link to each place; those that would read alike are told apart by a number. */
+  /** A link to each place; those that would read alike are told apart. */
   private List<Link> links(List<Finding> answered) {
+    List<Finding> linked = answered.stream().limit(MOST_LINKS).toList();
+    boolean oneRecord =
+        linked.stream().map(finding -> finding.location().record()).distinct().count() == 1;
     Map<String, Integer> told = new HashMap<>();
-    return answered.stream()
-        .limit(MOST_LINKS)
-        .map(
-            finding -> {
-              String text = wording.briefly(finding.location());
-              int times = told.merge(text, 1, Integer::sum);
-              return new Link(notes.anchor(finding), times == 1 ? text : text + " (" + times + ")");
-            })
-        .toList();
+    List<Link> links = new ArrayList<>();
+    for (Finding finding : linked) {
+      Location place = finding.location();
+      boolean vague = place.position().isEmpty() && place.field().isPresent() && !oneRecord;
+      String record =
+          vague && place.record().isPresent() ? " in record " + place.record().getAsInt() : "";
+      String text = wording.briefly(place) + record;
+      int times = told.merge(text, 1, Integer::sum);
+      links.add(new Link(notes.anchor(finding), times == 1 ? text : text + " (" + times + ")"));
+    }
+    return links;
   }
 
   private Picture picture(ExaminedImage image) {

@@ -93,7 +93,7 @@ final class TicketContents {
 
   private List<Line> verdict() {
     return List.of(
-        new Line.Fact("Verdict", report.verdict().name()),
+        new Line.Outcome(report.verdict()),
         new Line.Prose(Wording.of(report.verdict())),
         new Line.Prose(Wording.counts(report)));
   }
