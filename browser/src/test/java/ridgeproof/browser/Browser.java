@@ -2,6 +2,7 @@ package ridgeproof.browser;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -9,6 +10,7 @@ import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Properties;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.openqa.selenium.Keys;
@@ -24,7 +26,9 @@ import org.openqa.selenium.logging.LoggingPreferences;
 /** One headless Chromium, which every test class of a run shares. */
 final class Browser implements AutoCloseable {
 
-  private static final String AXE = "/META-INF/resources/webjars/axe-core/4.6.3/axe.min.js";
+  private static final String AXE_VERSION =
+      "/META-INF/maven/org.webjars.npm/axe-core/pom.properties";
+  private static final String AXE = "/META-INF/resources/webjars/axe-core/%s/axe.min.js";
 
   /**
    * WCAG 2.1, levels A and AA, as axe-core tags its rules, and its own good practice. A page may
@@ -82,7 +86,13 @@ final class Browser implements AutoCloseable {
             .usingDriverExecutable(chromium.driver().toFile())
             .usingAnyFreePort()
             .build();
-    return new Browser(new ChromeDriver(service, options), profile, resource(AXE));
+    return new Browser(new ChromeDriver(service, options), profile, axe());
+  }
+
+  private static String axe() throws IOException {
+    Properties facts = new Properties();
+    facts.load(new StringReader(resource(AXE_VERSION)));
+    return resource(AXE.formatted(facts.getProperty("version")));
   }
 
   private static String resource(String name) throws IOException {

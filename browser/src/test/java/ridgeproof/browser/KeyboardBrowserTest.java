@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -49,7 +49,7 @@ class KeyboardBrowserTest {
       forth.add((int) browser.number(FOCUSED));
       assertTrue(browser.isTrue(OUTLINED), () -> "no outline at " + forth);
     }
-    assertEquals(numbers(count), forth);
+    assertEquals(IntStream.range(0, count).boxed().toList(), forth);
     browser.press(Keys.TAB);
     assertNotEquals(count - 1, browser.number(FOCUSED), "a trap at the end");
     browser.pressWithShift(Keys.TAB);
@@ -59,11 +59,6 @@ class KeyboardBrowserTest {
       browser.pressWithShift(Keys.TAB);
     }
     assertEquals(List.of(count - 1, count - 2, count - 3), back);
-  }
-
-  private static List<Integer> numbers(int count) {
-    return Collections.unmodifiableList(
-        new ArrayList<>(java.util.stream.IntStream.range(0, count).boxed().toList()));
   }
 
   @Test

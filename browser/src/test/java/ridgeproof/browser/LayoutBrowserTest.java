@@ -20,7 +20,7 @@ class LayoutBrowserTest {
   /** A sheet of A4 less the margins of the style sheet, at 96 CSS pixels to the inch. */
   private static final int SHEET = 680;
 
-  /** Elements with words of their own that reach beyond the page or hide some of what they hold. */
+  /** Elements that reach beyond the page or hide part of what they hold. */
   private static final String CUT =
       """
       const wide = document.documentElement.clientWidth;

@@ -2,6 +2,7 @@ package ridgeproof.browser;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -109,7 +110,7 @@ final class TestPages {
     byte[] bytes =
         switch (story) {
           case "hostile" -> HostileCard.bytes();
-          case "unreadable" -> "pilot's diary".getBytes(java.nio.charset.StandardCharsets.US_ASCII);
+          case "unreadable" -> "pilot's diary".getBytes(StandardCharsets.US_ASCII);
           default -> composer.compose(DemonstrationSet.scenario(story)).bytes();
         };
     String name = story.equals("hostile") ? HostileCard.FILE_NAME : story + ".an2";
