@@ -34,8 +34,8 @@ final class FindingNotes {
         finding.ruleId(),
         finding.rule().title(),
         Wording.place(finding.location()),
-        observed.of(finding),
-        SafeText.of(finding.required()),
+        Excerpt.of(observed.of(finding)),
+        Excerpt.of(SafeText.of(finding.required())),
         finding.evidence().stream().map(Wording::measured).toList(),
         first ? Optional.of(SafeText.of(finding.explanation())) : Optional.empty());
   }

@@ -2,6 +2,7 @@ package ridgeproof.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What the templates of the HTML report are filled with; every text is inert already. */
 record Page(
@@ -23,6 +24,24 @@ record Page(
     List<RuleNote> rules,
     List<Fact> documents,
     List<String> cautions) {
+
+  /** The positions that the file should have, or has. */
+  List<PositionRow> asked() {
+    return positions.stream().filter(row -> row.state() != PositionState.NOT_ASKED).toList();
+  }
+
+  /** The other positions in words. */
+  String notAsked() {
+    return positions.stream()
+        .filter(row -> row.state() == PositionState.NOT_ASKED)
+        .map(row -> row.code() + " " + row.name())
+        .collect(Collectors.joining("; "));
+  }
+
+  /** Whether some record or field has a finding beside it, so that one may ask for those alone. */
+  boolean hasFindingsInRecords() {
+    return records.stream().anyMatch(record -> !record.quiet());
+  }
 
   /**
    * A name and a value.
@@ -61,7 +80,18 @@ record Page(
       String image,
       List<FindingNote> findings,
       List<FieldPart> fields,
-      int furtherFields) {}
+      int furtherFields) {
+
+    /** Whether no finding is about the record or one of its fields. */
+    boolean quiet() {
+      return findings.isEmpty() && !concerned();
+    }
+
+    /** Whether a finding is about one of the fields. */
+    boolean concerned() {
+      return fields.stream().anyMatch(field -> !field.findings().isEmpty());
+    }
+  }
 
   /** A field, its values and the findings about it. */
   record FieldPart(

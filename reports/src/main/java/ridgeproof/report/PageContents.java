@@ -1,6 +1,7 @@
 package ridgeproof.report;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -11,6 +12,7 @@ import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.RecommendedAction;
 import ridgeproof.finding.Finding;
+import ridgeproof.finding.Location;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.report.Page.Fact;
 import ridgeproof.report.Page.FindingNote;
@@ -113,11 +115,27 @@ final class PageContents {
         action.severity().name(),
         SafeText.of(action.remedy()),
         Wording.ids(answered),
-        answered.stream()
-            .limit(MOST_LINKS)
-            .map(finding -> new Link(notes.anchor(finding), wording.briefly(finding.location())))
-            .toList(),
+        links(answered),
         Math.max(0, answered.size() - MOST_LINKS));
+  }
+
+  /** A link to each place; those that would read alike are told apart. */
+  private List<Link> links(List<Finding> answered) {
+    List<Finding> linked = answered.stream().limit(MOST_LINKS).toList();
+    boolean oneRecord =
+        linked.stream().map(finding -> finding.location().record()).distinct().count() == 1;
+    Map<String, Integer> told = new HashMap<>();
+    List<Link> links = new ArrayList<>();
+    for (Finding finding : linked) {
+      Location place = finding.location();
+      boolean vague = place.position().isEmpty() && place.field().isPresent() && !oneRecord;
+      String record =
+          vague && place.record().isPresent() ? " in record " + place.record().getAsInt() : "";
+      String text = wording.briefly(place) + record;
+      int times = told.merge(text, 1, Integer::sum);
+      links.add(new Link(notes.anchor(finding), times == 1 ? text : text + " (" + times + ")"));
+    }
+    return links;
   }
 
   private Picture picture(ExaminedImage image) {

@@ -99,7 +99,7 @@ final class RecordParts {
     List<String> lines = new ArrayList<>();
     field.subfields().stream()
         .limit(MOST_VALUES)
-        .forEach(subfield -> lines.add(values.items(field.number(), subfield)));
+        .forEach(subfield -> lines.add(Excerpt.of(values.items(field.number(), subfield))));
     return lines;
   }
 }

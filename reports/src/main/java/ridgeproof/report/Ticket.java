@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.Verdict;
 
 /**
  * A report for a help desk: what was found and where, without a value that tells of a person and
@@ -19,6 +20,9 @@ public final class Ticket {
 
     /** Our own words. */
     record Prose(String text) implements Line {}
+
+    /** The verdict. */
+    record Outcome(Verdict verdict) implements Line {}
 
     /** A name and a value that may come from the file. */
     record Fact(String name, String value) implements Line {}

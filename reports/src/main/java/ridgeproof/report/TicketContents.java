@@ -50,9 +50,9 @@ final class TicketContents {
 
   List<Section> sections() {
     List<Section> sections = new ArrayList<>();
-    sections.add(new Section("What was examined", examined()));
     sections.add(new Section("Verdict", verdict()));
     sections.add(new Section("What to try", steps()));
+    sections.add(new Section("What was examined", examined()));
     sections.add(new Section("Findings by rule", findings()));
     copy.ifPresent(attached -> sections.add(attached.section()));
     sections.add(new Section("Made with", environment()));
@@ -101,7 +101,7 @@ final class TicketContents {
 
   private List<Line> verdict() {
     return List.of(
-        new Line.Fact("Verdict", report.verdict().name()),
+        new Line.Outcome(report.verdict()),
         new Line.Prose(Wording.of(report.verdict())),
         new Line.Prose(Wording.counts(report)));
   }
@@ -156,7 +156,9 @@ final class TicketContents {
 
   private Line place(Finding finding) {
     return new Line.Place(
-        wording.whereabouts(finding.location()), found(finding), SafeText.of(finding.required()));
+        wording.whereabouts(finding.location()),
+        Excerpt.of(found(finding)),
+        Excerpt.of(SafeText.of(finding.required())));
   }
 
   /** Stricter than other reports: nothing found in a personal field is repeated. */
@@ -192,6 +194,6 @@ final class TicketContents {
   }
 
   private static void fact(List<Line> lines, String name, String value) {
-    lines.add(new Line.Fact(name, SafeText.of(value)));
+    lines.add(new Line.Fact(name, Excerpt.of(SafeText.of(value))));
   }
 }

@@ -24,6 +24,8 @@ final class TicketMarkdown {
   private static void line(StringBuilder out, Line line) {
     if (line instanceof Line.Prose prose) {
       out.append('\n').append(plain(prose.text())).append('\n');
+    } else if (line instanceof Line.Outcome outcome) {
+      line(out, new Line.Fact("Verdict", outcome.verdict().name()));
     } else if (line instanceof Line.Fact fact) {
       out.append("- ").append(plain(fact.name())).append(": ").append(code(fact.value()));
       out.append('\n');

@@ -26,6 +26,8 @@ final class TicketText {
   private static void line(StringBuilder out, Line line) {
     if (line instanceof Line.Prose prose) {
       paragraph(out, "  ", prose.text());
+    } else if (line instanceof Line.Outcome outcome) {
+      fact(out, new Line.Fact("Verdict", outcome.verdict().name()));
     } else if (line instanceof Line.Fact fact) {
       fact(out, fact);
     } else if (line instanceof Line.Step step) {

@@ -59,9 +59,9 @@ class HostileValuesProperties {
           "<(?:!DOCTYPE html|/?(?:html|head|meta|title|style|body|a|header|main|section|footer|nav"
               + "|article|figure|figcaption|h[123]|p|span|b|strong|small|br|div|dl|dt|dd|ol|ul|li"
               + "|table|caption|thead|tbody|tr|th|td|input|label|svg|desc|defs|pattern|path|rect|g"
-              + "|text|circle|image)(?: (?:charset|http-equiv|content|name|lang|class|id|href"
+              + "|text|circle|image|details|summary|i)(?: (?:charset|http-equiv|content|name|lang|class|id|href"
               + "|aria-[a-z]+|role|scope|type|for|viewBox|width|height|x|y|rx|cx|cy|r|d|fill"
-              + "|transform|patternUnits|patternTransform|preserveAspectRatio)=\"[^\"<>]*\")* ?/?)>");
+              + "|transform|patternUnits|patternTransform|preserveAspectRatio)=\"[^\"<>]*\")*(?: open)? ?/?)>");
 
   private static final Pattern LINK = Pattern.compile("href=\"([^\"]*)\"");
   private static final Pattern STYLE = Pattern.compile("(?s)<style>.*?</style>");
