@@ -17,6 +17,7 @@ record Page(
     List<Step> steps,
     List<HandDiagram> hands,
     List<PositionRow> positions,
+    String sequence,
     boolean imagesShown,
     List<Picture> pictures,
     List<FindingNote> wholeFile,
@@ -36,6 +37,11 @@ record Page(
         .filter(row -> row.state() == PositionState.NOT_ASKED)
         .map(row -> row.code() + " " + row.name())
         .collect(Collectors.joining("; "));
+  }
+
+  /** Whether there is something to show over the images. */
+  boolean hasOverlays() {
+    return pictures.stream().anyMatch(picture -> picture.overlay().isPresent());
   }
 
   /** Whether some record or field has a finding beside it, so that one may ask for those alone. */

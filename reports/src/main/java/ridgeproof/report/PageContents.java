@@ -68,6 +68,7 @@ final class PageContents {
         report.actions().stream().map(this::step).toList(),
         prints || asked ? HandDiagram.of(positions) : List.of(),
         prints || asked ? positions : List.of(),
+        report.sequence().map(new RidgeWording(wording)::sequence).orElse(""),
         pixels.isPresent(),
         report.images().stream().map(this::picture).toList(),
         wholeFile,
@@ -152,7 +153,12 @@ final class PageContents {
         SafeText.of(wording.measures(image)),
         worst.map(severity -> state(image, severity)).orElse(""),
         worst.map(severity -> severity.name().toLowerCase(Locale.ROOT)).orElse(""),
-        pixels.flatMap(decode -> decode.apply(image)).map(Thumbnail::of));
+        pixels.flatMap(decode -> decode.apply(image)).map(Thumbnail::of))
+        .withPrints(
+            image
+                .ridges()
+                .map(facts -> PrintMeasures.of(facts, report.tables().ridgeLimits(), wording))
+                .orElse(List.of()));
   }
 
   /** The worst severity among the findings of the image's record, but for mere facts. */

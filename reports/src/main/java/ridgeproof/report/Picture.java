@@ -3,6 +3,7 @@ package ridgeproof.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.PixelFacts;
 import ridgeproof.imagery.PixelDensity;
@@ -16,6 +17,9 @@ import ridgeproof.imagery.PixelDensity;
  * @param bar length of the scale bar as drawn, in millimetres; 0 where the resolution is not known
  * @param barWords what the scale bar stands for
  * @param source the pixels as a data address
+ * @param overlay what was seen of ridges; only where the pixels are shown, since minutiae are as
+ *     good as the print
+ * @param prints the measures of each print
  */
 record Picture(
     String anchor,
@@ -29,7 +33,9 @@ record Picture(
     String barWords,
     String scale,
     Optional<String> source,
-    int record) {
+    int record,
+    Optional<Overlay> overlay,
+    List<PrintMeasures> prints) {
 
   /** What a page of paper holds between its margins. */
   private static final double WIDEST_MM = 170;
@@ -73,7 +79,33 @@ record Picture(
         bar + " mm",
         scale(density.isPresent(), factor),
         source,
-        image.record().ordinal());
+        image.record().ordinal(),
+        source
+            .flatMap(shown -> image.ridges())
+            .map(
+                facts ->
+                    Overlay.of(
+                        facts, trueWidth * factor / columns, trueHeight * factor / rows)),
+        List.of());
+  }
+
+  /** The same with the measures of its prints. */
+  Picture withPrints(List<PrintMeasures> measured) {
+    return new Picture(
+        anchor,
+        title,
+        measures,
+        state,
+        severity,
+        width,
+        height,
+        bar,
+        barWords,
+        scale,
+        source,
+        record,
+        overlay,
+        measured);
   }
 
   /** The longest round length that is at most a third of the width. */
@@ -86,6 +118,11 @@ record Picture(
       return "Resolution not stated: true proportion, no scale.";
     }
     return factor < 1 ? String.format(Locale.ROOT, "Drawn at %.2g of its true size.", factor) : "";
+  }
+
+  /** The scores of its prints, from left to right. */
+  String scores() {
+    return prints.stream().map(PrintMeasures::title).collect(Collectors.joining("; "));
   }
 
   String millimetres(double value) {

@@ -2,13 +2,13 @@ package ridgeproof.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import ridgeproof.examination.RidgeFacts;
 import ridgeproof.ridges.BlockMap;
 import ridgeproof.ridges.FingerAnalysis;
 import ridgeproof.ridges.FingerMeasures;
 import ridgeproof.ridges.Minutia;
 import ridgeproof.ridges.RotatedBox;
-import ridgeproof.ridges.Segment;
 import ridgeproof.ridges.SingularPoint;
 
 /**
@@ -41,19 +41,18 @@ record RidgeDrawing(
     facts.fingers().values().stream()
         .map(FingerAnalysis::measures)
         .forEach(measures -> measures.ifPresent(drawing::add));
-    facts
-        .slap()
-        .ifPresent(
-            slap ->
-                slap.segments().stream()
-                    .map(Segment::box)
-                    .forEach(box -> box.map(RotatedBox::corners).ifPresent(drawing.boxes::add)));
+    Stream<RotatedBox> found =
+        facts.slap().isPresent()
+            ? facts.slap().get().segments().stream().flatMap(segment -> segment.box().stream())
+            : facts.fingers().values().stream()
+                .flatMap(finger -> finger.measures().stream())
+                .map(measures -> measures.extent().box());
+    found.map(RotatedBox::corners).forEach(drawing.boxes::add);
     return drawing;
   }
 
   private void add(FingerMeasures measures) {
     addRuns(measures.maps());
-    boxes.add(measures.extent().box().corners());
     for (SingularPoint point : measures.pattern().points()) {
       (point.kind() == SingularPoint.Kind.CORE ? cores : deltas).add(point);
     }

@@ -84,6 +84,11 @@ final class TicketContents {
           case IMAGES -> "structure and images; nobody looked at the ridges";
           case RIDGES -> "structure, images and ridges";
         });
+    report
+        .sequence()
+        .ifPresent(
+            sequence ->
+                fact(lines, "Fingers in their boxes", new RidgeWording(wording).sequence(sequence)));
     return lines;
   }
 
