@@ -10,6 +10,7 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -64,6 +65,8 @@ class HostileValuesProperties {
               + "|transform|patternUnits|patternTransform|preserveAspectRatio)=\"[^\"<>]*\")* ?/?)>");
 
   private static final Pattern LINK = Pattern.compile("href=\"([^\"]*)\"");
+  private static final Pattern THUMBNAIL =
+      Pattern.compile(" href=\"data:image/png;base64,[A-Za-z0-9+/]+=*\"");
   private static final Pattern STYLE = Pattern.compile("(?s)<style>.*?</style>");
 
   record Hostile(CharacterEncoding encoding, List<String> values) {}
@@ -117,7 +120,7 @@ class HostileValuesProperties {
     for (int field : new int[] {3, 4, 5, 8, 9, 10, 11, 12, 14, 15, 20, 22, 30, 200}) {
       card.print(field, hostile.values().get(n++ % hostile.values().size()));
     }
-    return card.inOrder(List.of(1, 2, 13));
+    return card.inOrder(List.of(1, 2, 13)).brightened(1);
   }
 
   private static void check(Map<String, String> forms) throws IOException {
@@ -130,6 +133,8 @@ class HostileValuesProperties {
             "layout",
             "csv",
             "html",
+            "compare html",
+            "compare html with images",
             "ticket html")) {
       assertEquals("", active(forms.get(form)), form);
     }
@@ -140,6 +145,9 @@ class HostileValuesProperties {
     }
     checkPage(forms.get("html"));
     checkPage(forms.get("ticket html"));
+    checkPage(forms.get("compare html"));
+    checkPage(THUMBNAIL.matcher(forms.get("compare html with images")).replaceAll(""));
+    assertEquals(Set.of(), Reports.objectionsToComparison(forms.get("compare json")));
     checkSheet(forms.get("csv"));
     checkMarkdown(forms.get("ticket markdown"));
   }
