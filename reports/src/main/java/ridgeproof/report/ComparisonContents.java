@@ -13,6 +13,7 @@ import ridgeproof.examination.comparison.FingerComparison;
 import ridgeproof.examination.comparison.ImageDifference;
 import ridgeproof.examination.comparison.ImageLevel;
 import ridgeproof.examination.comparison.PrintComparison;
+import ridgeproof.examination.comparison.PrintComparison.Answer;
 import ridgeproof.examination.comparison.RecordPair;
 import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.examination.comparison.ValueDifference;
@@ -197,7 +198,7 @@ final class ComparisonContents {
         mark(state),
         ComparisonWording.answer(print),
         ComparisonWording.similarity(print),
-        words.reason(print));
+        print.answer() == Answer.SAME_FINGER ? "" : words.reason(print));
   }
 
   private PairPart pair(RecordPair pair) {

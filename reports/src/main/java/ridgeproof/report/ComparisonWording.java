@@ -248,9 +248,9 @@ final class ComparisonWording {
     lines.add(
         "Records: "
             + differing
-            + " differ, "
+            + " different, "
             + (comparison.pairs().size() - differing)
-            + " are the same, "
+            + " the same, "
             + comparison.removed().size()
             + " only in the first, "
             + comparison.added().size()

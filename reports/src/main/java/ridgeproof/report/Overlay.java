@@ -35,9 +35,12 @@ record Overlay(String ridges, String boxes, String singular, String minutiae) {
     for (SingularPoint delta : drawing.deltas()) {
       singular.closed(
           new double[] {
-            delta.x(), delta.y() - SINGULAR,
-            delta.x() + SINGULAR, delta.y() + SINGULAR,
-            delta.x() - SINGULAR, delta.y() + SINGULAR
+            delta.x(),
+            delta.y() - SINGULAR,
+            delta.x() + SINGULAR,
+            delta.y() + SINGULAR,
+            delta.x() - SINGULAR,
+            delta.y() + SINGULAR
           });
     }
     PathWords minutiae = new PathWords(acrossScale, downScale);

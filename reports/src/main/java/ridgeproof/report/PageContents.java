@@ -148,12 +148,12 @@ final class PageContents {
             : positions + (impression.isEmpty() ? "" : ", " + impression);
     Optional<Severity> worst = worst(image);
     return Picture.of(
-        image,
-        title,
-        SafeText.of(wording.measures(image)),
-        worst.map(severity -> state(image, severity)).orElse(""),
-        worst.map(severity -> severity.name().toLowerCase(Locale.ROOT)).orElse(""),
-        pixels.flatMap(decode -> decode.apply(image)).map(Thumbnail::of))
+            image,
+            title,
+            SafeText.of(wording.measures(image)),
+            worst.map(severity -> state(image, severity)).orElse(""),
+            worst.map(severity -> severity.name().toLowerCase(Locale.ROOT)).orElse(""),
+            pixels.flatMap(decode -> decode.apply(image)).map(Thumbnail::of))
         .withPrints(
             image
                 .ridges()

@@ -84,28 +84,15 @@ record Picture(
             .flatMap(shown -> image.ridges())
             .map(
                 facts ->
-                    Overlay.of(
-                        facts, trueWidth * factor / columns, trueHeight * factor / rows)),
+                    Overlay.of(facts, trueWidth * factor / columns, trueHeight * factor / rows)),
         List.of());
   }
 
   /** The same with the measures of its prints. */
   Picture withPrints(List<PrintMeasures> measured) {
     return new Picture(
-        anchor,
-        title,
-        measures,
-        state,
-        severity,
-        width,
-        height,
-        bar,
-        barWords,
-        scale,
-        source,
-        record,
-        overlay,
-        measured);
+        anchor, title, measures, state, severity, width, height, bar, barWords, scale, source,
+        record, overlay, measured);
   }
 
   /** The longest round length that is at most a third of the width. */

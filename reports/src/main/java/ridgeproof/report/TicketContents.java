@@ -88,7 +88,8 @@ final class TicketContents {
         .sequence()
         .ifPresent(
             sequence ->
-                fact(lines, "Fingers in their boxes", new RidgeWording(wording).sequence(sequence)));
+                fact(
+                    lines, "Fingers in their boxes", new RidgeWording(wording).sequence(sequence)));
     return lines;
   }
 

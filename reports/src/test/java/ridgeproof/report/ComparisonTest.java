@@ -7,12 +7,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import ridgeproof.examination.Depth;
+import ridgeproof.examination.comparison.IgnoredFields;
 import ridgeproof.examination.comparison.ImageDifference;
+import ridgeproof.examination.comparison.ImageLevel;
+import ridgeproof.examination.comparison.PrintComparison;
 import ridgeproof.examination.comparison.RecordPair;
 import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.examination.comparison.ValueDifference;
 import ridgeproof.finding.Finding;
+import ridgeproof.ridges.FingerPosition;
 
 class ComparisonTest {
 
@@ -134,6 +141,123 @@ class ComparisonTest {
   }
 
   @Test
+  void pixelsAreNotLookedAtAtStructureDepthAndRidgesOnlyWhenAsked() {
+    byte[] first = PilotCard.ascii().bytes();
+    byte[] second = PilotCard.ascii().brightened(2).bytes();
+    Map<Depth, ImageLevel> levels =
+        Map.of(
+            Depth.STRUCTURE, ImageLevel.CANNOT_BE_TOLD,
+            Depth.IMAGES, ImageLevel.DIFFERENT_PIXELS,
+            Depth.RIDGES, ImageLevel.CANNOT_BE_TOLD);
+    levels.forEach(
+        (depth, level) -> {
+          TransactionComparison comparison = Renderings.compare(first, second, depth);
+          RecordPair changed = changed(comparison);
+          assertEquals(level, changed.level().orElseThrow(), depth.name());
+          assertEquals(depth == Depth.RIDGES, changed.fingers().isPresent(), depth.name());
+          assertFalse(comparison.same(), depth.name());
+        });
+    assertTrue(
+        text(Renderings.compare(first, second, Depth.STRUCTURE))
+            .contains("different bytes; the images were not opened"));
+  }
+
+  @Test
+  void aPrintThatIsNotFoundIsNoEvidence() {
+    TransactionComparison comparison = compare(PilotCard.ascii(), PilotCard.ascii().brightened(2));
+    PrintComparison print = changed(comparison).fingers().orElseThrow().prints().get(0);
+    assertEquals(FingerPosition.RIGHT_INDEX, print.finger());
+    assertEquals(PrintComparison.Answer.CANNOT_BE_TOLD, print.answer());
+    assertEquals(PrintComparison.Reason.NO_PRINT_IN_FIRST, print.reason());
+    assertTrue(
+        text(comparison).contains("right index finger: cannot be told, similarity 0; no print of"));
+  }
+
+  @Test
+  void aFingerThatOneOfThemDeclaresMissingIsSaidSo() {
+    TransactionComparison comparison =
+        compare(
+            PilotCard.ascii(),
+            PilotCard.ascii().brightened(13).particular(84, "3\u001fXX\u001e4\u001fUP"));
+    List<PrintComparison> prints = changed(comparison, 13).fingers().orElseThrow().prints();
+    assertEquals(4, prints.size());
+    TransactionComparison both =
+        compare(
+            PilotCard.ascii().particular(84, "3\u001fXX"),
+            PilotCard.ascii().brightened(13).particular(84, "3\u001fXX"));
+    assertEquals(
+        List.of(FingerPosition.RIGHT_INDEX, FingerPosition.RIGHT_RING, FingerPosition.RIGHT_LITTLE),
+        changed(both, 13).fingers().orElseThrow().prints().stream()
+            .map(PrintComparison::finger)
+            .toList());
+  }
+
+  @Test
+  void anImageWithoutAResolutionCannotBeTold() {
+    TransactionComparison comparison =
+        compare(PilotCard.ascii().print(8, "0"), PilotCard.ascii().print(8, "0").brightened(2));
+    assertEquals(
+        PrintComparison.Reason.UNUSABLE_RESOLUTION,
+        changed(comparison).fingers().orElseThrow().prints().get(0).reason());
+  }
+
+  @Test
+  void dataThatIsNoImageIsComparedToo() {
+    byte[] first = withTemplate(new byte[] {1, 2, 3, 4});
+    assertTrue(Renderings.compare(first, withTemplate(new byte[] {1, 2, 3, 4})).same());
+    TransactionComparison comparison =
+        Renderings.compare(first, withTemplate(new byte[] {1, 2, 3, 5}));
+    assertFalse(comparison.same());
+    ValueDifference difference = counted(comparison).get(0);
+    assertEquals("99.999", difference.field().toString());
+    assertEquals("4 other bytes of data", difference.second().orElseThrow());
+  }
+
+  private static byte[] withTemplate(byte[] template) {
+    return PilotCard.ascii().bytesWith(template);
+  }
+
+  @Test
+  void whatDoesNotCountIsSaid() {
+    TransactionComparison comparison = compare(PilotCard.ascii(), PilotCard.ascii());
+    assertTrue(
+        text(comparison)
+            .replaceAll("\\s+", " ")
+            .contains("do not count (--ignore): LEN, 1.003, 1.005, 1.009, 1.010, 1.014."),
+        text(comparison));
+    assertEquals(List.of("LEN", "1.014", "2.022"), IgnoredFields.parse("2.022,1.014,LEN").names());
+    assertEquals(List.of(), IgnoredFields.parse("").names());
+  }
+
+  @Test
+  void whatWasMendedWhatIsNewAndWhatIsLeftAreCounted() {
+    TransactionComparison comparison =
+        compare(
+            PilotCard.ascii().header(5, "20261399").without(4),
+            PilotCard.ascii().without(4).without(5));
+    assertEquals(List.of("RP-FLD-008"), comparison.lost().stream().map(Finding::ruleId).toList());
+    assertEquals(List.of("RP-TXN-004"), comparison.gained().stream().map(Finding::ruleId).toList());
+    assertEquals(
+        comparison.second().findings().size(), comparison.kept() + comparison.gained().size());
+    assertTrue(comparison.kept() > 0);
+    assertTrue(
+        text(comparison)
+            .contains("1 mended or gone, 1 new, " + comparison.kept() + " in both; verdict"));
+  }
+
+  private static RecordPair changed(TransactionComparison comparison) {
+    return comparison.pairs().stream().filter(RecordPair::differs).findFirst().orElseThrow();
+  }
+
+  private static RecordPair changed(TransactionComparison comparison, int position) {
+    return comparison.pairs().stream()
+        .filter(pair -> pair.first().text(13).equals(Optional.of(Integer.toString(position))))
+        .filter(pair -> pair.first().type() == 14)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
   void anAnswerIsNoticedByItsControlReference() {
     TransactionComparison comparison =
         compare(
@@ -152,8 +276,9 @@ class ComparisonTest {
         Reports.parse(ComparisonJson.render(file, file, comparison, RenderOptions.standard()));
     assertFalse(json.get("same").asBoolean());
     assertEquals(16, json.get("pairs").size());
-    assertEquals("different pixels", json.at("/pairs/3/image/level").asText());
-    assertEquals(100, json.at("/pairs/3/image/largestDifference").asInt());
+    assertEquals("cannot be told", json.at("/pairs/3/image/level").asText());
+    assertEquals(100, json.at("/pairs/3/image/grayLevels/largestDifference").asInt());
+    assertEquals("NO_PRINT_IN_FIRST", json.at("/pairs/3/image/fingers/0/reason").asText());
     assertTrue(text(comparison).startsWith("DIFFERENT"));
   }
 }

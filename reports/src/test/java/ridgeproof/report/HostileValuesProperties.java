@@ -10,6 +10,7 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -59,11 +60,13 @@ class HostileValuesProperties {
           "<(?:!DOCTYPE html|/?(?:html|head|meta|title|style|body|a|header|main|section|footer|nav"
               + "|article|figure|figcaption|h[123]|p|span|b|strong|small|br|div|dl|dt|dd|ol|ul|li"
               + "|table|caption|thead|tbody|tr|th|td|input|label|svg|desc|defs|pattern|path|rect|g"
-              + "|text|circle|image|details|summary|i)(?: (?:charset|http-equiv|content|name|lang|class|id|href"
+              + "|text|circle|image|details|summary|i|fieldset|legend)(?: (?:charset|http-equiv|content|name|lang|class|id|href"
               + "|aria-[a-z]+|role|scope|type|for|viewBox|width|height|x|y|rx|cx|cy|r|d|fill"
               + "|transform|patternUnits|patternTransform|preserveAspectRatio)=\"[^\"<>]*\")*(?: open)? ?/?)>");
 
   private static final Pattern LINK = Pattern.compile("href=\"([^\"]*)\"");
+  private static final Pattern THUMBNAIL =
+      Pattern.compile(" href=\"data:image/png;base64,[A-Za-z0-9+/]+=*\"");
   private static final Pattern STYLE = Pattern.compile("(?s)<style>.*?</style>");
 
   record Hostile(CharacterEncoding encoding, List<String> values) {}
@@ -120,7 +123,7 @@ class HostileValuesProperties {
     for (int field : new int[] {3, 4, 5, 8, 9, 10, 11, 12, 14, 15, 20, 22, 30, 200}) {
       card.print(field, hostile.values().get(n++ % hostile.values().size()));
     }
-    return card.inOrder(List.of(1, 2, 13));
+    return card.inOrder(List.of(1, 2, 13)).brightened(1);
   }
 
   private static void check(Map<String, String> forms) throws IOException {
@@ -134,6 +137,8 @@ class HostileValuesProperties {
             "csv",
             "html",
             "summary",
+            "compare html",
+            "compare html with images",
             "ticket html")) {
       assertEquals("", active(forms.get(form)), form);
     }
@@ -145,6 +150,9 @@ class HostileValuesProperties {
     checkPage(forms.get("html"));
     checkPage(forms.get("ticket html"));
     checkPage(forms.get("summary"));
+    checkPage(forms.get("compare html"));
+    checkPage(THUMBNAIL.matcher(forms.get("compare html with images")).replaceAll(""));
+    assertEquals(Set.of(), Reports.objectionsToComparison(forms.get("compare json")));
     checkSheet(forms.get("csv"));
     checkMarkdown(forms.get("ticket markdown"));
   }

@@ -64,7 +64,7 @@ class PersonalValuesTest {
   @Test
   void formsThatMayShowPersonalValuesShowThemWhenAsked() {
     Map<String, String> forms = Renderings.of("file.an2", card().bytes(), SHOWING);
-    for (String form : List.of("html", "layout", "compare", "compare json")) {
+    for (String form : List.of("html", "layout", "compare", "compare json", "compare html")) {
       assertTrue(forms.get(form).contains(value(18)), form);
     }
   }

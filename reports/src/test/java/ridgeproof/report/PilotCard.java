@@ -113,11 +113,24 @@ final class PilotCard {
   }
 
   byte[] bytes() {
+    return new TransactionWriter(encoding).write(records());
+  }
+
+  /** With a Type-99 record that holds this data. */
+  byte[] bytesWith(byte[] template) {
+    List<RecordDraft> records = records();
+    List<FieldDraft> fields = new ArrayList<>(fields(99, Map.of(2, "99", 102, "20260302")));
+    fields.add(FieldDraft.data(new FieldNumber(99, 999), ByteSource.of(template)));
+    records.add(RecordDraft.tagged(99, fields));
+    return new TransactionWriter(encoding).write(records);
+  }
+
+  private List<RecordDraft> records() {
     List<RecordDraft> records = new ArrayList<>();
     records.add(RecordDraft.tagged(1, fields(1, header)));
     records.add(RecordDraft.tagged(2, fields(2, particulars)));
     positions.forEach(position -> records.add(taggedPrint(position)));
-    return new TransactionWriter(encoding).write(records);
+    return records;
   }
 
   private RecordDraft taggedPrint(int position) {

@@ -21,6 +21,9 @@ final class Renderings {
 
   static final ToolFacts TOOL = new ToolFacts("0.1", "17, a maker", "a system 1.0");
 
+  static final ImageExtraction EXTRACTION =
+      new ImageExtraction(Reports.TABLES, DecodingLimits.standard());
+
   private static final byte[] OTHER = PilotCard.ascii().bytes();
 
   private Renderings() {}
@@ -51,6 +54,11 @@ final class Renderings {
     FileFacts other = new FileFacts("other.an2", OTHER.length, "1".repeat(64));
     forms.put("compare", ComparisonText.render(other, file, comparison, options));
     forms.put("compare json", ComparisonJson.render(other, file, comparison, options));
+    forms.put("compare html", ComparisonHtml.render(other, file, comparison, options));
+    forms.put(
+        "compare html with images",
+        ComparisonHtml.render(
+            other, file, comparison, options, image -> EXTRACTION.decode(image).pixels()));
     forms.put("layout", LayoutListing.render(file, report.transaction(), Reports.TABLES, options));
     return forms;
   }
@@ -78,10 +86,14 @@ final class Renderings {
   }
 
   static TransactionComparison compare(byte[] first, byte[] second) {
+    return compare(first, second, Depth.RIDGES);
+  }
+
+  static TransactionComparison compare(byte[] first, byte[] second, Depth depth) {
     return TransactionComparison.of(
-        Reports.examine(first, Depth.IMAGES),
-        Reports.examine(second, Depth.IMAGES),
-        new ImageExtraction(Reports.TABLES, DecodingLimits.standard()),
+        Reports.examine(first, depth),
+        Reports.examine(second, depth),
+        EXTRACTION,
         IgnoredFields.parse(IgnoredFields.STANDARD));
   }
 }

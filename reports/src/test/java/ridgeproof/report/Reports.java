@@ -25,7 +25,8 @@ final class Reports {
   static final SpecTables TABLES = SpecTables.open();
 
   private static final Examiner EXAMINER = new Examiner(TABLES, ReadingLimits.standard());
-  private static final JsonSchema SCHEMA = schema();
+  private static final JsonSchema SCHEMA = schema(JsonReport.SCHEMA);
+  private static final JsonSchema COMPARISON_SCHEMA = schema(ComparisonJson.SCHEMA);
 
   private Reports() {}
 
@@ -67,8 +68,13 @@ final class Reports {
     return SCHEMA.validate(parse(json));
   }
 
-  private static JsonSchema schema() {
-    try (InputStream in = JsonReport.class.getResourceAsStream(JsonReport.SCHEMA)) {
+  /** What the published schema of comparisons objects to. */
+  static Set<ValidationMessage> objectionsToComparison(String json) {
+    return COMPARISON_SCHEMA.validate(parse(json));
+  }
+
+  private static JsonSchema schema(String resource) {
+    try (InputStream in = JsonReport.class.getResourceAsStream(resource)) {
       return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -1,0 +1,222 @@
+package ridgeproof.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import ridgeproof.corpus.scenario.People;
+import ridgeproof.corpus.scenario.ScenarioReader;
+import ridgeproof.corpus.scenario.TransactionComposer;
+
+/** Synthetic people captured twice, so that it is known which fingers are the same. */
+class CompareCommandTest {
+
+  private static final String ROLLS =
+      """
+      story = "Five rolls of the right hand"
+      seed = %d
+      [subject]
+      person = %d
+      [prints]
+      set = "rolled_card"
+      boxes = [1, 2, 3, 4, 5]
+      %s
+      """;
+
+  private static final String FLATS =
+      """
+      story = "Flats"
+      seed = %d
+      [subject]
+      person = %d
+      [prints]
+      set = "flats"
+      boxes = [13]
+      %s
+      """;
+
+  private static final String RING_BOX_SHOWS_THE_MIDDLE_FINGER =
+      """
+      [[mistakes]]
+      kind = "finger_twice"
+      box = 4
+      finger = 3
+      """;
+
+  @TempDir static Path folder;
+  private static Path rolls;
+  private static Path rollsAgain;
+  private static Path fingerTwice;
+  private static Path otherPerson;
+  private static Path slap;
+  private static Path slapWithoutLittle;
+
+  @BeforeAll
+  static void captureThem() throws IOException {
+    TransactionComposer composer = new TransactionComposer(new People());
+    rolls = write(composer, "rolls", ROLLS.formatted(1, 7001, ""));
+    rollsAgain = write(composer, "again", ROLLS.formatted(2, 7001, ""));
+    fingerTwice =
+        write(composer, "twice", ROLLS.formatted(3, 7001, RING_BOX_SHOWS_THE_MIDDLE_FINGER));
+    otherPerson = write(composer, "other", ROLLS.formatted(4, 7002, ""));
+    slap = write(composer, "slap", FLATS.formatted(5, 7001, ""));
+    slapWithoutLittle =
+        write(
+            composer, "less", FLATS.formatted(6, 7001, "[[missing]]\nfinger = 5\nreason = \"XX\""));
+  }
+
+  private static Path write(TransactionComposer composer, String name, String story)
+      throws IOException {
+    byte[] bytes = composer.compose(new ScenarioReader().read(name, story)).bytes();
+    return Files.write(folder.resolve(name + ".an2"), bytes);
+  }
+
+  private static JsonNode compare(Path first, Path second, String... options) throws IOException {
+    List<String> arguments = new ArrayList<>(List.of("compare", "--format", "json"));
+    arguments.addAll(List.of(options));
+    arguments.addAll(List.of(first.toString(), second.toString()));
+    CommandRun run = CommandRun.of(arguments.toArray(String[]::new));
+    assertEquals(1, run.status(), run.error());
+    return new ObjectMapper().readTree(run.out());
+  }
+
+  /** The reason of each finger's answer, by its position. */
+  private static Map<Integer, String> reasons(JsonNode comparison) {
+    Map<Integer, String> reasons = new TreeMap<>();
+    comparison
+        .findPath("pairs")
+        .forEach(
+            pair ->
+                pair.at("/image/fingers")
+                    .forEach(
+                        finger ->
+                            reasons.put(
+                                finger.get("position").asInt(), finger.get("reason").asText())));
+    return reasons;
+  }
+
+  private static List<String> levels(JsonNode comparison) {
+    List<String> levels = new ArrayList<>();
+    comparison
+        .get("pairs")
+        .forEach(
+            pair -> {
+              if (pair.has("image")) {
+                levels.add(pair.at("/image/level").asText());
+              }
+            });
+    return levels;
+  }
+
+  @Test
+  void fingersCapturedAgainAreTheSameFingers() throws IOException {
+    JsonNode comparison = compare(rolls, rollsAgain);
+    assertEquals(
+        List.of(
+            "same finger, different capture",
+            "same finger, different capture",
+            "same finger, different capture",
+            "same finger, different capture",
+            "same finger, different capture"),
+        levels(comparison));
+    assertEquals("ridges", comparison.get("depth").asText());
+  }
+
+  @Test
+  void aBoxThatShowsAnotherFingerIsADifferentFingerWhicheverFileComesFirst() throws IOException {
+    Map<Integer, String> spoilt = reasons(compare(rolls, fingerTwice));
+    Map<Integer, String> mended = reasons(compare(fingerTwice, rolls));
+    for (int finger : new int[] {1, 2, 3, 5}) {
+      assertEquals("ALIKE", spoilt.get(finger), spoilt.toString());
+      assertEquals("ALIKE", mended.get(finger), mended.toString());
+    }
+    assertEquals("SECOND_MATCHES_ANOTHER", spoilt.get(4));
+    assertEquals("FIRST_MATCHES_ANOTHER", mended.get(4));
+  }
+
+  @Test
+  void fingersOfAnotherPersonCannotBeTold() throws IOException {
+    JsonNode comparison = compare(rolls, otherPerson);
+    for (String level : levels(comparison)) {
+      assertEquals("cannot be told", level, comparison.toPrettyString());
+    }
+    reasons(comparison).values().forEach(reason -> assertEquals("NOT_ALIKE", reason));
+  }
+
+  @Test
+  void theFingersOfASlapAreToldOneByOneAndAMissingOneIsHonoured() throws IOException {
+    Map<Integer, String> reasons = reasons(compare(slap, slapWithoutLittle));
+    assertEquals(
+        Map.of(2, "ALIKE", 3, "ALIKE", 4, "ALIKE", 5, "DECLARED_MISSING_IN_SECOND"), reasons);
+  }
+
+  @Test
+  void fingersAreNotAskedForAtLesserDepth() throws IOException {
+    JsonNode images = compare(rolls, rollsAgain, "--depth", "images");
+    assertEquals(Map.of(), reasons(images));
+    assertEquals("different pixels", levels(images).get(0));
+    JsonNode structure = compare(rolls, rollsAgain, "--depth", "structure");
+    assertEquals("cannot be told", levels(structure).get(0));
+  }
+
+  @Test
+  void thePageShowsImagesOnlyWhenAsked() {
+    String[] arguments = {
+      "compare", "--depth", "images", "--format", "html", rolls.toString(), rollsAgain.toString()
+    };
+    CommandRun page = CommandRun.of(arguments);
+    assertEquals(1, page.status(), page.error());
+    assertTrue(page.out().startsWith("<!DOCTYPE html>"), page.out());
+    assertFalse(page.out().contains("data:image"));
+    List<String> asked = new ArrayList<>(List.of(arguments));
+    asked.add("--with-images");
+    CommandRun shown = CommandRun.of(asked.toArray(String[]::new));
+    assertEquals(5 * 3, shown.out().split("data:image/png", -1).length - 1);
+  }
+
+  @Test
+  void theFindingsAreThoseOfTheProfileThatIsNamed() throws IOException {
+    JsonNode comparison =
+        compare(rolls, slap, "--depth", "structure", "--profile", "identification-flats");
+    assertTrue(comparison.get("lost").size() > 0, comparison.toPrettyString());
+    CommandRun wrong = CommandRun.of("compare", "--profile", "none", "a.an2", "b.an2");
+    wrong.isOneLineOf(64, "no profile none");
+  }
+
+  @Test
+  void aFileThatCannotBeReadEndsWith74() {
+    CommandRun.of("compare", rolls.toString(), folder.resolve("absent.an2").toString())
+        .isOneLineOf(74, "absent.an2");
+  }
+
+  @Test
+  void nothingIsWrittenToStandardErrorByTheMatcher() throws IOException, InterruptedException {
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                Main.class.getName(),
+                "compare",
+                slap.toString(),
+                slapWithoutLittle.toString())
+            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    String error = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertEquals(1, process.waitFor());
+    assertEquals("", error);
+  }
+}
