@@ -35,7 +35,8 @@ final class ExamineCommand implements Callable<Integer> {
     json,
     html,
     csv,
-    sarif
+    sarif,
+    pdf
   }
 
   @Parameters(
@@ -49,8 +50,8 @@ final class ExamineCommand implements Callable<Integer> {
       paramLabel = "FORMAT",
       defaultValue = "text",
       description = {
-        "text unless set; html for one file as a page; json, csv or sarif for a program;",
-        "csv has a row for each finding of all files"
+        "text unless set; html for one file as a page, pdf as a document to file;",
+        "json, csv or sarif for a program; csv has a row for each finding of all files"
       })
   Format format;
 
@@ -68,8 +69,10 @@ final class ExamineCommand implements Callable<Integer> {
 
   @Option(
       names = "--with-images",
-      description = "html: show the images themselves, which are personal data")
+      description = "html, pdf: show the images themselves, which are personal data")
   boolean withImages;
+
+  @Mixin PdfOutput pdf;
 
   @Mixin OutputOptions output;
 
@@ -91,6 +94,13 @@ final class ExamineCommand implements Callable<Integer> {
     List<Path> paths = InputPaths.expand(files);
     if (format == Format.html && paths.size() > 1) {
       throw CommandFailure.usage("html is a page for one file; these are " + paths.size());
+    }
+    pdf.check(format == Format.pdf, paths, output, console);
+    if (format == Format.pdf) {
+      InputFile file = InputFile.open(paths.get(0), limits.maxFileSize);
+      FindingsReport report = examiner.examine(file.bytes(), options);
+      output.write(pdf.render(file.facts(), report, rendering, pixels(tables)), console, paths);
+      return ExitStatus.of(report.verdict());
     }
     ReportAssembly reports = ReportAssembly.of(format, tables, rendering, pixels(tables));
     int worst = ExitStatus.OK;

@@ -25,4 +25,12 @@ final class OutputOptions {
       OutputFile.write(output, whole.getBytes(StandardCharsets.UTF_8), overwrite, inputs);
     }
   }
+
+  void write(byte[] bytes, Console console, Collection<Path> inputs) {
+    if (output == null) {
+      console.print(bytes);
+    } else {
+      OutputFile.write(output, bytes, overwrite, inputs);
+    }
+  }
 }

@@ -56,6 +56,7 @@ record ReportAssembly(BiConsumer<FileFacts, FindingsReport> adding, Supplier<Str
         SarifReport sarif = new SarifReport(tables, Version.facts(), rendering);
         yield new ReportAssembly(sarif::add, sarif::text);
       }
+      case pdf -> throw new IllegalArgumentException("a PDF is not text");
     };
   }
 

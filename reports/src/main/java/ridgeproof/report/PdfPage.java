@@ -1,0 +1,38 @@
+package ridgeproof.report;
+
+import java.util.List;
+import java.util.Optional;
+import ridgeproof.report.Page.FindingNote;
+import ridgeproof.report.Page.PositionRow;
+import ridgeproof.report.Page.RecordPart;
+
+/**
+ * What the template of the PDF is filled with: the page of the HTML report, arranged for paper.
+ *
+ * @param style the style sheet
+ * @param blank an image without ink, to draw outlines with
+ * @param foot what the foot of every sheet says beside the number
+ * @param rolled the rows of a card: the right hand, then the left, each from thumb to little finger
+ * @param plain the plain impressions in the order of a card
+ * @param noted positions that something is to be said of
+ */
+record PdfPage(
+    Page page,
+    String style,
+    String blank,
+    String foot,
+    Optional<String> time,
+    List<Row> rolled,
+    List<PositionRow> plain,
+    List<PositionRow> noted,
+    List<Group> findings,
+    int furtherFindings,
+    List<RecordPart> records,
+    int furtherRecords) {
+
+  /** A row of a card. */
+  record Row(String name, List<PositionRow> cells) {}
+
+  /** The findings about one record, or about the file as a whole. */
+  record Group(String title, List<FindingNote> notes) {}
+}
