@@ -25,6 +25,7 @@ final class PdfContents {
   private static final int MOST_FINDINGS = 300;
   private static final int MOST_RECORDS = 100;
   private static final int SHORT_HASH = 16;
+  private static final double WIDEST_OF_TWO_MM = 81;
   private static final int LAST_OF_CARD = 14;
   private static final List<Integer> RIGHT = List.of(1, 2, 3, 4, 5);
   private static final List<Integer> LEFT = List.of(6, 7, 8, 9, 10);
@@ -59,6 +60,7 @@ final class PdfContents {
         positions.stream()
             .filter(row -> row.code() > LAST_OF_CARD || !row.note().isEmpty())
             .toList(),
+        rows(page.pictures()),
         firstOf(groups),
         Math.max(0, findings - MOST_FINDINGS),
         page.records().stream().limit(MOST_RECORDS).toList(),
@@ -71,6 +73,20 @@ final class PdfContents {
 
   private static List<PositionRow> cells(List<PositionRow> rows, List<Integer> codes) {
     return codes.stream().flatMap(code -> rows.stream().filter(row -> row.code() == code)).toList();
+  }
+
+  private static List<List<Picture>> rows(List<Picture> pictures) {
+    List<List<Picture>> rows = new ArrayList<>();
+    int next = 0;
+    while (next < pictures.size()) {
+      boolean pair =
+          next + 1 < pictures.size()
+              && pictures.subList(next, next + 2).stream()
+                  .allMatch(picture -> picture.wholeWidth() <= WIDEST_OF_TWO_MM);
+      rows.add(pictures.subList(next, next + (pair ? 2 : 1)));
+      next += pair ? 2 : 1;
+    }
+    return rows;
   }
 
   private List<Group> groups() {

@@ -2,6 +2,7 @@ package ridgeproof.report;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
@@ -10,11 +11,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** Prints XHTML as tagged PDF. */
 final class PdfPress {
 
   private static final String PRODUCER = "Ridgeproof";
+  private static final String IMAGE = "data:image/png;base64,";
 
   private PdfPress() {}
 
@@ -22,8 +25,10 @@ final class PdfPress {
   static byte[] print(String xhtml, String title) {
     XRLog.setLoggingEnabled(false);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try (PdfBoxRenderer renderer = builder(xhtml).buildPdfRenderer();
-        PDDocument document = renderer.createPDFKeepOpen()) {
+    try (ReportFonts fonts = new ReportFonts();
+        PDDocument document = new PDDocument();
+        PdfBoxRenderer renderer = builder(document, fonts, xhtml).buildPdfRenderer()) {
+      renderer.createPDFWithoutClosing();
       PDDocumentInformation information = new PDDocumentInformation();
       information.setTitle(title);
       information.setProducer(PRODUCER);
@@ -38,24 +43,21 @@ final class PdfPress {
     return out.toByteArray();
   }
 
-  private static PdfRendererBuilder builder(String xhtml) {
-    PdfRendererBuilder builder = new PdfRendererBuilder();
+  private static PdfRendererBuilder builder(PDDocument document, ReportFonts fonts, String xhtml)
+      throws IOException {
+    PdfRendererBuilder builder = new PdfRendererBuilder().usePDDocument(document);
     for (ReportFonts.Face face : ReportFonts.FACES) {
-      builder.useFont(face::open, face.family(), face.weight(), FontStyle.NORMAL, true);
+      PDType0Font font = PDType0Font.load(document, fonts.font(face), true);
+      builder.useFont(
+          new PDFontSupplier(font), face.family(), face.weight(), FontStyle.NORMAL, true);
     }
     for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
-      builder.useExternalResourceAccessControl((uri, type) -> uri.startsWith("data:image/"), when);
+      builder.useExternalResourceAccessControl((uri, type) -> uri.startsWith(IMAGE), when);
     }
     return builder
         .usePdfUaAccessibility(true)
         .withProducer(PRODUCER)
-        .useUriResolver((base, uri) -> uri.startsWith("data:image/") ? uri : null)
-        .withHtmlContent(drawable(xhtml), "");
-  }
-
-  private static String drawable(String xhtml) {
-    try (ReportFonts fonts = new ReportFonts()) {
-      return fonts.drawable(xhtml);
-    }
+        .useUriResolver((base, uri) -> uri.startsWith(IMAGE) ? uri : null)
+        .withHtmlContent(fonts.drawable(xhtml), "");
   }
 }

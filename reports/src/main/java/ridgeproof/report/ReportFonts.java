@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -34,19 +36,25 @@ final class ReportFonts implements AutoCloseable {
           new Face("Report Sans", 700, "/liberation/LiberationSans-Bold.ttf"),
           new Face("Report Mono", 400, "/liberation/LiberationMono-Regular.ttf"));
 
-  private final List<TrueTypeFont> fonts = new ArrayList<>();
+  private final Map<Face, TrueTypeFont> fonts = new LinkedHashMap<>();
   private final List<CmapLookup> glyphs = new ArrayList<>();
 
   ReportFonts() {
     for (Face face : FACES) {
       try (InputStream in = face.open()) {
         TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in));
-        fonts.add(font);
+        // Ligatures cost time and hide letters from a search.
+        font.setEnableGsub(false);
+        fonts.put(face, font);
         glyphs.add(font.getUnicodeCmapLookup());
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
     }
+  }
+
+  TrueTypeFont font(Face face) {
+    return fonts.get(face);
   }
 
   /** The text with an escape in place of each character that cannot be drawn. */
@@ -77,7 +85,7 @@ final class ReportFonts implements AutoCloseable {
 
   @Override
   public void close() {
-    for (TrueTypeFont font : fonts) {
+    for (TrueTypeFont font : fonts.values()) {
       try {
         font.close();
       } catch (IOException e) {

@@ -10,6 +10,7 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -96,6 +97,28 @@ class HostileValuesProperties {
         check(Renderings.of(attack, bytes, new RenderOptions(true, false, 80)));
       }
     }
+  }
+
+  /** Fewer tries than for the other forms: each PDF is laid out on paper. */
+  @Property(tries = 8)
+  void aPdfIsInert(@ForAll("hostile") Hostile hostile) {
+    checkPdf(hostile);
+  }
+
+  @Test
+  void allAttacksTogetherMakeAnInertPdf() {
+    for (CharacterEncoding encoding : CharacterEncoding.values()) {
+      checkPdf(new Hostile(encoding, ATTACKS));
+    }
+  }
+
+  private static void checkPdf(Hostile hostile) {
+    String name = hostile.values().get(0).replace("\u0000", "");
+    byte[] pdf = Renderings.pdf(name, card(hostile).bytes(), new RenderOptions(true, false, 80));
+    assertEquals("", active(PdfText.of(pdf)).replace("\r", ""));
+    assertEquals(Set.of(), PdfText.acting(pdf));
+    assertTrue(PdfText.unbroken(pdf).contains("Record3:Type-14"), "a value has cut the document");
+    assertTrue(PdfText.of(pdf).contains(Wording.CAUTIONS.get(0)), "a value has cut the document");
   }
 
   /** Values in turn in every field of the header, the particulars and the prints. */
