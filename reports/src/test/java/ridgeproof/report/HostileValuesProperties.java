@@ -100,14 +100,14 @@ class HostileValuesProperties {
   }
 
   /** Fewer tries than for the other forms: each PDF is laid out on paper. */
-  @Property(tries = 8)
+  @Property(tries = 5)
   void aPdfIsInert(@ForAll("hostile") Hostile hostile) {
     checkPdf(hostile);
   }
 
   @Test
   void allAttacksTogetherMakeAnInertPdf() {
-    for (CharacterEncoding encoding : CharacterEncoding.values()) {
+    for (CharacterEncoding encoding : List.of(CharacterEncoding.ASCII, CharacterEncoding.UTF_8)) {
       checkPdf(new Hostile(encoding, ATTACKS));
     }
   }

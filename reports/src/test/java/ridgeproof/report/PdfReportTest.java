@@ -32,6 +32,8 @@ class PdfReportTest {
   private static final byte[] CARD =
       PilotCard.ascii().without(4).header(5, "20261399").print(8, "7").bytes();
 
+  private static final byte[] PDF = pdf(CARD);
+
   private static byte[] pdf(byte[] bytes, PdfOptions options) {
     FindingsReport report = Reports.examine(bytes, Depth.IMAGES);
     return PdfReport.render(Reports.facts(bytes), report, RenderOptions.standard(), options);
@@ -68,7 +70,7 @@ class PdfReportTest {
 
   @Test
   void itIsTaggedInItsLanguageAndShowsItsTitle() throws IOException {
-    try (PDDocument document = Loader.loadPDF(pdf(CARD))) {
+    try (PDDocument document = Loader.loadPDF(PDF)) {
       var catalog = document.getDocumentCatalog();
       assertTrue(catalog.getMarkInfo().isMarked());
       assertEquals("en", catalog.getLanguage());
@@ -98,7 +100,7 @@ class PdfReportTest {
 
   @Test
   void everyFontIsEmbedded() throws IOException {
-    try (PDDocument document = Loader.loadPDF(pdf(CARD))) {
+    try (PDDocument document = Loader.loadPDF(PDF)) {
       int fonts = 0;
       for (PDPage page : document.getPages()) {
         for (COSName name : page.getResources().getFontNames()) {
@@ -129,7 +131,7 @@ class PdfReportTest {
 
   @Test
   void itSaysInOrderWhatThePageSays() {
-    String text = PdfText.of(pdf(CARD));
+    String text = PdfText.of(PDF);
     List<String> parts =
         new ArrayList<>(
             List.of(
@@ -152,7 +154,7 @@ class PdfReportTest {
 
   @Test
   void everyFindingIsInIt() {
-    String text = PdfText.of(pdf(CARD));
+    String text = PdfText.of(PDF);
     FindingsReport report = Reports.examine(CARD, Depth.IMAGES);
     long heads =
         text.lines().filter(line -> line.matches("(BLOCKING|LIKELY|ADVICE|NOTE) RP-[^:]*")).count();
@@ -162,13 +164,13 @@ class PdfReportTest {
 
   @Test
   void everySheetIsNumberedAndNamesTheFile() throws IOException {
-    byte[] pdf = pdf(CARD);
-    try (PDDocument document = Loader.loadPDF(pdf)) {
+    try (PDDocument document = Loader.loadPDF(PDF)) {
       int sheets = document.getNumberOfPages();
-      String text = PdfText.of(pdf);
+      List<String> lines =
+          PdfText.of(PDF).lines().map(line -> line.replaceAll(" +", " ").strip()).toList();
       for (int sheet = 1; sheet <= sheets; sheet++) {
         String foot = "Page %d of %d file.an2, SHA-256 0000000000000000".formatted(sheet, sheets);
-        assertTrue(text.lines().anyMatch(foot::equals), foot);
+        assertTrue(lines.contains(foot), foot);
       }
     }
   }
@@ -179,12 +181,12 @@ class PdfReportTest {
     byte[] pdf = pdf(CARD, options);
     assertArrayEquals(pdf, pdf(CARD, options));
     assertTrue(PdfText.of(pdf).contains("Report made 2026-03-02T10:15:00Z"));
-    assertFalse(PdfText.of(pdf(CARD)).contains("Report made"));
+    assertFalse(PdfText.of(PDF).contains("Report made"));
   }
 
   @Test
   void itTellsItsTitleAndProducerAndNothingElseOfItself() throws IOException {
-    try (PDDocument document = Loader.loadPDF(pdf(CARD))) {
+    try (PDDocument document = Loader.loadPDF(PDF)) {
       PDDocumentInformation information = document.getDocumentInformation();
       assertEquals(Set.of("Title", "Producer"), information.getMetadataKeys());
       assertEquals("Ridgeproof", information.getProducer());
@@ -194,7 +196,7 @@ class PdfReportTest {
 
   @Test
   void nothingInItActs() {
-    assertEquals(Set.of(), PdfText.acting(pdf(CARD)));
+    assertEquals(Set.of(), PdfText.acting(PDF));
   }
 
   @Test
@@ -209,7 +211,7 @@ class PdfReportTest {
   void aValueOfAMegabyteIsCutAndSaysSo() {
     byte[] bytes = PilotCard.ascii().header(9, "K".repeat(1 << 20)).bytes();
     byte[] pdf = pdf(bytes);
-    assertTrue(PdfText.of(pdf).contains("and 1,048,336 more"), "no word of the rest");
+    assertTrue(PdfText.unbroken(pdf).contains("\u2026and1,048,336morecharacters"));
     assertTrue(pdf.length < 300_000, pdf.length + " bytes");
   }
 
@@ -235,8 +237,8 @@ class PdfReportTest {
 
   @Test
   void imagesAreInItOnlyWhenAsked() {
-    assertTrue(PdfText.of(pdf(CARD)).contains("Outlines only"));
+    assertTrue(PdfText.of(PDF).contains("Outlines only"));
     assertTrue(PdfText.of(pdf(CARD, withImages())).contains("These are fingerprints"));
-    assertTrue(pdf(CARD, withImages()).length > pdf(CARD).length);
+    assertTrue(pdf(CARD, withImages()).length > PDF.length);
   }
 }

@@ -41,7 +41,9 @@ final class PdfText {
 
   static String of(byte[] pdf) {
     try (PDDocument document = Loader.loadPDF(pdf)) {
-      return new PDFTextStripper().getText(document);
+      PDFTextStripper reader = new PDFTextStripper();
+      reader.setSortByPosition(true);
+      return reader.getText(document);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
