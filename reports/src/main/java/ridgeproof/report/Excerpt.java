@@ -2,23 +2,42 @@ package ridgeproof.report;
 
 import java.util.Locale;
 
-/** The beginning of a value that is too long to be read on a page. */
+/** The beginning of a value that is too long to be shown whole. */
 final class Excerpt {
 
-  private static final int MOST_CHARACTERS = 600;
+  private static final int ON_SCREEN = 600;
+  private static final int ON_PAPER = 240;
+  private static final int NAME_ON_PAPER = 48;
 
   private Excerpt() {}
 
   /** The text, or its beginning and how many characters follow. */
   static String of(String text) {
-    int length = text.codePointCount(0, text.length());
-    if (length <= MOST_CHARACTERS) {
-      return text;
-    }
-    return String.format(
-        Locale.ROOT,
-        "%s ... and %,d more characters",
-        text.substring(0, text.offsetByCodePoints(0, MOST_CHARACTERS)),
-        length - MOST_CHARACTERS);
+    return of(text, ON_SCREEN);
+  }
+
+  /** The same for paper, which has less room. */
+  static String onPaper(String text) {
+    return of(text, ON_PAPER);
+  }
+
+  /** The beginning, for where there is room for one line. */
+  static String ofName(String name) {
+    return length(name) <= NAME_ON_PAPER ? name : begin(name, NAME_ON_PAPER) + "\u2026";
+  }
+
+  private static String of(String text, int most) {
+    return length(text) <= most
+        ? text
+        : String.format(
+            Locale.ROOT, "%s ... and %,d more characters", begin(text, most), length(text) - most);
+  }
+
+  private static int length(String text) {
+    return text.codePointCount(0, text.length());
+  }
+
+  private static String begin(String text, int characters) {
+    return text.substring(0, text.offsetByCodePoints(0, characters));
   }
 }

@@ -28,6 +28,11 @@ final class Pages {
     return filled(output -> JtesummaryGenerated.render(output, null, page));
   }
 
+  /** The report for paper, as XHTML. */
+  static String paper(PdfPage page) {
+    return filled(output -> JtepdfGenerated.render(output, null, page));
+  }
+
   private static String filled(Consumer<HtmlTemplateOutput> template) {
     StringOutput text = new StringOutput();
     template.accept(new OwaspHtmlTemplateOutput(text));

@@ -16,10 +16,14 @@ public final class SafeText {
               if (isHarmless(c)) {
                 safe.appendCodePoint(c);
               } else {
-                safe.append(c <= 0xFF ? "\\x%02X".formatted(c) : "\\u%04X".formatted(c));
+                safe.append(escape(c));
               }
             });
     return safe.toString();
+  }
+
+  static String escape(int c) {
+    return c <= 0xFF ? "\\x%02X".formatted(c) : "\\u%04X".formatted(c);
   }
 
   private static boolean isHarmless(int c) {

@@ -101,6 +101,28 @@ class HostileValuesProperties {
     }
   }
 
+  /** Fewer tries than for the other forms: each PDF is laid out on paper. */
+  @Property(tries = 5)
+  void aPdfIsInert(@ForAll("hostile") Hostile hostile) {
+    checkPdf(hostile);
+  }
+
+  @Test
+  void allAttacksTogetherMakeAnInertPdf() {
+    for (CharacterEncoding encoding : List.of(CharacterEncoding.ASCII, CharacterEncoding.UTF_8)) {
+      checkPdf(new Hostile(encoding, ATTACKS));
+    }
+  }
+
+  private static void checkPdf(Hostile hostile) {
+    String name = hostile.values().get(0).replace("\u0000", "");
+    byte[] pdf = Renderings.pdf(name, card(hostile).bytes(), new RenderOptions(true, false, 80));
+    assertEquals("", active(PdfText.of(pdf)).replace("\r", ""));
+    assertEquals(Set.of(), PdfText.acting(pdf));
+    assertTrue(PdfText.unbroken(pdf).contains("Record3:Type-14"), "a value has cut the document");
+    assertTrue(PdfText.of(pdf).contains(Wording.CAUTIONS.get(0)), "a value has cut the document");
+  }
+
   /** Values in turn in every field of the header, the particulars and the prints. */
   private static PilotCard card(Hostile hostile) {
     PilotCard card = new PilotCard(hostile.encoding());

@@ -70,6 +70,19 @@ class PersonalValuesTest {
   }
 
   @Test
+  void aPdfTellsPersonalValuesOnlyWhenAsked() {
+    byte[] bytes = card().particular(18, "SPECIMEN,ADA,").bytes();
+    String masked = PdfText.unbroken(Renderings.pdf("file.an2", bytes, RenderOptions.standard()));
+    String shown = PdfText.unbroken(Renderings.pdf("file.an2", bytes, SHOWING));
+    for (int field : PERSONAL) {
+      assertFalse(masked.contains(value(field)), "it tells 2." + field);
+      assertTrue(field == 18 || shown.contains(value(field)), "it does not tell 2." + field);
+    }
+    assertFalse(masked.contains("SPECIMEN"));
+    assertTrue(shown.contains("SPECIMEN,ADA,"));
+  }
+
+  @Test
   void aTicketNeverTellsAPersonalValueOrTheNameOfTheFile() {
     Map<String, String> forms = Renderings.of("specimen-ada.an2", card().bytes(), SHOWING);
     for (String form : List.of("ticket", "ticket markdown", "ticket html")) {

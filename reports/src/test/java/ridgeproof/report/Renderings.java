@@ -85,6 +85,13 @@ final class Renderings {
     return text.toString();
   }
 
+  /** The report as a PDF, which takes longer than all the others. */
+  static byte[] pdf(String name, byte[] bytes, RenderOptions options) {
+    FileFacts file = new FileFacts(name, bytes.length, "0".repeat(64));
+    FindingsReport report = Reports.examine(bytes, Depth.IMAGES);
+    return PdfReport.render(file, report, options, PdfOptions.standard());
+  }
+
   static TransactionComparison compare(byte[] first, byte[] second) {
     return compare(first, second, Depth.RIDGES);
   }

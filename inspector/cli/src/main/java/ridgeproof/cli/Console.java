@@ -25,7 +25,7 @@ record Console(
   }
 
   static Console system() {
-    boolean terminal = System.console() != null;
+    boolean terminal = isTerminal(System.console());
     boolean wanted = System.getenv("NO_COLOR") == null && !"dumb".equals(System.getenv("TERM"));
     return new Console(
         stream(FileDescriptor.out),
@@ -44,6 +44,18 @@ record Console(
           || device.equals("/dev/console");
     } catch (IOException | UnsupportedOperationException e) {
       return otherwise;
+    }
+  }
+
+  /** From Java 22 on there is a console without a terminal too, and a method that tells. */
+  private static boolean isTerminal(java.io.Console console) {
+    if (console == null || Runtime.version().feature() < 22) {
+      return console != null;
+    }
+    try {
+      return (boolean) java.io.Console.class.getMethod("isTerminal").invoke(console);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("Java 22 has Console.isTerminal", e);
     }
   }
 
@@ -66,5 +78,12 @@ record Console(
     String clear = watched ? "\r" + " ".repeat(78) + "\r" : "";
     error.println(clear + "ridgeproof: " + message);
     error.flush();
+  }
+
+  void print(byte[] bytes) {
+    out.write(bytes, 0, bytes.length);
+    if (out.checkError()) {
+      throw CommandFailure.inputOutput("cannot write to standard output");
+    }
   }
 }

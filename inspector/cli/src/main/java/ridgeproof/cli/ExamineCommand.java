@@ -37,7 +37,8 @@ final class ExamineCommand implements Callable<Integer> {
     json,
     html,
     csv,
-    sarif
+    sarif,
+    pdf
   }
 
   @Parameters(
@@ -52,8 +53,8 @@ final class ExamineCommand implements Callable<Integer> {
       defaultValue = "text",
       description = {
         "text unless set; html for one file as a page, or with --output-dir for many;",
-        "json, csv or sarif for a program: json of several files is an array,",
-        "csv has a row for each finding of all files"
+        "pdf as a document to file; json, csv or sarif for a program: json of several",
+        "files is an array, csv has a row for each finding of all files"
       })
   Format format;
 
@@ -71,7 +72,7 @@ final class ExamineCommand implements Callable<Integer> {
 
   @Option(
       names = "--with-images",
-      description = "html: show the images themselves, which are personal data")
+      description = "html, pdf: show the images themselves, which are personal data")
   boolean withImages;
 
   @Option(
@@ -92,6 +93,8 @@ final class ExamineCommand implements Callable<Integer> {
         "no published field does"
       })
   List<FieldNumber> operatorFields = List.of();
+
+  @Mixin PdfOutput pdf;
 
   @Mixin OutputOptions output;
 
@@ -116,6 +119,10 @@ final class ExamineCommand implements Callable<Integer> {
               + paths.size()
               + ": --output-dir DIR makes a page for each");
     }
+    pdf.check(format == Format.pdf, paths, output, console);
+    if (format == Format.pdf) {
+      return writePdf(paths.get(0), examiner, options, tables);
+    }
     int worst = ExitStatus.OK;
     try (ReportSink reports = sink(tables, paths);
         Progress progress = progress(paths.size())) {
@@ -126,6 +133,16 @@ final class ExamineCommand implements Callable<Integer> {
       reports.end();
     }
     return worst;
+  }
+
+  private int writePdf(
+      Path path, Examiner examiner, ExaminationOptions options, SpecTables tables) {
+    InputFile file = InputFile.open(path, limits.maxFileSize);
+    FindingsReport report = examiner.examine(file.bytes(), options);
+    RenderOptions rendering = new RenderOptions(showPersonal, false, WIDTH);
+    byte[] document = pdf.render(file.facts(), report, rendering, pixels(tables));
+    output.write(document, console, List.of(path));
+    return ExitStatus.of(report.verdict());
   }
 
   private void refuseWhatContradicts() {

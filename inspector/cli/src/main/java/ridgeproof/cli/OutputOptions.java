@@ -32,4 +32,12 @@ final class OutputOptions {
         ? ReportTarget.standardOutput(console)
         : ReportTarget.file(OutputFile.open(output, overwrite, inputs));
   }
+
+  void write(byte[] bytes, Console console, Collection<Path> inputs) {
+    if (output == null) {
+      console.print(bytes);
+    } else {
+      OutputFile.write(output, bytes, overwrite, inputs);
+    }
+  }
 }

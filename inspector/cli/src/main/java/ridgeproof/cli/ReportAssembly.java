@@ -71,6 +71,7 @@ record ReportAssembly(Adding adding, Ending ending) {
               out.write("\n");
             });
       }
+      case pdf -> throw new IllegalArgumentException("a PDF is not text");
     };
   }
 

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import ridgeproof.testing.ReferenceFiles;
 
 /** What a run of the command line loads, as its own JVM tells. */
@@ -22,7 +23,10 @@ class LoadedLibrariesTest {
           "jj2000.", "jj2000",
           "com.github.jaiimageio.", "jai-imageio",
           "com.twelvemonkeys.", "imageio-jpeg",
-          "javax.imageio.", "Image I/O");
+          "javax.imageio.", "Image I/O",
+          "org.apache.pdfbox.", "pdfbox",
+          "org.apache.fontbox.", "fontbox",
+          "com.openhtmltopdf.", "openhtmltopdf");
 
   private static Set<String> loadedBy(String... arguments)
       throws IOException, InterruptedException {
@@ -77,5 +81,13 @@ class LoadedLibrariesTest {
   void theSecondDecoderIsLoadedWhenAskedFor() throws Exception {
     assertEquals(
         Set.of("jnbis"), loadedBy("examine", "--second-decoder", reference("type-4-slaps.an2")));
+  }
+
+  @Test
+  void whatPrintsAPdfIsLoadedWhenAskedFor(@TempDir Path folder) throws Exception {
+    String pdf = folder.resolve("report.pdf").toString();
+    assertTrue(
+        loadedBy("examine", "--format", "pdf", "--output", pdf, reference("type-4-slaps.an2"))
+            .containsAll(Set.of("pdfbox", "fontbox", "openhtmltopdf")));
   }
 }

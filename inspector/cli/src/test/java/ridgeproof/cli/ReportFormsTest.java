@@ -1,10 +1,14 @@
 package ridgeproof.cli;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -82,6 +86,45 @@ class ReportFormsTest {
     CommandRun folderPage = run("examine", "--format", "html", folder.toString());
     assertEquals(64, folderPage.status());
     assertTrue(folderPage.error().contains("one file"), folderPage.error());
+  }
+
+  @Test
+  void aPdfIsForOneFileAndNotForATerminal() throws IOException {
+    Path pdf = folder.resolve("report.pdf");
+    String[] examine = {"examine", "--format", "pdf", "--output", pdf.toString(), first.toString()};
+    CommandRun written = CommandRun.of(examine);
+    assertEquals(run("examine", first.toString()).status(), written.status(), written.error());
+    assertEquals("", written.out());
+    assertTrue(new String(Files.readAllBytes(pdf), US_ASCII).startsWith("%PDF-1."));
+    CommandRun.of(examine).isOneLineOf(74, "--overwrite");
+    run("examine", "--format", "pdf", folder.toString()).isOneLineOf(64, "one file");
+    onTerminal("examine", "--format", "pdf", first.toString()).isOneLineOf(64, "--output");
+  }
+
+  @Test
+  void aPdfOnStandardOutputIsTheOneInAFile() throws IOException {
+    Path pdf = folder.resolve("report.pdf");
+    run("examine", "--format", "pdf", "--output", pdf.toString(), first.toString());
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    CommandRun.to(out, "examine", "--format", "pdf", first.toString());
+    assertArrayEquals(Files.readAllBytes(pdf), out.toByteArray());
+  }
+
+  @Test
+  void whatAPdfAloneHasIsRefusedForOtherForms() throws IOException {
+    run("examine", "--paper", "letter", first.toString()).isOneLineOf(64, "--format pdf");
+    run("examine", "--generated-at", "2026-03-02T10:15:00Z", first.toString())
+        .isOneLineOf(64, "--format pdf");
+    run("examine", "--format", "pdf", "--paper", "a3", first.toString()).isOneLineOf(64, "a3");
+  }
+
+  private static CommandRun onTerminal(String... arguments) {
+    ByteArrayOutputStream error = new ByteArrayOutputStream();
+    Console console =
+        new Console(
+            new PrintStream(new ByteArrayOutputStream()), new PrintStream(error), false, true, false);
+    int status = RidgeproofCommand.commandLine(console).execute(arguments);
+    return new CommandRun(status, "", error.toString());
   }
 
   @Test
