@@ -122,7 +122,11 @@ class ReportFormsTest {
     ByteArrayOutputStream error = new ByteArrayOutputStream();
     Console console =
         new Console(
-            new PrintStream(new ByteArrayOutputStream()), new PrintStream(error), false, true, false);
+            new PrintStream(new ByteArrayOutputStream()),
+            new PrintStream(error),
+            false,
+            true,
+            false);
     int status = RidgeproofCommand.commandLine(console).execute(arguments);
     return new CommandRun(status, "", error.toString());
   }
