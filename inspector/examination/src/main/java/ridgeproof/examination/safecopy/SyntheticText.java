@@ -49,6 +49,23 @@ final class SyntheticText {
     return made.toString();
   }
 
+  /** Of the characters of the text itself, for a form that few others have. */
+  String ofItsOwn(String text, Random random) {
+    String digits = text.replaceAll("[^0-9]", "");
+    String letters = text.replaceAll("[^A-Za-z]", "");
+    StringBuilder made = new StringBuilder(text.length());
+    text.codePoints()
+        .forEach(
+            c -> {
+              String members = isDigit(c) ? digits : letters;
+              made.appendCodePoint(
+                  isDigit(c) || isLetter(c)
+                      ? members.charAt(random.nextInt(members.length()))
+                      : like(c, random));
+            });
+    return made.toString();
+  }
+
   private int like(int c, Random random) {
     if (isLetter(c) || isDigit(c)) {
       return of(c, random);

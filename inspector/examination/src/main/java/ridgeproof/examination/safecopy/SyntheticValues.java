@@ -115,7 +115,10 @@ final class SyntheticValues {
     List<Boolean> wanted = verdicts(value, number, rule);
     String unlike = null;
     for (int i = 0; i < ATTEMPTS; i++) {
-      String made = texts.like(value, random);
+      String made =
+          i < ATTEMPTS / 2 || wanted.isEmpty()
+              ? texts.like(value, random)
+              : texts.ofItsOwn(value, random);
       if (!known.occurIn(made)) {
         if (verdicts(made, number, rule).equals(wanted)) {
           return made;

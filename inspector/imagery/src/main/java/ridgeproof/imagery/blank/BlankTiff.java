@@ -12,12 +12,9 @@ final class BlankTiff {
   private static final int WHITE_LINES = 0xFF;
   private static final int ENTRY_BYTES = 12;
   private static final int MOST_ENTRIES = 256;
-
-  /** Tags ascend; what comes after the last of TIFF 6.0 belongs to somebody else. */
-  private static final int LAST_BASELINE_TAG = 532;
-
   private static final int SHORT = 3;
   private static final int LONG = 4;
+  private static final int RATIONAL = 5;
 
   private final ByteSource source;
   private final boolean littleEndian;
@@ -41,19 +38,28 @@ final class BlankTiff {
     long previous = 0;
     for (int i = 0; i < entries && source.has(position, ENTRY_BYTES); i++) {
       long tag = number(position, 2);
-      if (tag <= previous || tag > LAST_BASELINE_TAG) {
+      if (tag <= previous) {
         break;
       }
       previous = tag;
-      long type = number(position + 2, 2);
-      long count = number(position + 4, 4);
-      // A single number stands in the entry itself; strings and others stand elsewhere and go.
-      boolean plain = (type == SHORT || type == LONG) && count == 1;
-      bytes.keep(position, plain ? ENTRY_BYTES : 8);
+      entry(bytes, position);
       position += ENTRY_BYTES;
     }
     bytes.fill(position, position + 4, 0);
     return bytes.toArray();
+  }
+
+  /** What does not fit into an entry stands elsewhere, and goes but for a resolution. */
+  private void entry(ImageBytes bytes, int position) {
+    long type = number(position + 2, 2);
+    long count = number(position + 4, 4);
+    long value = number(position + 8, 4);
+    boolean number = (type == SHORT || type == LONG) && count == 1;
+    boolean elsewhere = count > 4 || type == RATIONAL || count > 1 && type == LONG;
+    bytes.keep(position, number || elsewhere ? ENTRY_BYTES : 8);
+    if (type == RATIONAL && count == 1 && value < source.length()) {
+      bytes.keep((int) value, 8);
+    }
   }
 
   private long number(int position, int count) {

@@ -22,7 +22,12 @@ final class BlankWsq {
   /** From the marker: black and white; then height, width, shift and scale in between. */
   private static final int GRAY_RANGE_AT = 4;
 
+  private static final int SCALE_AT = 13;
   private static final int ENCODER_AT = 16;
+
+  /** 0.0001, so that whatever a decoder makes of the zeros stays within one gray level. */
+  private static final byte[] NO_SCALE = {4, 0, 1};
+
   private static final int SYMBOL_COUNTS = 16;
   private static final int MOST_SYMBOLS = 256;
 
@@ -139,6 +144,12 @@ final class BlankWsq {
           }
         }
         case DHT -> bytes.keep(start, holdsTables(start, length) ? length : SEGMENT_HEAD);
+        case SOF -> {
+          bytes.keep(start, Math.min(length, longest(WsqMarker.SOF)));
+          if (length > SCALE_AT + NO_SCALE.length) {
+            bytes.put(start + SCALE_AT, NO_SCALE);
+          }
+        }
         default -> bytes.keep(start, Math.min(length, longest(segment.marker())));
       }
     }

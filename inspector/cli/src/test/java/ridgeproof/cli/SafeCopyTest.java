@@ -1,0 +1,219 @@
+package ridgeproof.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import ridgeproof.cli.ToldStories.Told;
+import ridgeproof.examination.Depth;
+import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.examination.ExaminedImage;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.safecopy.FindingChange;
+import ridgeproof.examination.safecopy.SafeCopies;
+import ridgeproof.examination.safecopy.SafeCopy;
+import ridgeproof.finding.Finding;
+import ridgeproof.testing.ReferenceFiles;
+import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.TransactionReader;
+
+class SafeCopyTest {
+
+  private static final int FEW_LEVELS = 3;
+  private static final String ONE_GRAY_LEVEL = "RP-IMG-033";
+
+  /** US in place of a state is the value itself; pixels finer than they are labelled are gone. */
+  private static final Map<String, List<String>> NOT_REPRODUCED =
+      Map.of(
+          "country-as-birthplace", List.of("RP-PTL-010"),
+          "finer-than-labelled", List.of("RP-IMG-039"));
+
+  @TempDir Path folder;
+
+  static List<Told> stories() {
+    return ToldStories.all();
+  }
+
+  private static Transaction read(ByteSource bytes) {
+    return new TransactionReader(ToldStories.TABLES, ReadingLimits.standard()).read(bytes);
+  }
+
+  private static String structure(List<Finding> findings) {
+    return findings.stream()
+        .filter(finding -> finding.ruleId().startsWith("RP-STR-"))
+        .map(finding -> finding.ruleId() + " " + finding.location() + " " + finding.required())
+        .collect(Collectors.joining("\n"));
+  }
+
+  private static List<String> layout(Transaction transaction) {
+    return transaction.records().stream()
+        .map(
+            record ->
+                record.type()
+                    + " "
+                    + record.idc()
+                    + " "
+                    + record.range()
+                    + record.fields().stream().map(f -> f.number() + "@" + f.range()).toList())
+        .toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("stories")
+  void theLayoutAndItsDamageAreThoseOfTheOriginal(Told told) {
+    Transaction copy = read(told.copy().bytes());
+    assertEquals(layout(told.report().transaction()), layout(copy));
+    assertEquals(structure(told.report().transaction().findings()), structure(copy.findings()));
+    assertEquals(told.bytes().length, told.copy().bytes().length());
+  }
+
+  @ParameterizedTest
+  @MethodSource("stories")
+  void noImageOfTheCopyShowsAnything(Told told) {
+    ByteSource copy = told.copy().bytes();
+    FindingsReport report = ToldStories.EXAMINER.examine(copy, ExaminationOptions.standard());
+    for (int i = 0; i < report.images().size(); i++) {
+      ExaminedImage before = told.report().images().get(i);
+      ExaminedImage after = report.images().get(i);
+      assertFalse(before.data().equals(after.data()));
+      assertEquals(before.pixels().isPresent(), after.pixels().isPresent(), told.name());
+      boolean sound = before.decodingDefects().isEmpty();
+      if (sound && after.pixels().isPresent()) {
+        assertTrue(after.pixels().get().grayLevels() <= FEW_LEVELS, told.name() + " " + i);
+        assertEquals(before.pixels().get().width(), after.pixels().get().width());
+        assertEquals(before.pixels().get().height(), after.pixels().get().height());
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("stories")
+  void theCopyReproducesAllButWhatTheTicketNames(Told told) {
+    List<String> lost = rules(told.copy().lost());
+    assertEquals(NOT_REPRODUCED.getOrDefault(told.name(), List.of()), lost, told.name());
+    for (String rule : rules(told.copy().gained())) {
+      assertTrue(rule.equals(ONE_GRAY_LEVEL), () -> told.name() + " " + rule);
+    }
+  }
+
+  private static List<String> rules(List<FindingChange> changes) {
+    return changes.stream().map(change -> change.finding().ruleId()).distinct().sorted().toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("stories")
+  void noValueOfThePersonIsInTheCopy(Told told) {
+    String copy = latin(told.copy().bytes()).toUpperCase(Locale.ROOT);
+    for (String value : PersonalForms.words(told.report().transaction())) {
+      assertFalse(copy.contains(value.toUpperCase(Locale.ROOT)), told.name());
+    }
+  }
+
+  @Test
+  void theSameFileGivesTheSameCopy() {
+    Told told = stories().get(stories().size() - 1);
+    ExaminationOptions options = ToldStories.options(told.scenario());
+    SafeCopy again =
+        new SafeCopies(ToldStories.EXAMINER, options)
+            .of(ToldStories.EXAMINER.examine(ByteSource.of(told.bytes().clone()), options));
+    assertArrayEquals(told.copy().bytes().toArray(), again.bytes().toArray());
+  }
+
+  @Test
+  void aCopyMadeWithoutLookingAtTheImagesIsTheSame() {
+    Told told = stories().get(stories().size() - 1);
+    ExaminationOptions options = ToldStories.options(told.scenario()).withDepth(Depth.STRUCTURE);
+    SafeCopy quick =
+        new SafeCopies(ToldStories.EXAMINER, options)
+            .of(ToldStories.EXAMINER.examine(ByteSource.of(told.bytes()), options));
+    assertArrayEquals(told.copy().bytes().toArray(), quick.bytes().toArray());
+  }
+
+  @Test
+  void aCopyOfAReferenceFileReadsWithTheSameRecordsAndShowsNoImage() {
+    for (Path file : ReferenceFiles.all()) {
+      ByteSource bytes = ByteSource.of(ReferenceFiles.read(file.getFileName().toString()));
+      ExaminationOptions options = ExaminationOptions.standard();
+      FindingsReport report = ToldStories.EXAMINER.examine(bytes, options);
+      SafeCopy copy = new SafeCopies(ToldStories.EXAMINER, options).of(report);
+      FindingsReport copied = ToldStories.EXAMINER.examine(copy.bytes(), options);
+      String name = file.getFileName().toString();
+      assertEquals(layout(report.transaction()), layout(copied.transaction()), name);
+      assertEquals(List.of(), rules(copy.lost()), name);
+      for (ExaminedImage image : copied.images()) {
+        assertTrue(
+            image.pixels().filter(pixels -> pixels.grayLevels() <= FEW_LEVELS).isPresent(), name);
+      }
+      String text = latin(copy.bytes()).toUpperCase(Locale.ROOT);
+      for (String value : PersonalForms.words(report.transaction())) {
+        assertFalse(text.contains(value.toUpperCase(Locale.ROOT)), name);
+      }
+    }
+  }
+
+  @Test
+  void theTicketNamesTheCopyAndWhatItDoesNotShow() throws IOException {
+    Told told = story("country-as-birthplace");
+    Path file = Files.write(folder.resolve("file.an2"), told.bytes());
+    Path copy = folder.resolve("copy.an2");
+    CommandRun run =
+        CommandRun.of(
+            "ticket",
+            file.toString(),
+            "--profile",
+            told.scenario().expects().profile().isEmpty()
+                ? "identification-flats"
+                : told.scenario().expects().profile(),
+            "--attach-safe-copy",
+            copy.toString());
+    assertEquals(0, run.status(), run.error());
+    String words = run.out().replaceAll("\\s+", " ");
+    assertTrue(words.contains("Name copy.an2"), words);
+    assertTrue(words.contains(InputFile.sha256(ByteSource.of(Files.readAllBytes(copy)))), words);
+    assertTrue(words.contains("Not reproduced in the copy: RP-PTL-010 "), words);
+    assertTrue(words.contains("(record 2): the value was replaced."), words);
+    assertTrue(words.contains("Only in the copy: " + ONE_GRAY_LEVEL), words);
+    assertArrayEquals(told.bytes(), Files.readAllBytes(file));
+  }
+
+  @Test
+  void anExistingFileOrTheInputIsNotOverwritten() throws IOException {
+    Path file = Files.write(folder.resolve("file.an2"), story("clean-flats").bytes());
+    Path copy = Files.write(folder.resolve("copy.an2"), new byte[] {1});
+    String attach = "--attach-safe-copy";
+    CommandRun.of("ticket", file.toString(), attach, copy.toString())
+        .isOneLineOf(ExitStatus.INPUT_OUTPUT, "exists already");
+    assertArrayEquals(new byte[] {1}, Files.readAllBytes(copy));
+    CommandRun.of("ticket", file.toString(), attach, file.toString(), "--overwrite")
+        .isOneLineOf(ExitStatus.USAGE, "inputs are never written to");
+    String same = folder.resolve("new.txt").toString();
+    CommandRun.of("ticket", file.toString(), attach, same, "--output", same)
+        .isOneLineOf(ExitStatus.USAGE, "two files");
+    CommandRun run =
+        CommandRun.of("ticket", file.toString(), attach, copy.toString(), "--overwrite");
+    assertEquals(0, run.status(), run.error());
+    assertEquals(Files.size(file), Files.size(copy));
+  }
+
+  private static Told story(String name) {
+    return stories().stream().filter(told -> told.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  private static String latin(ByteSource bytes) {
+    return bytes.latin1(0, bytes.length());
+  }
+}

@@ -1,0 +1,68 @@
+package ridgeproof.cli;
+
+import java.util.List;
+import java.util.function.Function;
+import ridgeproof.corpus.scenario.DemonstrationSet;
+import ridgeproof.corpus.scenario.People;
+import ridgeproof.corpus.scenario.Scenario;
+import ridgeproof.corpus.scenario.TransactionComposer;
+import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.examination.Examiner;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.safecopy.SafeCopies;
+import ridgeproof.examination.safecopy.SafeCopy;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.ReadingLimits;
+
+/** Every demonstration story, composed, examined and copied once for all tests. */
+final class ToldStories {
+
+  static final SpecTables TABLES = SpecTables.open();
+  static final Examiner EXAMINER = new Examiner(TABLES, ReadingLimits.standard());
+
+  /** One story. */
+  record Told(Scenario scenario, byte[] bytes, FindingsReport report, SafeCopy copy) {
+
+    String name() {
+      return scenario.name();
+    }
+
+    @Override
+    public String toString() {
+      return name();
+    }
+  }
+
+  /** A class of its own: the threads that tell the stories wait for no class that is still made. */
+  private static final class Library {
+    static final List<Told> ALL = tell();
+  }
+
+  private ToldStories() {}
+
+  static List<Told> all() {
+    return Library.ALL;
+  }
+
+  /** What that file is to be held to. */
+  static ExaminationOptions options(Scenario scenario) {
+    return TABLES.profiles().stream()
+        .filter(profile -> profile.name().equals(scenario.expects().profile()))
+        .findFirst()
+        .map(ExaminationOptions.standard()::withProfile)
+        .orElse(ExaminationOptions.standard());
+  }
+
+  private static List<Told> tell() {
+    TransactionComposer composer = new TransactionComposer(new People());
+    Function<Scenario, Told> telling =
+        scenario -> {
+          byte[] bytes = composer.compose(scenario).bytes();
+          ExaminationOptions options = options(scenario);
+          FindingsReport report = EXAMINER.examine(ByteSource.of(bytes), options);
+          return new Told(scenario, bytes, report, new SafeCopies(EXAMINER, options).of(report));
+        };
+    return DemonstrationSet.scenarios().parallelStream().map(telling).toList();
+  }
+}
