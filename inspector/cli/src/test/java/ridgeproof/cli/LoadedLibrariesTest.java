@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import ridgeproof.testing.ReferenceFiles;
 
 /** What a run of the command line loads, as its own JVM tells. */
@@ -22,7 +24,9 @@ class LoadedLibrariesTest {
           "jj2000.", "jj2000",
           "com.github.jaiimageio.", "jai-imageio",
           "com.twelvemonkeys.", "imageio-jpeg",
-          "javax.imageio.", "Image I/O");
+          "javax.imageio.", "Image I/O",
+          "me.tongfei.", "progressbar",
+          "org.jline.", "jline");
 
   private static Set<String> loadedBy(String... arguments)
       throws IOException, InterruptedException {
@@ -77,5 +81,14 @@ class LoadedLibrariesTest {
   void theSecondDecoderIsLoadedWhenAskedFor() throws Exception {
     assertEquals(
         Set.of("jnbis"), loadedBy("examine", "--second-decoder", reference("type-4-slaps.an2")));
+  }
+
+  @Test
+  void whereNobodyWatchesNoProgressIsShown(@TempDir Path folder) throws Exception {
+    for (String name : List.of("a.an2", "b.an2")) {
+      Files.copy(ReferenceFiles.path("type-4-slaps.an2"), folder.resolve(name));
+    }
+    String out = folder.resolve("out.txt").toString();
+    assertEquals(Set.of(), loadedBy("examine", "--output", out, folder.toString()));
   }
 }
