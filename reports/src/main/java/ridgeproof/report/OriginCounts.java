@@ -16,7 +16,7 @@ import ridgeproof.transaction.LogicalRecord;
 final class OriginCounts {
 
   /** Values beyond these are counted together: hostile files could each bring another. */
-  static final int MOST = 500;
+  static final int MOST = 200;
 
   private static final int LONGEST = 120;
   private static final int MOST_ITEMS = 3;

@@ -83,8 +83,14 @@ record SummaryContents(
         count.severity().name(),
         style(count.severity().name()),
         count.rule().title(),
-        RuleListing.spoken(count.rule().remedy()),
+        remedy(count),
         share(count.files(), all.files()));
+  }
+
+  /** A remedy that hangs on what one file's finding requires says nothing of many. */
+  private static String remedy(RuleCount count) {
+    String remedy = count.rule().remedy();
+    return remedy.contains("{required}") ? "" : RuleListing.spoken(remedy);
   }
 
   private OriginTable table(OriginCounts counts) {

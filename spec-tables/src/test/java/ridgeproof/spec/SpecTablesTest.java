@@ -1,6 +1,7 @@
 package ridgeproof.spec;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -125,5 +126,16 @@ class SpecTablesTest {
   void aLineWithTooFewCellsIsReported() {
     TableError error = assertThrows(TableError.class, () -> Table.read("t.csv", "a,b\n1,2\n3\n"));
     assertTrue(error.getMessage().startsWith("t.csv, line 3"), error.getMessage());
+  }
+
+  @Test
+  void everyFieldThatTellsTheOriginOfACaptureIsAFieldOfTheLayouts() {
+    SpecTables tables = SpecTables.open();
+    assertFalse(tables.captureOrigins().isEmpty());
+    for (CaptureOrigin origin : tables.captureOrigins()) {
+      FieldNumber number = origin.field();
+      assertTrue(
+          tables.layout(number.recordType()).field(number, 502).isPresent(), number.toString());
+    }
   }
 }

@@ -4,11 +4,18 @@ import java.io.BufferedOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.file.CopyOption;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Collection;
+import java.util.Set;
+import java.util.UUID;
 
 /**
  * A file that is written beside its place and moved there when it is whole, so that a reader never
@@ -16,19 +23,47 @@ import java.util.Collection;
  */
 final class OutputFile implements Closeable {
 
+  private static final Set<PosixFilePermission> OWNER_ALONE =
+      Set.of(PosixFilePermission.OWNER_READ, PosixFilePermission.OWNER_WRITE);
+
   private final Path target;
   private final Path temporary;
-  private final OutputStream stream;
   private final boolean overwrite;
-  private final Thread whenEnded;
+  private final Thread whenEnded = new Thread(this::discard);
+  private final OutputStream stream;
+  private boolean discarded;
 
-  private OutputFile(Path target, Path temporary, boolean overwrite) throws IOException {
+  private OutputFile(Path target, boolean overwrite) throws IOException {
+    Path folder = target.toAbsolutePath().getParent();
     this.target = target;
-    this.temporary = temporary;
+    this.temporary = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
     this.overwrite = overwrite;
-    this.whenEnded = new Thread(() -> discard(temporary));
+    // Before there is a file, so that there is no moment in which an end of the process leaves it.
     Runtime.getRuntime().addShutdownHook(whenEnded);
-    this.stream = new BufferedOutputStream(Files.newOutputStream(temporary));
+    try {
+      this.stream = begin();
+    } catch (IOException e) {
+      forget();
+      throw e;
+    }
+  }
+
+  private synchronized OutputStream begin() throws IOException {
+    if (discarded) {
+      throw new IOException("the process is being ended");
+    }
+    return new BufferedOutputStream(
+        Channels.newOutputStream(
+            Files.newByteChannel(
+                temporary,
+                Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE),
+                permissions())));
+  }
+
+  private FileAttribute<?>[] permissions() {
+    return temporary.getFileSystem().supportedFileAttributeViews().contains("posix")
+        ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(OWNER_ALONE)}
+        : new FileAttribute<?>[0];
   }
 
   /**
@@ -46,9 +81,7 @@ final class OutputFile implements Closeable {
       if (Files.exists(target) && !overwrite) {
         throw CommandFailure.inputOutput(target + ": exists already; --overwrite replaces it");
       }
-      Path folder = target.toAbsolutePath().getParent();
-      Path temporary = Files.createTempFile(folder, "." + target.getFileName(), ".part");
-      return new OutputFile(target, temporary, overwrite);
+      return new OutputFile(target, overwrite);
     } catch (IOException e) {
       throw failure(target, e);
     }
@@ -96,15 +129,20 @@ final class OutputFile implements Closeable {
     } catch (IOException e) {
       // The first failure is the one worth telling.
     }
-    discard(temporary);
+    forget();
+  }
+
+  private void forget() {
+    discard();
     try {
       Runtime.getRuntime().removeShutdownHook(whenEnded);
     } catch (IllegalStateException e) {
-      // The process is being ended; the hook does its work again, which does no harm.
+      // The process is being ended; the hook does the same again.
     }
   }
 
-  private static void discard(Path temporary) {
+  private synchronized void discard() {
+    discarded = true;
     try {
       Files.deleteIfExists(temporary);
     } catch (IOException e) {

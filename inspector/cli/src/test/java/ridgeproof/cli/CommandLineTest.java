@@ -16,11 +16,6 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.CharacterEncoding;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.RecordDraft;
-import ridgeproof.transaction.TransactionWriter;
 
 class CommandLineTest {
 
@@ -32,7 +27,7 @@ class CommandLineTest {
   @BeforeEach
   void writeASoundTransaction() throws IOException {
     sound = folder.resolve("sound.an2");
-    Files.write(sound, transaction());
+    Files.write(sound, SmallTransaction.bytes());
   }
 
   @Test
@@ -42,7 +37,7 @@ class CommandLineTest {
     assertTrue(outcome.out().startsWith("READY  sound.an2"), outcome.out());
 
     Path cut = folder.resolve("cut.an2");
-    byte[] whole = transaction();
+    byte[] whole = SmallTransaction.bytes();
     Files.write(cut, Arrays.copyOf(whole, whole.length - 3));
     assertEquals(2, run("examine", cut.toString()).status());
 
@@ -56,7 +51,7 @@ class CommandLineTest {
   @Test
   void ofSeveralFilesTheWorstDecides() throws IOException {
     Path cut = folder.resolve("cut.an2");
-    byte[] whole = transaction();
+    byte[] whole = SmallTransaction.bytes();
     Files.write(cut, Arrays.copyOf(whole, whole.length - 3));
     assertEquals(2, run("examine", sound.toString(), cut.toString()).status());
     CommandRun json = run("examine", "--format", "json", sound.toString(), cut.toString());
@@ -202,47 +197,5 @@ class CommandLineTest {
 
   private static CommandRun run(String... arguments) {
     return CommandRun.of(arguments);
-  }
-
-  /** A type of transaction of which no prints are asked. */
-  private static byte[] transaction() {
-    RecordDraft header =
-        RecordDraft.tagged(
-            1,
-            List.of(
-                field(1, 1, ""),
-                field(1, 2, "0500"),
-                field(1, 3, ""),
-                field(1, 4, "MAP"),
-                field(1, 5, "20260302"),
-                field(1, 7, "THP000000"),
-                field(1, 8, "THP000001"),
-                field(1, 9, "PILOT-0001"),
-                field(1, 11, "00.00"),
-                field(1, 12, "00.00")));
-    RecordDraft particulars =
-        RecordDraft.tagged(
-            2,
-            List.of(
-                field(2, 1, ""),
-                field(2, 2, "00"),
-                field(2, 5, "Y"),
-                field(2, 18, NAME),
-                field(2, 20, "MD"),
-                field(2, 22, "19900214"),
-                field(2, 24, "F"),
-                field(2, 25, "U"),
-                field(2, 27, "507"),
-                field(2, 29, "150"),
-                field(2, 31, "BRO"),
-                field(2, 32, "BLK"),
-                field(2, 37, "PILOT LICENCE"),
-                field(2, 38, "20260302"),
-                field(2, 73, "MDTHP0001")));
-    return new TransactionWriter(CharacterEncoding.ASCII).write(List.of(header, particulars));
-  }
-
-  private static FieldDraft field(int type, int field, String value) {
-    return FieldDraft.text(new FieldNumber(type, field), value);
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +27,9 @@ class LoadedLibrariesTest {
           "javax.imageio.", "Image I/O",
           "org.apache.pdfbox.", "pdfbox",
           "org.apache.fontbox.", "fontbox",
-          "com.openhtmltopdf.", "openhtmltopdf");
+          "com.openhtmltopdf.", "openhtmltopdf",
+          "me.tongfei.", "progressbar",
+          "org.jline.", "jline");
 
   private static Set<String> loadedBy(String... arguments)
       throws IOException, InterruptedException {
@@ -89,5 +92,14 @@ class LoadedLibrariesTest {
     assertTrue(
         loadedBy("examine", "--format", "pdf", "--output", pdf, reference("type-4-slaps.an2"))
             .containsAll(Set.of("pdfbox", "fontbox", "openhtmltopdf")));
+  }
+
+  @Test
+  void whereNobodyWatchesNoProgressIsShown(@TempDir Path folder) throws Exception {
+    for (String name : List.of("a.an2", "b.an2")) {
+      Files.copy(ReferenceFiles.path("type-4-slaps.an2"), folder.resolve(name));
+    }
+    String out = folder.resolve("out.txt").toString();
+    assertEquals(Set.of(), loadedBy("examine", "--output", out, folder.toString()));
   }
 }

@@ -1,0 +1,55 @@
+package ridgeproof.cli;
+
+import java.util.List;
+import ridgeproof.spec.FieldNumber;
+import ridgeproof.transaction.CharacterEncoding;
+import ridgeproof.transaction.FieldDraft;
+import ridgeproof.transaction.RecordDraft;
+import ridgeproof.transaction.TransactionWriter;
+
+/** A transaction of a type of which no prints are asked, with nothing to object to. */
+final class SmallTransaction {
+
+  private SmallTransaction() {}
+
+  static byte[] bytes() {
+    RecordDraft header =
+        RecordDraft.tagged(
+            1,
+            List.of(
+                field(1, 1, ""),
+                field(1, 2, "0500"),
+                field(1, 3, ""),
+                field(1, 4, "MAP"),
+                field(1, 5, "20260302"),
+                field(1, 7, "THP000000"),
+                field(1, 8, "THP000001"),
+                field(1, 9, "PILOT-0001"),
+                field(1, 11, "00.00"),
+                field(1, 12, "00.00")));
+    RecordDraft particulars =
+        RecordDraft.tagged(
+            2,
+            List.of(
+                field(2, 1, ""),
+                field(2, 2, "00"),
+                field(2, 5, "Y"),
+                field(2, 18, "SPECIMEN,ADA MARIA"),
+                field(2, 20, "MD"),
+                field(2, 22, "19900214"),
+                field(2, 24, "F"),
+                field(2, 25, "U"),
+                field(2, 27, "507"),
+                field(2, 29, "150"),
+                field(2, 31, "BRO"),
+                field(2, 32, "BLK"),
+                field(2, 37, "PILOT LICENCE"),
+                field(2, 38, "20260302"),
+                field(2, 73, "MDTHP0001")));
+    return new TransactionWriter(CharacterEncoding.ASCII).write(List.of(header, particulars));
+  }
+
+  private static FieldDraft field(int type, int field, String value) {
+    return FieldDraft.text(new FieldNumber(type, field), value);
+  }
+}
