@@ -232,9 +232,10 @@ class ComparisonTest {
   @Test
   void whatWasMendedWhatIsNewAndWhatIsLeftAreCounted() {
     TransactionComparison comparison =
-        compare(
-            PilotCard.ascii().header(5, "20261399").without(4),
-            PilotCard.ascii().without(4).without(5));
+        Renderings.compare(
+            PilotCard.ascii().header(5, "20261399").without(4).bytes(),
+            PilotCard.ascii().without(4).without(5).bytes(),
+            Depth.IMAGES);
     assertEquals(List.of("RP-FLD-008"), comparison.lost().stream().map(Finding::ruleId).toList());
     assertEquals(List.of("RP-TXN-004"), comparison.gained().stream().map(Finding::ruleId).toList());
     assertEquals(
