@@ -39,8 +39,8 @@ final class DemoCommand implements Callable<Integer> {
 
   private static final String ROW = "%-47s  %-10s  %s";
 
-  /** A file with nothing wrong but its ridges passes today, and a reader has to know why. */
-  private static final String NOT_YET = "its fault is in the ridges, which no rule looks at yet";
+  /** A fault of ridges below the limits passes, and a reader has to know why. */
+  private static final String NOT_YET = "its fault is in the ridges, within the limits in use";
 
   @Option(
       names = "--output",
