@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 @Command(
     name = "ridgeproof-calibration",
     mixinStandardHelpOptions = true,
-    subcommands = {MeasureCommand.class},
+    subcommands = {MeasureCommand.class, FitCommand.class},
     description = "Fits the limits of ridge measures on synthetic prints and evaluates them.")
 public final class CalibrationCommand {
 
@@ -22,7 +22,10 @@ public final class CalibrationCommand {
     CommandLine line = new CommandLine(new CalibrationCommand());
     line.setParameterExceptionHandler(
         (failure, arguments) -> {
-          failure.getCommandLine().getErr().println("ridgeproof-calibration: " + failure.getMessage());
+          failure
+              .getCommandLine()
+              .getErr()
+              .println("ridgeproof-calibration: " + failure.getMessage());
           failure.getCommandLine().getErr().flush();
           return USAGE;
         });

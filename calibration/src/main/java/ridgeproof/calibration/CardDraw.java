@@ -22,6 +22,7 @@ import ridgeproof.ridges.FingerAnalysis;
 import ridgeproof.ridges.FingerAnalyzer;
 import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.RidgeMeasure;
+import ridgeproof.ridges.Score;
 import ridgeproof.ridges.SlapAnalyzer;
 import ridgeproof.transaction.ByteSource;
 
@@ -33,6 +34,7 @@ final class CardDraw {
 
   private static final int FIRST_OF_SEVERAL = 13;
 
+  private final long seed;
   private final SubjectPlan plan;
 
   /**
@@ -40,6 +42,7 @@ final class CardDraw {
    * @param defectRate the probability of a defect in one image
    */
   CardDraw(long seed, double defectRate) {
+    this.seed = seed;
     this.plan = new SubjectPlan(seed, defectRate, 0);
   }
 
@@ -80,23 +83,21 @@ final class CardDraw {
       found.put(fingers.get(0), FingerAnalyzer.analyse(image, ppi));
       return found;
     }
-    Map<FingerPosition, FingerAnalysis> slap =
-        SlapAnalyzer.analyse(image, ppi, fingers).fingers();
+    Map<FingerPosition, FingerAnalysis> slap = SlapAnalyzer.analyse(image, ppi, fingers).fingers();
     for (FingerPosition finger : fingers) {
       found.put(
           finger,
-          slap.getOrDefault(
-              finger,
-              new FingerAnalysis(List.of(), Optional.empty(), ridgeproof.ridges.Score.NONE)));
+          slap.getOrDefault(finger, new FingerAnalysis(List.of(), Optional.empty(), Score.NONE)));
     }
     return found;
   }
 
-  private static MeasuredPrint labelled(
+  private MeasuredPrint labelled(
       int card, TakenPrint taken, FingerPosition finger, FingerAnalysis analysis) {
     Optional<Map.Entry<CaptureDefect, Double>> defect =
         taken.defects().entrySet().stream().findFirst();
     return new MeasuredPrint(
+        seed,
         card,
         taken.box(),
         finger,

@@ -13,6 +13,7 @@ import ridgeproof.ridges.RidgeMeasure;
 /**
  * One finger in one image with what is true of it and what was measured.
  *
+ * @param seed of the draw; 0 for a print that was not drawn
  * @param card number of the card in its draw, from 1
  * @param box position code of the image
  * @param defect what the capture of the image was spoilt by
@@ -20,6 +21,7 @@ import ridgeproof.ridges.RidgeMeasure;
  * @param values what could be measured; nothing where no print was found
  */
 record MeasuredPrint(
+    long seed,
     int card,
     int box,
     FingerPosition finger,
@@ -60,6 +62,6 @@ record MeasuredPrint(
     Map<RidgeMeasure, Double> more = new EnumMap<>(RidgeMeasure.class);
     more.putAll(values);
     more.put(measure, value);
-    return new MeasuredPrint(card, box, finger, kind, defect, strength, more);
+    return new MeasuredPrint(seed, card, box, finger, kind, defect, strength, more);
   }
 }

@@ -23,6 +23,8 @@ final class SignatureField {
   private final float[] dominance;
   private final float[] unevenness;
   private final float[] edge;
+  private final float[] grain;
+  private final float[] crossing;
 
   private SignatureField(int blocks) {
     period = new float[blocks];
@@ -34,6 +36,8 @@ final class SignatureField {
     dominance = new float[blocks];
     unevenness = new float[blocks];
     edge = new float[blocks];
+    grain = new float[blocks];
+    crossing = new float[blocks];
   }
 
   static SignatureField of(byte[] pixels, TensorField tensors) {
@@ -68,6 +72,8 @@ final class SignatureField {
     dominance[block] = (float) signature.dominance();
     unevenness[block] = (float) signature.unevenness();
     edge[block] = (float) signature.edge();
+    grain[block] = (float) signature.grain();
+    crossing[block] = (float) signature.crossing();
   }
 
   /** Pixels from ridge to ridge; 0 where the profile does not repeat. */
@@ -110,6 +116,16 @@ final class SignatureField {
   /** Standard deviation of the ratio of ridge to valley width within the block. */
   double unevenness(int block) {
     return unevenness[block];
+  }
+
+  /** Mean step from pixel to pixel along the ridges, of the contrast; falls with blur. */
+  double grain(int block) {
+    return grain[block];
+  }
+
+  /** What varies along the ridges, grain left out, of the contrast; rises with a second print. */
+  double crossing(int block) {
+    return crossing[block];
   }
 
   /** Pixels from valley to ridge level at the steepest place. */
