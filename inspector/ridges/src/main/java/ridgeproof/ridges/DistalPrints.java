@@ -36,8 +36,8 @@ final class DistalPrints {
   /** Millimetres: the gap between parts of one print. */
   private static final double GAP = 1.8;
 
-  /** Degrees. */
-  private static final double STEEPEST = 80;
+  /** Degrees; a hand is turned by 45 at most, and two fingers that touch lie across. */
+  private static final double STEEPEST = 50;
 
   private static final double LONG = 1.3;
 
