@@ -8,9 +8,6 @@ final class BlockMeasures {
 
   private static final double STRONG = 0.8;
 
-  /** Blocks. */
-  private static final double PATCH = 2;
-
   private final RidgeMaps maps;
   private final int[] ridges;
 
@@ -60,8 +57,7 @@ final class BlockMeasures {
         mean(signatures::unevenness),
         Statistics.quantile(edges, edges.length, 0.5) / maps.scale(),
         Statistics.quantile(relative, relative.length, 0.5),
-        median(signatures::grain),
-        median(signatures::crossing));
+        median(signatures::grain));
   }
 
   private double median(IntToDoubleFunction value) {
@@ -74,22 +70,6 @@ final class BlockMeasures {
     double[] contrasts = values(maps.signatures()::contrast);
     double strong = Statistics.quantile(contrasts, contrasts.length, STRONG);
     return mean(block -> maps.signatures().contrast(block) < strong / 2 ? 1 : 0);
-  }
-
-  /** The largest patch of such blocks, without what is narrower than 3 mm, mm2. */
-  double faintAreaMm2() {
-    BlockGrid grid = maps.grid();
-    double[] contrasts = values(maps.signatures()::contrast);
-    double strong = Statistics.quantile(contrasts, contrasts.length, STRONG);
-    boolean[] faint = new boolean[grid.blocks()];
-    for (int block : ridges) {
-      faint[block] = maps.signatures().contrast(block) < strong / 2;
-    }
-    boolean[] patches = RidgeMask.open(RidgeMask.majority(faint, grid, 1, 0.5), grid, PATCH);
-    return RidgeRegion.of(patches, grid).stream()
-        .mapToDouble(RidgeRegion::areaMm2)
-        .findFirst()
-        .orElse(0);
   }
 
   double contrast() {

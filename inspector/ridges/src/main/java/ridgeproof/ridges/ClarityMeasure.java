@@ -14,9 +14,6 @@ package ridgeproof.ridges;
  * @param blur that width over half a ridge period: below 0.3 sharp, 0.4 no more than a sine wave
  * @param grain median step from pixel to pixel along the ridges, of the contrast: what is finer
  *     than ridges, which blur takes away first
- * @param crossing median root mean square variation along the ridges over runs of half a period, of
- *     the contrast: nothing where all ridges of a place run one way, more where a second print lies
- *     over the first
  */
 public record ClarityMeasure(
     double clarity,
@@ -24,5 +21,4 @@ public record ClarityMeasure(
     double unevenness,
     double edgePixels,
     double blur,
-    double grain,
-    double crossing) {}
+    double grain) {}

@@ -1,11 +1,13 @@
 package ridgeproof.ridges;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Looks for a strip without ridges between parts of one print, row by row across the finger. A row
- * counts when ridges stand firmly on either side of the strip.
+ * counts when ridges stand firmly on either side of the strip and it lies in line with those of the
+ * other rows.
  */
 final class GapFinder {
 
@@ -20,6 +22,9 @@ final class GapFinder {
 
   /** Of those blocks. */
   private static final int FIRM_AT_LEAST = 3;
+
+  /** Blocks, 3.7 mm: strips farther from the middle of the others are other faults. */
+  private static final double STRAY = 6;
 
   /** Of the rows of a part. */
   private static final double BESIDE = 0.75;
@@ -42,17 +47,25 @@ final class GapFinder {
       }
     }
     int rows = print.bottom() - print.top() + 1;
-    double[] widths = new double[rows];
-    int count = 0;
+    List<Strip> strips = new ArrayList<>();
     for (int row = print.top(); row <= print.bottom(); row++) {
-      int width = widest(maps, mask, grid, row);
-      if (width >= LEAST_GAP) {
-        widths[count++] = width * BlockGrid.BLOCK_MM;
-      }
+      widest(maps, mask, grid, row).ifPresent(strips::add);
     }
-    return new GapMeasure(
-        Statistics.quantile(Arrays.copyOf(widths, count), count, 0.5), (double) count / rows);
+    double middle = median(strips.stream().mapToDouble(Strip::middle).toArray());
+    double[] widths =
+        strips.stream()
+            .filter(strip -> Math.abs(strip.middle() - middle) <= STRAY)
+            .mapToDouble(strip -> strip.width() * BlockGrid.BLOCK_MM)
+            .toArray();
+    return new GapMeasure(median(widths), (double) widths.length / rows);
   }
+
+  private static double median(double[] values) {
+    return Statistics.quantile(values, values.length, 0.5);
+  }
+
+  /** Blocks without ridges in one row. */
+  private record Strip(double middle, int width) {}
 
   /** What lies mostly above or below is another joint. */
   private static boolean isBeside(RidgeRegion part, RidgeRegion print) {
@@ -60,17 +73,18 @@ final class GapFinder {
     return common >= BESIDE * (part.bottom() - part.top() + 1);
   }
 
-  private static int widest(RidgeMaps maps, boolean[] mask, BlockGrid grid, int row) {
-    int widest = 0;
+  private static Optional<Strip> widest(RidgeMaps maps, boolean[] mask, BlockGrid grid, int row) {
+    Optional<Strip> widest = Optional.empty();
     int last = -1;
     for (int column = 0; column < grid.columns(); column++) {
       if (isRidge(maps, mask, grid, column, row)) {
         int gap = column - last - 1;
         boolean between = last >= 0 && gap >= LEAST_GAP && gap <= MOST_GAP;
         if (between
+            && gap > widest.map(Strip::width).orElse(0)
             && isFirm(maps, mask, grid, last, row, -1)
             && isFirm(maps, mask, grid, column, row, 1)) {
-          widest = Math.max(widest, gap);
+          widest = Optional.of(new Strip((last + column) / 2.0, gap));
         }
         last = column;
       }

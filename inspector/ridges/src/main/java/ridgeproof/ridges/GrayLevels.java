@@ -88,7 +88,6 @@ final class GrayLevels {
         blocks.shareWithin(0, DRY),
         blocks.shareWithin(DARK, 2),
         blocks.faintShare(),
-        blocks.faintAreaMm2(),
         modulation(blocks),
         polarity(blocks.level()));
   }

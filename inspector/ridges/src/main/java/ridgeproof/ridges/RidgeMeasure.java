@@ -71,7 +71,6 @@ public enum RidgeMeasure {
   DARK_SHARE("dark-share", "part of the print that is dark", Unit.SHARE, m -> m.tone().darkShare()),
   FAINT_SHARE(
       "faint-share", "part of the ridges that is faint", Unit.SHARE, m -> m.tone().faintShare()),
-  FAINT_AREA("faint-area", "largest patch of faint ridges", Unit.MM2, m -> m.tone().faintAreaMm2()),
   MODULATION(
       "modulation",
       "contrast of the ridges over the depth of the print",
@@ -85,7 +84,6 @@ public enum RidgeMeasure {
   EDGE_WIDTH("edge-width", "width of the ridge edges", Unit.PIXELS, m -> m.clarity().edgePixels()),
   BLUR("blur", "softness of the ridge edges", Unit.RATIO, m -> m.clarity().blur()),
   GRAIN("grain", "detail finer than ridges", Unit.SHARE, m -> m.clarity().grain()),
-  CROSSING("crossing", "variation along the ridges", Unit.SHARE, m -> m.clarity().crossing()),
   SMEAR_AREA("smear-area", "area of ink without ridges", Unit.MM2, m -> m.smear().areaMm2()),
   SMEAR_SHARE("smear-share", "part of ink without ridges", Unit.SHARE, m -> m.smear().share()),
   GAP_WIDTH("gap-width", "width of a gap in the print", Unit.MM, m -> m.gap().widthMm()),

@@ -9,9 +9,6 @@ final class Signature {
   /** Pixels along the ridges. */
   static final int BREADTH = 16;
 
-  /** Pixels along the ridges; half a period, so that other ridges still show. */
-  private static final int RUN = 4;
-
   private static final int FIRST_LAG = 4;
   private static final int LAST_LAG = 20;
   private static final int FREQUENCIES = 16;
@@ -211,24 +208,6 @@ final class Signature {
       }
     }
     return contrast() <= 0 ? 0 : steps / (LENGTH * (BREADTH - 1) * contrast());
-  }
-
-  /** Root mean square of what varies along the ridges more slowly than grain, of the contrast. */
-  double crossing() {
-    double sum = 0;
-    for (int u = 0; u < LENGTH; u++) {
-      for (int v = 0; v < BREADTH; v += RUN) {
-        int at = u * BREADTH + v;
-        int run = 0;
-        for (int k = 0; k < RUN; k++) {
-          run += samples[at + k];
-        }
-        double off = (double) run / RUN - gray[u];
-        sum += off * off;
-      }
-    }
-    double mean = sum / (LENGTH * BREADTH / RUN);
-    return contrast() <= 0 ? 0 : Math.sqrt(mean) / contrast();
   }
 
   double dominance() {

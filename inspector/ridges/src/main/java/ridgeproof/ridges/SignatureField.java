@@ -24,7 +24,6 @@ final class SignatureField {
   private final float[] unevenness;
   private final float[] edge;
   private final float[] grain;
-  private final float[] crossing;
 
   private SignatureField(int blocks) {
     period = new float[blocks];
@@ -37,7 +36,6 @@ final class SignatureField {
     unevenness = new float[blocks];
     edge = new float[blocks];
     grain = new float[blocks];
-    crossing = new float[blocks];
   }
 
   static SignatureField of(byte[] pixels, TensorField tensors) {
@@ -73,7 +71,6 @@ final class SignatureField {
     unevenness[block] = (float) signature.unevenness();
     edge[block] = (float) signature.edge();
     grain[block] = (float) signature.grain();
-    crossing[block] = (float) signature.crossing();
   }
 
   /** Pixels from ridge to ridge; 0 where the profile does not repeat. */
@@ -121,11 +118,6 @@ final class SignatureField {
   /** Mean step from pixel to pixel along the ridges, of the contrast; falls with blur. */
   double grain(int block) {
     return grain[block];
-  }
-
-  /** What varies along the ridges, grain left out, of the contrast; rises with a second print. */
-  double crossing(int block) {
-    return crossing[block];
   }
 
   /** Pixels from valley to ridge level at the steepest place. */

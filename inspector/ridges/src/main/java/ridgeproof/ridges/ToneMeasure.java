@@ -14,7 +14,6 @@ package ridgeproof.ridges;
  * @param darkShare part of the blocks with a ridge share above 0.6
  * @param faintShare part of the blocks with clear ridges whose contrast is less than half of what
  *     the strongest fifth has
- * @param faintAreaMm2 of the largest patch of such blocks, square millimetres
  * @param modulation contrast over the way from paper to the darkest: twice the way from {@code
  *     surroundLevel} to midway between ridges and valleys; 1 when valleys are as light as paper, 0
  *     when there is no surround
@@ -30,7 +29,6 @@ public record ToneMeasure(
     double dryShare,
     double darkShare,
     double faintShare,
-    double faintAreaMm2,
     double modulation,
     Polarity polarity) {
 
