@@ -14,6 +14,12 @@ final class FingerAxis {
   /** Degrees. */
   private static final double STEP = 1.5;
 
+  /** Degrees beyond which only what is clearly not round leans. */
+  private static final double FAR = 25;
+
+  /** Upright box over the least of a print that may be round: a disc of blocks has corners. */
+  private static final double ROUND = 1.16;
+
   private static final int LEAST_ROWS = 8;
 
   private FingerAxis() {}
@@ -44,6 +50,9 @@ final class FingerAxis {
         least = area;
         best = degrees;
       }
+    }
+    if (Math.abs(best) > FAR && boxArea(outline, 0) < ROUND * least) {
+      return new RotationMeasure(0, 0);
     }
     double plain = 1 - Statistics.ramp(Math.abs(best), STEEPEST - 5, STEEPEST);
     return new RotationMeasure(best, plain * Statistics.ramp(most / least, 1.02, 1.2));
