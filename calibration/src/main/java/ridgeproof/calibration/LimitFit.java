@@ -26,6 +26,9 @@ final class LimitFit {
   private static final double FIRST_PRICE = 8;
   private static final double LAST_PRICE = 4096;
 
+  /** Of a limit, by which it is moved to see how much hangs on it; the wider count for less. */
+  private static final double[] MARGINS = {0.06, 0.15, 0.3};
+
   private final List<MeasuredPrint> training;
 
   LimitFit(List<MeasuredPrint> training) {
@@ -85,7 +88,7 @@ final class LimitFit {
         fitCase.bounds().stream()
             .map(bound -> candidates(bound, wanted, clean))
             .toArray(double[][]::new);
-    double[] best = Arrays.stream(candidates).mapToDouble(c -> c[0]).toArray();
+    List<double[]> best = new ArrayList<>();
     double least = Double.MAX_VALUE;
     int combinations = Arrays.stream(candidates).mapToInt(c -> c.length).reduce(1, (a, b) -> a * b);
     for (int n = 0; n < combinations; n++) {
@@ -97,11 +100,15 @@ final class LimitFit {
       }
       double cost = cost(fitCase, limits, wanted, clean, price);
       if (cost < least) {
+        best.clear();
+      }
+      if (cost <= least) {
         least = cost;
-        best = limits;
+        best.add(limits);
       }
     }
-    return best;
+    // Where nothing tells limits apart, the middle lies farthest from both sides.
+    return best.get(best.size() / 2);
   }
 
   private static double cost(
@@ -110,14 +117,16 @@ final class LimitFit {
       List<MeasuredPrint> wanted,
       List<MeasuredPrint> clean,
       double price) {
-    return missed(fitCase, limits, wanted, 0)
-        + 0.5 * missed(fitCase, limits, wanted, -MARGIN)
-        + price * (1 - missed(fitCase, limits, clean, 0))
-        + price / 4 * (1 - missed(fitCase, limits, clean, MARGIN));
+    double cost =
+        missed(fitCase, limits, wanted, 0) + price * (1 - missed(fitCase, limits, clean, 0));
+    double weight = 0.5;
+    for (double margin : MARGINS) {
+      cost += weight * missed(fitCase, limits, wanted, -margin);
+      cost += weight / 2 * price * (1 - missed(fitCase, limits, clean, margin));
+      weight /= 4;
+    }
+    return cost;
   }
-
-  /** Of a limit, by which it is moved to see how much hangs on it. */
-  private static final double MARGIN = 0.06;
 
   private static double missed(
       FitCase fitCase, double[] limits, List<MeasuredPrint> prints, double looser) {
@@ -167,7 +176,7 @@ final class LimitFit {
         }
       }
     }
-    return found.build().map(LimitFit::rounded).distinct().toArray();
+    return found.build().map(LimitFit::rounded).sorted().distinct().toArray();
   }
 
   static double rounded(double value) {
