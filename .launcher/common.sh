@@ -1,5 +1,5 @@
 # Builds the project on first use and after each change of its sources, then starts a main class of it.
-# Sourced by ./ridgeproof and ./ridgeproof-corpus, which set: program (its name) and home (the project).
+# Sourced by ./ridgeproof, ./ridgeproof-corpus and ./ridgeproof-calibration, which set: program (its name) and home (the project).
 
 state=$home/.ridgeproof
 jar=$home/inspector/cli/target/cli-0.1.0-SNAPSHOT.jar

@@ -101,7 +101,7 @@ public final class CorpusCommand implements Callable<Integer> {
         error.flush();
         return INPUT_OUTPUT;
       }
-      new Batch(new SubjectPlan(seed, defectRate), folder, cores).write(subjects);
+      new Batch(new SubjectPlan(seed, defectRate, defectRate), folder, cores).write(subjects);
     } catch (IOException e) {
       error.println("ridgeproof-corpus: cannot write to " + folder + ": " + e.getMessage());
       error.flush();

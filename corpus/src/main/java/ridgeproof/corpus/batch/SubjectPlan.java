@@ -15,7 +15,7 @@ import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.corpus.scenario.Subject;
 
 /** Draws the story of one subject of a batch: who, which set, and what goes wrong. */
-final class SubjectPlan {
+public final class SubjectPlan {
 
   private static final List<String> NAMES =
       List.of("ADA", "BRUNO", "CARLA", "DARIO", "EDDA", "FINN", "GRETA", "HUGO", "IDA", "JORIS");
@@ -25,17 +25,21 @@ final class SubjectPlan {
 
   private final long seed;
   private final double defectRate;
+  private final double mistakeRate;
 
   /**
-   * @param defectRate the probability of a defect in one image, and of a mistake in one file
+   * @param seed another gives other people
+   * @param defectRate the probability of a defect in one image
+   * @param mistakeRate the probability of a mistake in one file
    */
-  SubjectPlan(long seed, double defectRate) {
+  public SubjectPlan(long seed, double defectRate, double mistakeRate) {
     this.seed = seed;
     this.defectRate = defectRate;
+    this.mistakeRate = mistakeRate;
   }
 
   /** The story of one subject, counted from 1; it does not depend on how many there are. */
-  Scenario scenario(int subject) {
+  public Scenario scenario(int subject) {
     Dice dice = new Dice(seed, subject);
     long own = seed * 1_000_003 + subject;
     CardKind set = dice.chance(0.5) ? CardKind.ROLLED_CARD : CardKind.FLATS;
@@ -48,7 +52,7 @@ final class SubjectPlan {
     List<PrintDefect> defects = defects(boxes, dice);
     List<Mistake> mistakes = new ArrayList<>();
     List<Damage> damages = new ArrayList<>();
-    if (dice.chance(defectRate)) {
+    if (dice.chance(mistakeRate)) {
       drawMistake(set, dice, mistakes, damages);
     }
     String control = String.format(Locale.ROOT, "BATCH-%06d", subject);

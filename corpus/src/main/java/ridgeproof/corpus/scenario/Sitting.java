@@ -18,7 +18,7 @@ import ridgeproof.corpus.finger.Slap;
 import ridgeproof.corpus.finger.TwoThumbs;
 
 /** The hour at the station: every image of a story, with all that goes wrong there. */
-final class Sitting {
+public final class Sitting {
 
   private static final int RIGHT_FOUR = 13;
   private static final int LEFT_FOUR = 14;
@@ -31,13 +31,13 @@ final class Sitting {
   private final Scenario scenario;
   private final People people;
 
-  Sitting(Scenario scenario, People people) {
+  public Sitting(Scenario scenario, People people) {
     this.scenario = scenario;
     this.people = people;
   }
 
   /** The images in the order of the boxes; a box whose fingers are all missing has none. */
-  List<TakenPrint> prints() {
+  public List<TakenPrint> prints() {
     List<TakenPrint> prints = new ArrayList<>();
     for (int box : scenario.prints().boxes()) {
       take(box, 0).ifPresent(prints::add);

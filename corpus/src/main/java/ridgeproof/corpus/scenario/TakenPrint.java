@@ -16,7 +16,7 @@ import ridgeproof.corpus.finger.Impression;
  * @param labelledPpi pixels per inch that the record states
  * @param mistake what went wrong with the box
  */
-record TakenPrint(
+public record TakenPrint(
     int box,
     List<FingerDigit> shown,
     List<FingerDigit> labels,
@@ -27,17 +27,19 @@ record TakenPrint(
 
   private static final int FIRST_PLAIN = 11;
 
-  TakenPrint {
+  public TakenPrint {
     shown = List.copyOf(shown);
     labels = List.copyOf(labels);
     defects = Map.copyOf(defects);
   }
 
-  boolean isRolled() {
+  /** Whether the box is one of the ten for rolled fingers. */
+  public boolean isRolled() {
     return box < FIRST_PLAIN;
   }
 
-  boolean showsSeveral() {
+  /** Whether the box is for several fingers. */
+  public boolean showsSeveral() {
     return box > FIRST_PLAIN + 1;
   }
 }

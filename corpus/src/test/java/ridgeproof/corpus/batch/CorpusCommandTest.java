@@ -46,7 +46,7 @@ class CorpusCommandTest {
   void theSameOptionsGiveTheSameFolderWhateverTheNumberOfCores() throws Exception {
     Path one = Files.createDirectory(folder.resolve("one"));
     Path other = folder.resolve("other");
-    new Batch(new SubjectPlan(11, 0.5), one, 1).write(2);
+    new Batch(new SubjectPlan(11, 0.5, 0.5), one, 1).write(2);
     assertEquals(
         0,
         run(
@@ -91,20 +91,20 @@ class CorpusCommandTest {
 
   @Test
   void defectsAndMistakesComeAtTheRateAskedFor() {
-    SubjectPlan plan = new SubjectPlan(3, 0.2);
+    SubjectPlan plan = new SubjectPlan(3, 0.2, 0.2);
     List<Scenario> stories = IntStream.rangeClosed(1, 2000).mapToObj(plan::scenario).toList();
     double images = stories.stream().mapToInt(s -> s.prints().boxes().size()).sum();
     double defects = stories.stream().mapToInt(s -> s.defects().size()).sum();
     double wrong = stories.stream().mapToInt(s -> s.mistakes().size() + s.damages().size()).sum();
     assertEquals(0.2, defects / images, 0.015);
     assertEquals(0.2, wrong / stories.size(), 0.04);
-    assertTrue(new SubjectPlan(3, 0).scenario(1).defects().isEmpty());
+    assertTrue(new SubjectPlan(3, 0, 0).scenario(1).defects().isEmpty());
   }
 
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 4})
   void withoutDefectsAFileIsReady(int subject) {
-    Scenario scenario = new SubjectPlan(3, 0).scenario(subject);
+    Scenario scenario = new SubjectPlan(3, 0, 0).scenario(subject);
     byte[] bytes = new TransactionComposer(new People()).compose(scenario).bytes();
     FindingsReport report =
         new Examiner(SpecTables.open(), ReadingLimits.standard())
@@ -114,7 +114,7 @@ class CorpusCommandTest {
 
   @Test
   void everySubjectHasFingersOfItsOwn() {
-    SubjectPlan plan = new SubjectPlan(3, 0.2);
+    SubjectPlan plan = new SubjectPlan(3, 0.2, 0.2);
     long people =
         IntStream.rangeClosed(1, 500)
             .mapToLong(subject -> plan.scenario(subject).subject().person())

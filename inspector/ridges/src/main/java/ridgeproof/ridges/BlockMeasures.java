@@ -6,6 +6,8 @@ import java.util.function.IntToDoubleFunction;
 /** Sums up the block maps over the clear ridges of one print. */
 final class BlockMeasures {
 
+  private static final double STRONG = 0.8;
+
   private final RidgeMaps maps;
   private final int[] ridges;
 
@@ -54,7 +56,20 @@ final class BlockMeasures {
         mean(signatures::dominance),
         mean(signatures::unevenness),
         Statistics.quantile(edges, edges.length, 0.5) / maps.scale(),
-        Statistics.quantile(relative, relative.length, 0.5));
+        Statistics.quantile(relative, relative.length, 0.5),
+        median(signatures::grain));
+  }
+
+  private double median(IntToDoubleFunction value) {
+    double[] values = values(value);
+    return Statistics.quantile(values, values.length, 0.5);
+  }
+
+  /** Part of the blocks whose contrast is less than half of what a strong one has. */
+  double faintShare() {
+    double[] contrasts = values(maps.signatures()::contrast);
+    double strong = Statistics.quantile(contrasts, contrasts.length, STRONG);
+    return mean(block -> maps.signatures().contrast(block) < strong / 2 ? 1 : 0);
   }
 
   double contrast() {

@@ -12,6 +12,13 @@ package ridgeproof.ridges;
  * @param edgePixels median width of the step between ridge and valley, pixels of the image; grows
  *     with blur
  * @param blur that width over half a ridge period: below 0.3 sharp, 0.4 no more than a sine wave
+ * @param grain median step from pixel to pixel along the ridges, of the contrast: what is finer
+ *     than ridges, which blur takes away first
  */
 public record ClarityMeasure(
-    double clarity, double dominance, double unevenness, double edgePixels, double blur) {}
+    double clarity,
+    double dominance,
+    double unevenness,
+    double edgePixels,
+    double blur,
+    double grain) {}

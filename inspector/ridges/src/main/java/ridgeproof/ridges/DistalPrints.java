@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Finds the outermost print of each finger: prints in one column along the common axis belong to
@@ -35,10 +36,16 @@ final class DistalPrints {
   /** Millimetres: the gap between parts of one print. */
   private static final double GAP = 1.8;
 
-  /** Degrees. */
-  private static final double STEEPEST = 80;
+  /** Degrees; a hand is turned by 45 at most, and two fingers that touch lie across. */
+  private static final double STEEPEST = 50;
 
   private static final double LONG = 1.3;
+
+  /** Millimetres across a finger; the plain print of a broad thumb. */
+  private static final double BROADEST = 22.5;
+
+  /** Of the lower of the two heights beside it: where two prints meet. */
+  private static final double VALLEY = 0.75;
 
   private DistalPrints() {}
 
@@ -110,6 +117,62 @@ final class DistalPrints {
       }
     }
     return distal;
+  }
+
+  /**
+   * Parts prints that are broader than any finger pressed flat where they are weakest along the
+   * axis, as fingers laid close together run into one.
+   */
+  static List<RidgeRegion> partBroad(List<RidgeRegion> parts, double axis) {
+    List<RidgeRegion> narrow = new ArrayList<>();
+    for (RidgeRegion part : parts) {
+      double[] span = PrintShape.of(part).span(axis);
+      if ((span[1] - span[0]) * WorkingResolution.MM_PER_PIXEL > BROADEST) {
+        narrow.addAll(halves(part, axis, span));
+      } else {
+        narrow.add(part);
+      }
+    }
+    narrow.sort(Comparator.comparingInt(RidgeRegion::size).reversed());
+    return narrow;
+  }
+
+  private static List<RidgeRegion> halves(RidgeRegion part, double axis, double[] span) {
+    double cos = Math.cos(Math.toRadians(axis));
+    double sin = Math.sin(Math.toRadians(axis));
+    int columns = part.grid().columns();
+    int bins = (int) ((span[1] - span[0]) / BlockGrid.BLOCK) + 1;
+    int[] counts = new int[bins];
+    int[] bin = new int[part.size()];
+    for (int i = 0; i < bin.length; i++) {
+      int block = part.blocks()[i];
+      double across =
+          (block % columns + 0.5) * BlockGrid.BLOCK * cos
+              + (block / columns + 0.5) * BlockGrid.BLOCK * sin;
+      bin[i] = Math.max(0, Math.min(bins - 1, (int) ((across - span[0]) / BlockGrid.BLOCK)));
+      counts[bin[i]]++;
+    }
+    int cut = bins / 2;
+    for (int i = bins / 4; i < bins - bins / 4; i++) {
+      cut = counts[i] < counts[cut] ? i : cut;
+    }
+    int middle = cut;
+    int[] left = IntStream.range(0, bin.length).filter(i -> bin[i] < middle).toArray();
+    int[] right = IntStream.range(0, bin.length).filter(i -> bin[i] > middle).toArray();
+    int highest = Math.min(tallest(counts, 0, cut), tallest(counts, cut, bins));
+    if (counts[cut] > VALLEY * highest || left.length == 0 || right.length == 0) {
+      return List.of(part);
+    }
+    return List.of(of(part, left), of(part, right));
+  }
+
+  private static int tallest(int[] counts, int from, int to) {
+    return Arrays.stream(counts, from, to).max().orElse(0);
+  }
+
+  private static RidgeRegion of(RidgeRegion part, int[] indices) {
+    return new RidgeRegion(
+        part.grid(), Arrays.stream(indices).map(i -> part.blocks()[i]).toArray());
   }
 
   private static List<Integer> below(List<PrintCandidate> all, boolean[] used, int first) {

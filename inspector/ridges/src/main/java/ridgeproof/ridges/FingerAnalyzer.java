@@ -39,7 +39,7 @@ public final class FingerAnalyzer {
     }
     boolean others =
         parts.stream().anyMatch(part -> part.areaMm2() >= LITTLE && isOutside(part, main.get()));
-    return analyse(maps, main.get(), new GrayLevels(maps), others);
+    return analyse(maps, main.get(), parts, new GrayLevels(maps), others);
   }
 
   private static boolean isOutside(RidgeRegion part, RidgeRegion main) {
@@ -47,9 +47,17 @@ public final class FingerAnalyzer {
     return !mask[part.blocks()[0]];
   }
 
-  /** Measures one print of an image whose maps are there already. */
+  /**
+   * Measures one print of an image whose maps are there already.
+   *
+   * @param parts all prints of the image when they are of one finger, else none
+   */
   static FingerAnalysis analyse(
-      RidgeMaps maps, RidgeRegion region, GrayLevels levels, boolean others) {
+      RidgeMaps maps,
+      RidgeRegion region,
+      List<RidgeRegion> parts,
+      GrayLevels levels,
+      boolean others) {
     BlockMeasures blocks = new BlockMeasures(maps, region);
     EdgeContact edges = EdgeContact.of(maps, region);
     RotationMeasure rotation = FingerAxis.of(region, edges);
@@ -68,6 +76,7 @@ public final class FingerAnalyzer {
             levels.tone(region, blocks),
             blocks.clarity(),
             SmearFinder.find(maps, region, levels, blocks.level()),
+            GapFinder.find(maps, region, parts),
             PatternClassifier.classify(maps, region, rotation.degrees()),
             rotation,
             Minutiae.of(maps, region),

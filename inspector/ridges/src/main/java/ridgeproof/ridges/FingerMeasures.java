@@ -8,6 +8,7 @@ package ridgeproof.ridges;
  * @param tone gray levels
  * @param clarity clarity of the ridges
  * @param smear ink without ridges
+ * @param gap where it is parted
  * @param pattern cores, deltas and class
  * @param rotation lean of the finger
  * @param minutiae as extracted; their number for each square centimetre is {@link #minutiaDensity}
@@ -19,6 +20,7 @@ public record FingerMeasures(
     ToneMeasure tone,
     ClarityMeasure clarity,
     SmearMeasure smear,
+    GapMeasure gap,
     PatternMeasure pattern,
     RotationMeasure rotation,
     Minutiae minutiae,

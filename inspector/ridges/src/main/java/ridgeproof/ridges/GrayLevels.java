@@ -87,7 +87,14 @@ final class GrayLevels {
         blocks.ridgeShare(),
         blocks.shareWithin(0, DRY),
         blocks.shareWithin(DARK, 2),
+        blocks.faintShare(),
+        modulation(blocks),
         polarity(blocks.level()));
+  }
+
+  private double modulation(BlockMeasures blocks) {
+    double depth = 2 * Math.abs(surround - blocks.level());
+    return surround < 0 || depth < DIFFERENT ? 0 : blocks.contrast() / depth;
   }
 
   private ToneMeasure.Polarity polarity(double level) {

@@ -25,7 +25,13 @@ final class HandArrangement {
    * @param value the sum of merits less the cost of the arrangement
    * @param lead over the best choice that leaves another place empty
    */
-  record Choice(List<PrintCandidate> prints, double value, double lead) {}
+  record Choice(List<PrintCandidate> prints, double value, double lead) {
+
+    /** Whether every place has a print as large as one. */
+    boolean isWhole() {
+      return prints.stream().allMatch(print -> print != null && !print.isSmall());
+    }
+  }
 
   private final List<PrintCandidate> candidates;
   private final List<FingerPosition> places;

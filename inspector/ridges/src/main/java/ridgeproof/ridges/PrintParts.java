@@ -9,7 +9,7 @@ import java.util.Optional;
 final class PrintParts {
 
   /** Blocks, 2.7 mm: prints that touch over less than twice this are two. */
-  private static final double NECK = 4.5;
+  static final double NECK = 4.5;
 
   /** Blocks; a speck left by the erosion is no print of its own. */
   private static final int LEAST_SEED = 8;
@@ -24,11 +24,16 @@ final class PrintParts {
 
   /** The prints, the largest first. */
   static List<RidgeRegion> of(RidgeMaps maps) {
+    return of(maps, NECK);
+  }
+
+  /** The prints, parted where they touch over less than twice so many blocks. */
+  static List<RidgeRegion> of(RidgeMaps maps, double neck) {
     BlockGrid grid = maps.grid();
     boolean[] prints = maps.printMask();
     int[] labels = new int[grid.blocks()];
     int count = 0;
-    for (RidgeRegion seed : RidgeRegion.of(RidgeMask.erode(prints, grid, NECK), grid)) {
+    for (RidgeRegion seed : RidgeRegion.of(RidgeMask.erode(prints, grid, neck), grid)) {
       if (seed.size() >= LEAST_SEED) {
         count++;
         mark(seed, labels, count);

@@ -69,14 +69,30 @@ public enum RidgeMeasure {
       m -> m.tone().ridgeShare()),
   DRY_SHARE("dry-share", "part of the print that is dry", Unit.SHARE, m -> m.tone().dryShare()),
   DARK_SHARE("dark-share", "part of the print that is dark", Unit.SHARE, m -> m.tone().darkShare()),
+  FAINT_SHARE(
+      "faint-share", "part of the ridges that is faint", Unit.SHARE, m -> m.tone().faintShare()),
+  MODULATION(
+      "modulation",
+      "contrast of the ridges over the depth of the print",
+      Unit.SHARE,
+      m -> m.tone().surroundLevel() >= 0,
+      m -> m.tone().modulation()),
   CLARITY("clarity", "clarity of the ridges", Unit.SHARE, m -> m.clarity().clarity()),
   DOMINANCE("dominance", "evenness of the ridge pattern", Unit.SHARE, m -> m.clarity().dominance()),
   UNEVENNESS(
       "unevenness", "unevenness of the ridge widths", Unit.RATIO, m -> m.clarity().unevenness()),
   EDGE_WIDTH("edge-width", "width of the ridge edges", Unit.PIXELS, m -> m.clarity().edgePixels()),
   BLUR("blur", "softness of the ridge edges", Unit.RATIO, m -> m.clarity().blur()),
+  GRAIN("grain", "detail finer than ridges", Unit.SHARE, m -> m.clarity().grain()),
   SMEAR_AREA("smear-area", "area of ink without ridges", Unit.MM2, m -> m.smear().areaMm2()),
   SMEAR_SHARE("smear-share", "part of ink without ridges", Unit.SHARE, m -> m.smear().share()),
+  GAP_WIDTH("gap-width", "width of a gap in the print", Unit.MM, m -> m.gap().widthMm()),
+  GAP_SHARE("gap-share", "part of the print parted by a gap", Unit.SHARE, m -> m.gap().share()),
+  CORES(
+      "cores",
+      "cores found",
+      Unit.COUNT,
+      m -> m.pattern().points().stream().filter(p -> p.kind() == SingularPoint.Kind.CORE).count()),
   CORE_TO_BORDER(
       "core-to-border",
       "distance of the core from the border",

@@ -198,6 +198,18 @@ final class Signature {
     return Math.max(0, 1 - overlap);
   }
 
+  /** Mean step from pixel to pixel along the ridges, of the contrast. */
+  double grain() {
+    long steps = 0;
+    for (int u = 0; u < LENGTH; u++) {
+      int at = u * BREADTH;
+      for (int v = 1; v < BREADTH; v++) {
+        steps += Math.abs(samples[at + v] - samples[at + v - 1]);
+      }
+    }
+    return contrast() <= 0 ? 0 : steps / (LENGTH * (BREADTH - 1) * contrast());
+  }
+
   double dominance() {
     double[] amplitudes = new double[FREQUENCIES + 2];
     double sum = 0;

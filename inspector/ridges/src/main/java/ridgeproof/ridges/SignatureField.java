@@ -23,6 +23,7 @@ final class SignatureField {
   private final float[] dominance;
   private final float[] unevenness;
   private final float[] edge;
+  private final float[] grain;
 
   private SignatureField(int blocks) {
     period = new float[blocks];
@@ -34,6 +35,7 @@ final class SignatureField {
     dominance = new float[blocks];
     unevenness = new float[blocks];
     edge = new float[blocks];
+    grain = new float[blocks];
   }
 
   static SignatureField of(byte[] pixels, TensorField tensors) {
@@ -68,6 +70,7 @@ final class SignatureField {
     dominance[block] = (float) signature.dominance();
     unevenness[block] = (float) signature.unevenness();
     edge[block] = (float) signature.edge();
+    grain[block] = (float) signature.grain();
   }
 
   /** Pixels from ridge to ridge; 0 where the profile does not repeat. */
@@ -110,6 +113,11 @@ final class SignatureField {
   /** Standard deviation of the ratio of ridge to valley width within the block. */
   double unevenness(int block) {
     return unevenness[block];
+  }
+
+  /** Mean step from pixel to pixel along the ridges, of the contrast; falls with blur. */
+  double grain(int block) {
+    return grain[block];
   }
 
   /** Pixels from valley to ridge level at the steepest place. */

@@ -28,7 +28,8 @@ public final class SlapAnalyzer {
         .regions()
         .forEach(
             (position, region) ->
-                fingers.put(position, FingerAnalyzer.analyse(maps, region, levels, false)));
+                fingers.put(
+                    position, FingerAnalyzer.analyse(maps, region, List.of(), levels, false)));
     return new SlapAnalysis(finding.slap(), fingers);
   }
 }

@@ -20,6 +20,9 @@ public final class SlapSegmenter {
   /** Degrees that one finger may stray from the common axis. */
   private static final double STRAY = 25;
 
+  /** Blocks; fingers laid close touch over up to twice this, 6 to 11 mm. */
+  private static final double[] WIDER_NECKS = {5.5, 7, 9};
+
   private static final double AMBIGUOUS = 0.15;
   private static final double CLEARLY_A_HAND = 1.2;
 
@@ -69,6 +72,16 @@ public final class SlapSegmenter {
       return new Finding(nothing(places, Segment.Doubt.NO_RIDGES), Map.of());
     }
     HandArrangement.Choice choice = HandArrangement.choose(candidates, places);
+    for (int i = 0; i <= WIDER_NECKS.length && !choice.isWhole(); i++) {
+      List<RidgeRegion> finer =
+          i < WIDER_NECKS.length
+              ? PrintParts.of(maps, WIDER_NECKS[i])
+              : DistalPrints.partBroad(parts, axis);
+      List<PrintCandidate> parted = DistalPrints.of(maps, finer, axis);
+      HandArrangement.Choice other =
+          parted.isEmpty() ? choice : HandArrangement.choose(parted, places);
+      choice = other.value() > choice.value() ? other : choice;
+    }
     List<Segment> segments = new ArrayList<>();
     Map<FingerPosition, RidgeRegion> regions = new EnumMap<>(FingerPosition.class);
     for (int i = 0; i < places.size(); i++) {

@@ -12,6 +12,11 @@ package ridgeproof.ridges;
  *     or over-inked
  * @param dryShare part of the blocks with a ridge share below 0.4
  * @param darkShare part of the blocks with a ridge share above 0.6
+ * @param faintShare part of the blocks with clear ridges whose contrast is less than half of what
+ *     the strongest fifth has
+ * @param modulation contrast over the way from paper to the darkest: twice the way from {@code
+ *     surroundLevel} to midway between ridges and valleys; 1 when valleys are as light as paper, 0
+ *     when there is no surround
  * @param polarity whether ridges are dark
  */
 public record ToneMeasure(
@@ -23,6 +28,8 @@ public record ToneMeasure(
     double ridgeShare,
     double dryShare,
     double darkShare,
+    double faintShare,
+    double modulation,
     Polarity polarity) {
 
   /** Which of ridges and paper is dark. */

@@ -76,6 +76,26 @@ class SlapSegmenterTest {
   }
 
   @Test
+  void fingersThatTouchAreParted() {
+    GrayImage apart =
+        Drawn.sideBySide(HEIGHT, TOPS, finger(300), finger(310), finger(300), finger(240));
+    int overlap = 44;
+    byte[] pixels = Drawn.blank(apart.width(), HEIGHT, 255).toArray();
+    for (int y = 0; y < HEIGHT; y++) {
+      for (int x = 0; x < apart.width(); x++) {
+        int to = x >= 610 ? x - overlap : x;
+        int at = y * apart.width() + to;
+        pixels[at] = (byte) Math.min(pixels[at] & 0xFF, apart.grayAt(x, y));
+      }
+    }
+    Slap slap =
+        SlapSegmenter.segment(GrayImage.owning(apart.width(), HEIGHT, pixels), 500, RIGHT_FOUR);
+    assertCentre(slap.segments().get(1), 455, 240);
+    assertCentre(slap.segments().get(2), 760 - overlap, 280);
+    assertCentre(slap.segments().get(3), 1030 - overlap, 500);
+  }
+
+  @Test
   void aFingerDeclaredMissingIsNotLookedFor() {
     GrayImage image =
         Drawn.sideBySide(

@@ -1,0 +1,130 @@
+package ridgeproof.calibration;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import ridgeproof.corpus.batch.SubjectPlan;
+import ridgeproof.corpus.finger.CaptureDefect;
+import ridgeproof.corpus.scenario.People;
+import ridgeproof.corpus.scenario.Scenario;
+import ridgeproof.corpus.scenario.Sitting;
+import ridgeproof.corpus.scenario.TakenPrint;
+import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.wsq.WsqDecoder;
+import ridgeproof.imagery.wsq.WsqEncoder;
+import ridgeproof.imagery.wsq.WsqEncoding;
+import ridgeproof.ridges.FingerAnalysis;
+import ridgeproof.ridges.FingerAnalyzer;
+import ridgeproof.ridges.FingerPosition;
+import ridgeproof.ridges.RidgeMeasure;
+import ridgeproof.ridges.Score;
+import ridgeproof.ridges.SlapAnalyzer;
+import ridgeproof.transaction.ByteSource;
+
+/**
+ * Cards and sets of flats as a batch of the corpus has them, without exchanged fingers: measured as
+ * they are read back from WSQ, for a file has them no other way.
+ */
+final class CardDraw {
+
+  private static final int FIRST_OF_SEVERAL = 13;
+
+  private final long seed;
+  private final SubjectPlan plan;
+
+  /**
+   * @param seed of the draw
+   * @param defectRate the probability of a defect in one image
+   */
+  CardDraw(long seed, double defectRate) {
+    this.seed = seed;
+    this.plan = new SubjectPlan(seed, defectRate, 0);
+  }
+
+  /** Every print of so many cards, card by card, on all cores. */
+  List<MeasuredPrint> measure(int cards) {
+    return IntStream.rangeClosed(1, cards)
+        .parallel()
+        .mapToObj(this::measureCard)
+        .collect(Collectors.toList())
+        .stream()
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private List<MeasuredPrint> measureCard(int card) {
+    Scenario scenario = plan.scenario(card);
+    List<MeasuredPrint> prints = new ArrayList<>();
+    for (TakenPrint taken : new Sitting(scenario, new People()).prints()) {
+      GrayImage image = stored(taken, scenario.prints().bitsPerPixel());
+      analyse(image, taken.labelledPpi(), taken.box())
+          .forEach((finger, analysis) -> prints.add(labelled(card, taken, finger, analysis)));
+    }
+    return withWidthRatios(prints);
+  }
+
+  private static GrayImage stored(TakenPrint taken, double bitsPerPixel) {
+    byte[] wsq =
+        WsqEncoder.encode(
+            taken.impression().image(), new WsqEncoding(bitsPerPixel, taken.labelledPpi(), 0));
+    return WsqDecoder.decode(ByteSource.of(wsq)).image().orElseThrow();
+  }
+
+  /** What there is of each finger that the box is for; one not found has no measures. */
+  static Map<FingerPosition, FingerAnalysis> analyse(GrayImage image, double ppi, int box) {
+    List<FingerPosition> fingers = FingerPosition.shownBy(box);
+    Map<FingerPosition, FingerAnalysis> found = new EnumMap<>(FingerPosition.class);
+    if (box < FIRST_OF_SEVERAL) {
+      found.put(fingers.get(0), FingerAnalyzer.analyse(image, ppi));
+      return found;
+    }
+    Map<FingerPosition, FingerAnalysis> slap = SlapAnalyzer.analyse(image, ppi, fingers).fingers();
+    for (FingerPosition finger : fingers) {
+      found.put(
+          finger,
+          slap.getOrDefault(finger, new FingerAnalysis(List.of(), Optional.empty(), Score.NONE)));
+    }
+    return found;
+  }
+
+  private MeasuredPrint labelled(
+      int card, TakenPrint taken, FingerPosition finger, FingerAnalysis analysis) {
+    Optional<Map.Entry<CaptureDefect, Double>> defect =
+        taken.defects().entrySet().stream().findFirst();
+    return new MeasuredPrint(
+        seed,
+        card,
+        taken.box(),
+        finger,
+        taken.isRolled() ? PrintKind.ROLLED : PrintKind.PLAIN,
+        defect.map(Map.Entry::getKey),
+        defect.map(Map.Entry::getValue).orElse(0.0),
+        MeasuredPrint.valuesOf(analysis));
+  }
+
+  /** A roll is held against the plain print of the same finger, whatever either is spoilt by. */
+  static List<MeasuredPrint> withWidthRatios(List<MeasuredPrint> prints) {
+    Map<FingerPosition, Double> plain = new EnumMap<>(FingerPosition.class);
+    for (MeasuredPrint print : prints) {
+      OptionalDouble width = print.value(RidgeMeasure.WIDTH);
+      if (print.kind() == PrintKind.PLAIN && width.isPresent() && width.getAsDouble() > 0) {
+        plain.put(print.finger(), width.getAsDouble());
+      }
+    }
+    List<MeasuredPrint> rated = new ArrayList<>();
+    for (MeasuredPrint print : prints) {
+      OptionalDouble width = print.value(RidgeMeasure.WIDTH);
+      Double flat = plain.get(print.finger());
+      rated.add(
+          print.kind() == PrintKind.ROLLED && width.isPresent() && flat != null
+              ? print.with(RidgeMeasure.ROLL_TO_PLAIN_WIDTH, width.getAsDouble() / flat)
+              : print);
+    }
+    return rated;
+  }
+}

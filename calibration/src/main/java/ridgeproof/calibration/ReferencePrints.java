@@ -1,0 +1,70 @@
+package ridgeproof.calibration;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ridgeproof.examination.ExaminedImage;
+import ridgeproof.examination.ImageExtraction;
+import ridgeproof.imagery.DecodingLimits;
+import ridgeproof.imagery.GrayImage;
+import ridgeproof.ridges.FingerPosition;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.TransactionReader;
+
+/** The prints of real people in public reference transactions, measured as drawn ones are. */
+final class ReferencePrints {
+
+  private static final int LAST_ROLLED = 10;
+  private static final double USUAL_PPI = 500;
+  private static final List<Integer> FINGERPRINT_RECORDS = List.of(4, 14);
+
+  private ReferencePrints() {}
+
+  /**
+   * Every finger of every fingerprint image of one file.
+   *
+   * @throws IOException if it cannot be read
+   */
+  static List<MeasuredPrint> of(Path file) throws IOException {
+    SpecTables tables = SpecTables.open();
+    Transaction transaction =
+        new TransactionReader(tables, ReadingLimits.standard())
+            .read(ByteSource.of(Files.readAllBytes(file)));
+    ImageExtraction extraction = new ImageExtraction(tables, DecodingLimits.standard());
+    List<MeasuredPrint> prints = new ArrayList<>();
+    for (ExaminedImage image : extraction.imagesOf(transaction)) {
+      boolean fingers = FINGERPRINT_RECORDS.contains(image.record().type());
+      int box = image.position().orElse(0);
+      if (fingers && !FingerPosition.shownBy(box).isEmpty()) {
+        Optional<GrayImage> pixels = extraction.decode(image).pixels();
+        double ppi = image.density().map(d -> d.horizontalPpi()).orElse(USUAL_PPI);
+        pixels.ifPresent(gray -> prints.addAll(measured(gray, ppi, box)));
+      }
+    }
+    return CardDraw.withWidthRatios(prints);
+  }
+
+  private static List<MeasuredPrint> measured(GrayImage gray, double ppi, int box) {
+    List<MeasuredPrint> prints = new ArrayList<>();
+    CardDraw.analyse(gray, ppi, box)
+        .forEach(
+            (finger, analysis) ->
+                prints.add(
+                    new MeasuredPrint(
+                        0,
+                        1,
+                        box,
+                        finger,
+                        box <= LAST_ROLLED ? PrintKind.ROLLED : PrintKind.PLAIN,
+                        Optional.empty(),
+                        0,
+                        MeasuredPrint.valuesOf(analysis))));
+    return prints;
+  }
+}

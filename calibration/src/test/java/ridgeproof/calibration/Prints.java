@@ -1,0 +1,57 @@
+package ridgeproof.calibration;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import ridgeproof.corpus.finger.CaptureDefect;
+import ridgeproof.ridges.FingerPosition;
+import ridgeproof.ridges.RidgeMeasure;
+
+/** Measured prints made up for tests. */
+final class Prints {
+
+  private Prints() {}
+
+  static MeasuredPrint clean(int card, Map<RidgeMeasure, Double> values) {
+    return new MeasuredPrint(
+        1, card, 2, FingerPosition.RIGHT_INDEX, PrintKind.ROLLED, Optional.empty(), 0, values);
+  }
+
+  static MeasuredPrint spoilt(
+      int card, CaptureDefect defect, double strength, Map<RidgeMeasure, Double> values) {
+    return new MeasuredPrint(
+        1,
+        card,
+        2,
+        FingerPosition.RIGHT_INDEX,
+        PrintKind.ROLLED,
+        Optional.of(defect),
+        strength,
+        values);
+  }
+
+  /** Clean prints with a clarity of 0.7 to 0.8, dry ones with 0.4 to 0.5. */
+  static List<MeasuredPrint> dryAndClean(long seed) {
+    Random random = new Random(seed);
+    List<MeasuredPrint> prints = new ArrayList<>();
+    for (int card = 1; card <= 400; card++) {
+      double chance = random.nextDouble() / 10;
+      prints.add(clean(card, Map.of(RidgeMeasure.CLARITY, 0.7 + chance)));
+      prints.add(
+          spoilt(
+              card,
+              CaptureDefect.TOO_DRY,
+              0.6 + 0.4 * random.nextDouble(),
+              Map.of(RidgeMeasure.CLARITY, 0.4 + chance)));
+    }
+    return prints;
+  }
+
+  static List<FitCase> dryPlan() {
+    return FitCase.plan().stream()
+        .filter(c -> c.rule().equals("RP-RDG-004") && c.kind() == PrintKind.ROLLED)
+        .toList();
+  }
+}
