@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,6 +59,28 @@ class NoPersonalValueLeavesTest {
     return new FileFacts("file.an2", bytes.length, InputFile.sha256(ByteSource.of(bytes)));
   }
 
+  private static String csv(FileFacts file, FindingsReport report, RenderOptions options) {
+    StringWriter text = new StringWriter();
+    try {
+      new FindingsCsv(text, options).add(file, report);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString();
+  }
+
+  private static String sarif(FileFacts file, FindingsReport report, RenderOptions options) {
+    StringWriter text = new StringWriter();
+    try {
+      SarifReport sarif = new SarifReport(ToldStories.TABLES, TOOL, text, options);
+      sarif.add(file, report);
+      sarif.end();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString();
+  }
+
   private static Map<String, String> outputs(Told told, RenderOptions options) {
     FileFacts file = facts(told.bytes());
     FindingsReport report = told.report();
@@ -64,12 +88,8 @@ class NoPersonalValueLeavesTest {
     outputs.put("text", TextReport.render(file, report, options));
     outputs.put("json", JsonReport.render(file, report, options));
     outputs.put("html", HtmlReport.render(file, report, options));
-    FindingsCsv csv = new FindingsCsv(options);
-    csv.add(file, report);
-    outputs.put("csv", csv.text());
-    SarifReport sarif = new SarifReport(ToldStories.TABLES, TOOL, options);
-    sarif.add(file, report);
-    outputs.put("sarif", sarif.text());
+    outputs.put("csv", csv(file, report, options));
+    outputs.put("sarif", sarif(file, report, options));
     outputs.put(
         "layout", LayoutListing.render(file, report.transaction(), ToldStories.TABLES, options));
     Ticket ticket =
