@@ -307,7 +307,7 @@ final class ComparisonWording {
                   Locale.ROOT,
                   "Fingers were told by a minutiae matcher, the same from a similarity of %.0f on"
                       + " (about one false match in ten thousand, as its authors state).",
-                  PrintComparison.THRESHOLD);
+                  comparison.first().tables().pixelLimits().value("finger-match"));
         });
     lines.addAll(Wording.CAUTIONS);
     return lines;

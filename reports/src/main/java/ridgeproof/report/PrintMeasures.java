@@ -39,8 +39,6 @@ record PrintMeasures(String title, List<Bar> bars) {
   /** Twice the limit is the end of a bar. */
   private static final double LIMIT_AT = 0.5;
 
-  private static final double PERCENT = 100;
-
   static List<PrintMeasures> of(RidgeFacts facts, List<RidgeLimit> limits, Wording wording) {
     Map<RidgeMeasure, RidgeLimit> held = new LinkedHashMap<>();
     for (RidgeLimit limit : limits) {
@@ -72,20 +70,10 @@ record PrintMeasures(String title, List<Bar> bars) {
     double share = bound <= 0 ? 0 : Math.max(0, Math.min(1, value / bound * LIMIT_AT));
     return new Bar(
         measure.title(),
-        amount(value, limit.unit()),
-        (atLeast ? "at least " : "at most ") + amount(bound, limit.unit()),
+        limit.amount(value),
+        (atLeast ? "at least " : "at most ") + limit.amount(bound),
         share,
         LIMIT_AT,
         limit.isBrokenBy(value));
-  }
-
-  private static String amount(double value, String unit) {
-    return switch (unit) {
-      case "share" -> String.format(Locale.ROOT, "%.0f %%", PERCENT * value);
-      case "count" -> String.format(Locale.ROOT, "%.0f", value);
-      case "ratio" -> String.format(Locale.ROOT, "%.2f", value);
-      default ->
-          String.format(Locale.ROOT, Math.abs(value) < 10 ? "%.2f %s" : "%.0f %s", value, unit);
-    };
   }
 }

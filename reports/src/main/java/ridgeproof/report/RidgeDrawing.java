@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import ridgeproof.examination.RidgeFacts;
 import ridgeproof.ridges.BlockMap;
-import ridgeproof.ridges.FingerAnalysis;
 import ridgeproof.ridges.FingerMeasures;
 import ridgeproof.ridges.Minutia;
 import ridgeproof.ridges.RotatedBox;
@@ -31,35 +30,29 @@ record RidgeDrawing(
   record Run(double x, double y, double width, double height) {}
 
   static RidgeDrawing of(RidgeFacts facts) {
-    RidgeDrawing drawing =
-        new RidgeDrawing(
-            new ArrayList<>(),
-            new ArrayList<>(),
-            new ArrayList<>(),
-            new ArrayList<>(),
-            new ArrayList<>());
-    facts.fingers().values().stream()
-        .map(FingerAnalysis::measures)
-        .forEach(measures -> measures.ifPresent(drawing::add));
+    List<FingerMeasures> prints =
+        facts.fingers().values().stream().flatMap(finger -> finger.measures().stream()).toList();
     Stream<RotatedBox> found =
         facts.slap().isPresent()
             ? facts.slap().get().segments().stream().flatMap(segment -> segment.box().stream())
-            : facts.fingers().values().stream()
-                .flatMap(finger -> finger.measures().stream())
-                .map(measures -> measures.extent().box());
-    found.map(RotatedBox::corners).forEach(drawing.boxes::add);
-    return drawing;
+            : prints.stream().map(print -> print.extent().box());
+    return new RidgeDrawing(
+        prints.stream().flatMap(print -> runs(print.maps()).stream()).toList(),
+        found.map(RotatedBox::corners).toList(),
+        points(prints, SingularPoint.Kind.CORE),
+        points(prints, SingularPoint.Kind.DELTA),
+        prints.stream().flatMap(print -> print.minutiae().list().stream()).toList());
   }
 
-  private void add(FingerMeasures measures) {
-    addRuns(measures.maps());
-    for (SingularPoint point : measures.pattern().points()) {
-      (point.kind() == SingularPoint.Kind.CORE ? cores : deltas).add(point);
-    }
-    minutiae.addAll(measures.minutiae().list());
+  private static List<SingularPoint> points(List<FingerMeasures> prints, SingularPoint.Kind kind) {
+    return prints.stream()
+        .flatMap(print -> print.pattern().points().stream())
+        .filter(point -> point.kind() == kind)
+        .toList();
   }
 
-  private void addRuns(BlockMap map) {
+  private static List<Run> runs(BlockMap map) {
+    List<Run> runs = new ArrayList<>();
     double side = map.blockPixels();
     for (int row = 0; row < map.rows(); row++) {
       int start = -1;
@@ -68,10 +61,11 @@ record RidgeDrawing(
         if (ridge && start < 0) {
           start = column;
         } else if (!ridge && start >= 0) {
-          ridges.add(new Run(start * side, row * side, (column - start) * side, side));
+          runs.add(new Run(start * side, row * side, (column - start) * side, side));
           start = -1;
         }
       }
     }
+    return runs;
   }
 }

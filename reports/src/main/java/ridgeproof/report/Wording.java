@@ -54,11 +54,7 @@ final class Wording {
   }
 
   String position(int code) {
-    return tables
-        .codes("friction-ridge-positions")
-        .find(Integer.toString(code))
-        .map(Code::name)
-        .orElse("position " + code);
+    return tables.positionName(code);
   }
 
   String impression(OptionalInt code) {

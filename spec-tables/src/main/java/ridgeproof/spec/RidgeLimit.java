@@ -1,6 +1,7 @@
 package ridgeproof.spec;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -45,6 +46,17 @@ public record RidgeLimit(
 
   private static OptionalDouble bound(Table.Row row, String column) {
     return row.optional(column).stream().mapToDouble(Double::parseDouble).findFirst();
+  }
+
+  /** A value with the unit of the bounds, as reports write it. */
+  public String amount(double value) {
+    String number = String.format(Locale.ROOT, Math.abs(value) < 10 ? "%.2f" : "%.0f", value);
+    return switch (unit) {
+      case "share" -> String.format(Locale.ROOT, "%.0f %%", 100 * value);
+      case "ratio" -> number;
+      case "count" -> String.format(Locale.ROOT, "%.0f", value);
+      default -> number + " " + unit;
+    };
   }
 
   /** Whether a value is beyond either bound. */

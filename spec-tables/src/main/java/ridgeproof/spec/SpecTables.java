@@ -35,6 +35,7 @@ public final class SpecTables {
       new Lazy<>(SpecTables::readCompressionCeilings);
   private final Lazy<List<FileSignature>> fileSignatures =
       new Lazy<>(SpecTables::readFileSignatures);
+  private final Lazy<PixelLimits> pixelLimits = new Lazy<>(PixelLimits::load);
   private final Lazy<List<RidgeLimit>> ridgeLimits = new Lazy<>(RidgeLimit::load);
   private final Lazy<List<SubmissionProfile>> profiles = new Lazy<>(SpecTables::readProfiles);
   private final Lazy<List<Table.Row>> recordResolutions =
@@ -130,6 +131,14 @@ public final class SpecTables {
     }
     return codes.computeIfAbsent(
         table, name -> name.equals("countries") ? CodeTable.countries() : CodeTable.load(name));
+  }
+
+  /** What a friction ridge position is called, such as "right thumb"; its number where unknown. */
+  public String positionName(int code) {
+    return codes("friction-ridge-positions")
+        .find(Integer.toString(code))
+        .map(Code::name)
+        .orElse("position " + code);
   }
 
   public boolean hasCodeTable(String table) {
@@ -289,7 +298,7 @@ public final class SpecTables {
 
   /** What measures of decoded pixels are held against. */
   public PixelLimits pixelLimits() {
-    return PixelLimits.load();
+    return pixelLimits.get();
   }
 
   /** What measures of ridges are held against. */

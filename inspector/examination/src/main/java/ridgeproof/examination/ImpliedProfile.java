@@ -25,7 +25,7 @@ final class ImpliedProfile {
     Set<Integer> slaps = new TreeSet<>();
     boolean thumbs = false;
     for (ExaminedImage image : images) {
-      boolean latent = positions.impressionKind(image.impression()).equals("latent");
+      boolean latent = positions.isTrace(image.impression());
       if (image.position().isEmpty() || latent) {
         continue;
       }

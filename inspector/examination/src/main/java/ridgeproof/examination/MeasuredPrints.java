@@ -1,12 +1,9 @@
 package ridgeproof.examination;
 
 import java.util.List;
-import ridgeproof.imagery.measure.PrintFacts;
 
 /** The friction ridge images whose gray levels mean something. */
 final class MeasuredPrints {
-
-  private static final int BILEVEL = 2;
 
   private final Examinee examinee;
   private final Positions positions;
@@ -21,19 +18,12 @@ final class MeasuredPrints {
   /** Decoded, with more than black and white in them, and not blank. */
   List<ExaminedImage> gray() {
     return examinee.prints().stream()
-        .filter(image -> image.pixels().filter(this::isGray).isPresent())
+        .filter(image -> image.pixels().filter(pixels -> pixels.showsPrint(blankShare)).isPresent())
         .toList();
   }
 
   /** Those among them that a finger or a palm was laid down for: a trace is as it was found. */
   List<ExaminedImage> scanned() {
-    return gray().stream()
-        .filter(image -> !positions.impressionKind(image.impression()).equals("latent"))
-        .toList();
-  }
-
-  private boolean isGray(PixelFacts pixels) {
-    return pixels.grayLevels() > BILEVEL
-        && pixels.print().map(PrintFacts::markedShare).orElse(0.0) >= blankShare;
+    return gray().stream().filter(image -> !positions.isTrace(image.impression())).toList();
   }
 }

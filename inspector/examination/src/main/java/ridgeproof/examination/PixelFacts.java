@@ -31,6 +31,8 @@ public record PixelFacts(
     Optional<ImageFormat> hidden,
     Optional<SecondDecoding> second) {
 
+  private static final int BILEVEL = 2;
+
   /**
    * Measures the pixels.
    *
@@ -49,6 +51,15 @@ public record PixelFacts(
         print,
         hidden(image),
         second);
+  }
+
+  /**
+   * Whether there is a print of more than black and white.
+   *
+   * @param blankShare part of the image below which it shows nothing
+   */
+  boolean showsPrint(double blankShare) {
+    return grayLevels > BILEVEL && print.map(PrintFacts::markedShare).orElse(0.0) >= blankShare;
   }
 
   /** A few pixels may look like a marker by chance; a size behind it does not come by chance. */

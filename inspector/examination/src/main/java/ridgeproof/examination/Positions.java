@@ -63,6 +63,11 @@ final class Positions {
             .orElse("");
   }
 
+  /** Whether a print was found, and not laid down for the record. */
+  boolean isTrace(OptionalInt impression) {
+    return impressionKind(impression).equals("latent");
+  }
+
   private Optional<Code> finger(int position) {
     return tables.codes("finger-positions").find(Integer.toString(position));
   }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.Code;
 import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
 
@@ -71,13 +70,6 @@ public record RecommendedAction(String remedy, Severity severity, List<Finding> 
   }
 
   private static String retake(ExaminedImage image, List<Finding> answered, SpecTables tables) {
-    int code = image.position().orElse(0);
-    String name =
-        tables
-            .codes("friction-ridge-positions")
-            .find(Integer.toString(code))
-            .map(Code::name)
-            .orElse("position " + code);
     String how =
         answered.stream()
             .sorted(Comparator.comparing(Finding::severity))
@@ -85,6 +77,6 @@ public record RecommendedAction(String remedy, Severity severity, List<Finding> 
             .distinct()
             .limit(MOST_REMEDIES)
             .collect(Collectors.joining(" "));
-    return "Retake the " + name + ". " + how;
+    return "Retake the " + tables.positionName(image.position().orElse(0)) + ". " + how;
   }
 }

@@ -1,5 +1,6 @@
 package ridgeproof.examination;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -32,6 +33,18 @@ public record RidgeFacts(
     /** As tables of limits write it. */
     public String key() {
       return key;
+    }
+
+    /**
+     * The impression that tables write so.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public static Impression ofKey(String key) {
+      return Arrays.stream(values())
+          .filter(impression -> impression.key.equals(key))
+          .findFirst()
+          .orElseThrow(() -> new IllegalArgumentException(key + " is neither rolled nor plain"));
     }
   }
 

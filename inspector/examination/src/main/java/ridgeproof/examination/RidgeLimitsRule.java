@@ -1,7 +1,6 @@
 package ridgeproof.examination;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -89,7 +88,7 @@ final class RidgeLimitsRule implements Rule {
       // The tilt of a hand is told once, of the image.
       told.remove(TILTED);
     }
-    if (isToldOfImage(image, log)) {
+    if (told.contains(PERIOD) && isToldOfImage(image, log)) {
       told.remove(PERIOD);
     }
     if (told.size() > 1) {
@@ -126,7 +125,7 @@ final class RidgeLimitsRule implements Rule {
         place,
         Observed.of(
             broken.stream()
-                .map(b -> b.measure().title() + " " + amount(b.value(), b.limit().unit()))
+                .map(b -> b.measure().title() + " " + b.limit().amount(b.value()))
                 .collect(Collectors.joining("; "))),
         broken.stream().map(RidgeLimitsRule::required).collect(Collectors.joining("; ")),
         Optional.of(broken.get(0).limit().source()),
@@ -137,16 +136,6 @@ final class RidgeLimitsRule implements Rule {
 
   private static String required(Broken broken) {
     String side = broken.value() < broken.bound() ? "at least " : "at most ";
-    return side + amount(broken.bound(), broken.limit().unit());
-  }
-
-  private static String amount(double value, String unit) {
-    String number = String.format(Locale.ROOT, Math.abs(value) < 10 ? "%.2f" : "%.0f", value);
-    return switch (unit) {
-      case "share" -> String.format(Locale.ROOT, "%.0f %%", 100 * value);
-      case "ratio" -> number;
-      case "count" -> String.format(Locale.ROOT, "%.0f", value);
-      default -> number + " " + unit;
-    };
+    return side + broken.limit().amount(broken.bound());
   }
 }

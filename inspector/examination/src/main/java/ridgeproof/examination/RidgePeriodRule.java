@@ -59,7 +59,7 @@ final class RidgePeriodRule implements Rule {
       Optional<RidgePeriod> ridges = image.pixels().get().print().get().ridges();
       Optional<PixelDensity> density = image.density();
       if (ridges.isPresent() && density.isPresent() && isClear(ridges.get(), limits)) {
-        double millimetres = ridges.get().pixels() / ppi(density.get()) * MM_PER_INCH;
+        double millimetres = ridges.get().pixels() / density.get().meanPpi() * MM_PER_INCH;
         periods.add(new Period(image, ridges.get(), millimetres));
       }
     }
@@ -114,7 +114,7 @@ final class RidgePeriodRule implements Rule {
         .formatted(
             period.ridges().pixels(),
             period.millimetres(),
-            ppi(period.image().density().orElseThrow()));
+            period.image().density().orElseThrow().meanPpi());
   }
 
   private static String required(PixelLimit limit) {
@@ -126,10 +126,5 @@ final class RidgePeriodRule implements Rule {
         Measure.against("ridge distance", period.millimetres(), "mm", limit.value()),
         Measure.of("ridge distance", period.ridges().pixels(), "pixels"),
         Measure.of("windows with clear ridges", period.ridges().windows(), ""));
-  }
-
-  /** Of both directions, since ridges run in all. */
-  private static double ppi(PixelDensity density) {
-    return Math.sqrt(density.horizontalPpi() * density.verticalPpi());
   }
 }

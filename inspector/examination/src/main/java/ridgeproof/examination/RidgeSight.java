@@ -1,23 +1,17 @@
 package ridgeproof.examination;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import ridgeproof.examination.RidgeFacts.Impression;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.imagery.PixelDensity;
-import ridgeproof.imagery.measure.PrintFacts;
-import ridgeproof.ridges.FingerAnalyzer;
 import ridgeproof.ridges.FingerPosition;
-import ridgeproof.ridges.SlapAnalysis;
-import ridgeproof.ridges.SlapAnalyzer;
+import ridgeproof.ridges.PrintAnalyzer;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Transaction;
 
 /** Looks at the ridges of images for which fingers were laid down. */
 final class RidgeSight {
 
-  private static final int BILEVEL = 2;
   private static final int LAST_ROLL = 10;
 
   private final Positions positions;
@@ -35,9 +29,8 @@ final class RidgeSight {
     if (!image.layout().frictionRidge()
         || image.position().isEmpty()
         || image.density().isEmpty()
-        || isTrace(image)
-        || facts.grayLevels() <= BILEVEL
-        || facts.print().map(PrintFacts::markedShare).orElse(0.0) < blankShare) {
+        || positions.isTrace(image.impression())
+        || !facts.showsPrint(blankShare)) {
       return Optional.empty();
     }
     int code = image.position().getAsInt();
@@ -45,26 +38,15 @@ final class RidgeSight {
     if (shown.isEmpty()) {
       return Optional.empty();
     }
-    double ppi = ppi(image.density().get());
-    if (shown.size() == 1) {
-      return Optional.of(
-          new RidgeFacts(
-              impression(image, code),
-              Map.of(shown.get(0), FingerAnalyzer.analyse(pixels, ppi)),
-              Optional.empty()));
-    }
-    List<FingerPosition> expected =
-        shown.stream().filter(finger -> missing.of(finger.code()).isEmpty()).toList();
-    if (expected.isEmpty()) {
-      return Optional.empty();
-    }
-    SlapAnalysis analysis = SlapAnalyzer.analyse(pixels, ppi, expected);
-    return Optional.of(
-        new RidgeFacts(Impression.PLAIN, analysis.fingers(), Optional.of(analysis.slap())));
-  }
-
-  private boolean isTrace(ExaminedImage image) {
-    return positions.impressionKind(image.impression()).equals("latent");
+    PrintAnalyzer.Seen seen =
+        PrintAnalyzer.analyse(
+            pixels,
+            image.density().get().meanPpi(),
+            shown,
+            finger -> missing.of(finger.code()).isPresent());
+    return seen.fingers().isEmpty() && seen.slap().isEmpty()
+        ? Optional.empty()
+        : Optional.of(new RidgeFacts(impression(image, code), seen.fingers(), seen.slap()));
   }
 
   /** Boxes 1 to 10 may hold plain prints; where nothing is said they hold rolls. */
@@ -72,9 +54,5 @@ final class RidgeSight {
     return code <= LAST_ROLL && !positions.impressionKind(image.impression()).equals("plain")
         ? Impression.ROLLED
         : Impression.PLAIN;
-  }
-
-  private static double ppi(PixelDensity density) {
-    return Math.sqrt(density.horizontalPpi() * density.verticalPpi());
   }
 }

@@ -19,7 +19,6 @@ import ridgeproof.ridges.FingerAnswer.Verdict;
 import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.Irregularity;
 import ridgeproof.ridges.Slap;
-import ridgeproof.spec.Code;
 import ridgeproof.spec.PixelLimits;
 
 /** Every print is of the finger whose name it bears. */
@@ -195,11 +194,6 @@ final class SequenceRule implements Rule {
   }
 
   private static String name(FingerPosition finger, Examinee examinee) {
-    return examinee
-        .tables()
-        .codes("friction-ridge-positions")
-        .find(Integer.toString(finger.code()))
-        .map(Code::name)
-        .orElse("position " + finger.code());
+    return examinee.tables().positionName(finger.code());
   }
 }

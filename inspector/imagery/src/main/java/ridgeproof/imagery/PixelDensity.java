@@ -19,6 +19,11 @@ public record PixelDensity(double horizontalPpi, double verticalPpi) {
     return ofPpi(ppmm * MM_PER_INCH);
   }
 
+  /** Of both directions, since ridges run in all; their geometric mean. */
+  public double meanPpi() {
+    return Math.sqrt(horizontalPpi * verticalPpi);
+  }
+
   /** From pixels per centimetre, as x.009 and x.010 give it when x.008 is 2. */
   public static PixelDensity ofPpcm(double horizontal, double vertical) {
     return new PixelDensity(horizontal * MM_PER_INCH / 10, vertical * MM_PER_INCH / 10);

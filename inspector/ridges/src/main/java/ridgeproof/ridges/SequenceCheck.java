@@ -14,9 +14,6 @@ import ridgeproof.ridges.FingerAnswer.Verdict;
  */
 public final class SequenceCheck {
 
-  /** About one false match in ten thousand comparisons, as the matcher's authors state. */
-  public static final double DEFAULT_THRESHOLD = 40;
-
   /** How many times more alike another roll must be than the own one, and the other way round. */
   private static final double CLEARLY = 2;
 
@@ -40,7 +37,7 @@ public final class SequenceCheck {
    *
    * @param rolls by the names they bear; a missing or unusable one is left out
    * @param plains plain prints, single or from slaps, by the names they bear
-   * @param threshold similarity that counts as a match, see {@link #DEFAULT_THRESHOLD}
+   * @param threshold similarity that counts as a match
    */
   public static SequenceAnswers check(
       Map<FingerPosition, Minutiae> rolls, Map<FingerPosition, Minutiae> plains, double threshold) {

@@ -16,6 +16,8 @@ import ridgeproof.ridges.Irregularity.Kind;
 
 class SequenceCheckTest {
 
+  private static final double THRESHOLD = 40;
+
   private static final FingerPosition THUMB = FingerPosition.RIGHT_THUMB;
   private static final FingerPosition INDEX = FingerPosition.RIGHT_INDEX;
   private static final FingerPosition MIDDLE = FingerPosition.RIGHT_MIDDLE;
@@ -58,7 +60,7 @@ class SequenceCheckTest {
 
   private static SequenceAnswers check(
       Map<FingerPosition, Minutiae> rolls, Map<FingerPosition, Minutiae> plains) {
-    return SequenceCheck.check(rolls, plains, SequenceCheck.DEFAULT_THRESHOLD);
+    return SequenceCheck.check(rolls, plains, THRESHOLD);
   }
 
   private static FingerAnswer answer(SequenceAnswers answers, FingerPosition position) {

@@ -98,14 +98,6 @@ public final class FindingLog {
   }
 
   private String finger(OptionalInt position) {
-    if (position.isEmpty()) {
-      return "the finger";
-    }
-    return "the "
-        + tables
-            .codes("friction-ridge-positions")
-            .find(Integer.toString(position.getAsInt()))
-            .map(code -> code.name())
-            .orElse("position " + position.getAsInt());
+    return position.isEmpty() ? "the finger" : "the " + tables.positionName(position.getAsInt());
   }
 }

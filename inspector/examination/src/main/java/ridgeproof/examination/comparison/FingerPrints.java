@@ -14,11 +14,10 @@ import ridgeproof.examination.RidgeFacts;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.PixelDensity;
 import ridgeproof.ridges.FingerAnalysis;
-import ridgeproof.ridges.FingerAnalyzer;
 import ridgeproof.ridges.FingerMeasures;
 import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.Minutiae;
-import ridgeproof.ridges.SlapAnalyzer;
+import ridgeproof.ridges.PrintAnalyzer;
 
 /** The prints that a transaction has of the ten fingers, each image measured once and on demand. */
 final class FingerPrints {
@@ -112,21 +111,15 @@ final class FingerPrints {
     return prints;
   }
 
-  /** Of a file that was not examined to the ridges. */
+  /** Of a trace, or what else an examination does not look at. */
   private Map<FingerPosition, FingerAnalysis> analysed(ExaminedImage image) {
     Optional<GrayImage> pixels =
         ppi(image).isEmpty() ? Optional.empty() : extraction.decode(image).pixels();
     return pixels
-        .map(gray -> analyses(gray, ppi(image).orElseThrow(), named(image)))
+        .map(
+            gray ->
+                PrintAnalyzer.analyse(gray, ppi(image).orElseThrow(), named(image), this::isMissing)
+                    .fingers())
         .orElse(Map.of());
-  }
-
-  private Map<FingerPosition, FingerAnalysis> analyses(
-      GrayImage gray, double ppi, List<FingerPosition> named) {
-    if (named.size() == 1) {
-      return Map.of(named.get(0), FingerAnalyzer.analyse(gray, ppi));
-    }
-    List<FingerPosition> expected = named.stream().filter(finger -> !isMissing(finger)).toList();
-    return expected.isEmpty() ? Map.of() : SlapAnalyzer.analyse(gray, ppi, expected).fingers();
   }
 }

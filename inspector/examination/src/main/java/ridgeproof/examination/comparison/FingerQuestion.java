@@ -21,10 +21,15 @@ final class FingerQuestion {
 
   private final FingerPrints first;
   private final FingerPrints second;
+  private final double threshold;
 
-  FingerQuestion(FingerPrints first, FingerPrints second) {
+  /**
+   * @param threshold similarity from which two prints count as of one finger
+   */
+  FingerQuestion(FingerPrints first, FingerPrints second, double threshold) {
     this.first = first;
     this.second = second;
+    this.threshold = threshold;
   }
 
   FingerComparison answer(ExaminedImage left, ExaminedImage right) {
@@ -43,7 +48,7 @@ final class FingerQuestion {
         continue;
       }
       double similarity = similarity(first.of(left).get(finger), second.of(right).get(finger));
-      if (similarity >= PrintComparison.THRESHOLD) {
+      if (similarity >= threshold) {
         answers.put(finger, PrintComparison.same(finger, similarity));
       } else {
         unlike.put(finger, similarity);
@@ -83,10 +88,8 @@ final class FingerQuestion {
     ofLeft.keySet().retainAll(unlike.keySet());
     ofRight.keySet().retainAll(unlike.keySet());
     return List.of(
-        byFinger(
-            SequenceCheck.check(first.all(left), ofRight, PrintComparison.THRESHOLD).answers()),
-        byFinger(
-            SequenceCheck.check(second.all(right), ofLeft, PrintComparison.THRESHOLD).answers()));
+        byFinger(SequenceCheck.check(first.all(left), ofRight, threshold).answers()),
+        byFinger(SequenceCheck.check(second.all(right), ofLeft, threshold).answers()));
   }
 
   private static Map<FingerPosition, FingerAnswer> byFinger(List<FingerAnswer> answers) {

@@ -21,6 +21,7 @@ final class PairComparison {
   private final ImageComparison images;
   private final FingerPrints firstPrints;
   private final FingerPrints secondPrints;
+  private final double threshold;
 
   PairComparison(
       FindingsReport first,
@@ -35,6 +36,7 @@ final class PairComparison {
     this.images = new ImageComparison(extraction, depth != Depth.STRUCTURE);
     this.firstPrints = new FingerPrints(first, extraction);
     this.secondPrints = new FingerPrints(second, extraction);
+    this.threshold = first.tables().pixelLimits().value("finger-match");
   }
 
   List<RecordPair> of(RecordPairing pairing) {
@@ -49,7 +51,7 @@ final class PairComparison {
     List<RecordPair> asking = pairs.stream().filter(this::asksForFingers).toList();
     firstPrints.measure(asking.stream().map(this::left).toList());
     secondPrints.measure(asking.stream().map(this::right).toList());
-    FingerQuestion question = new FingerQuestion(firstPrints, secondPrints);
+    FingerQuestion question = new FingerQuestion(firstPrints, secondPrints, threshold);
     return pairs.stream()
         .map(
             pair ->

@@ -2,7 +2,6 @@ package ridgeproof.examination.comparison;
 
 import java.util.Optional;
 import ridgeproof.ridges.FingerPosition;
-import ridgeproof.ridges.SequenceCheck;
 
 /**
  * Whether the print that each of two images has of a finger is of one finger.
@@ -19,9 +18,6 @@ public record PrintComparison(
     double similarity,
     Optional<FingerPosition> other,
     double otherSimilarity) {
-
-  /** From this similarity on two prints count as of one finger. */
-  public static final double THRESHOLD = SequenceCheck.DEFAULT_THRESHOLD;
 
   /** The three answers. */
   public enum Answer {
