@@ -14,16 +14,16 @@ import ridgeproof.corpus.scenario.People;
 import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.corpus.scenario.Sitting;
 import ridgeproof.corpus.scenario.TakenPrint;
+import ridgeproof.examination.RidgeFacts.Impression;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.WsqDecoder;
 import ridgeproof.imagery.wsq.WsqEncoder;
 import ridgeproof.imagery.wsq.WsqEncoding;
 import ridgeproof.ridges.FingerAnalysis;
-import ridgeproof.ridges.FingerAnalyzer;
 import ridgeproof.ridges.FingerPosition;
+import ridgeproof.ridges.PrintAnalyzer;
 import ridgeproof.ridges.RidgeMeasure;
 import ridgeproof.ridges.Score;
-import ridgeproof.ridges.SlapAnalyzer;
 import ridgeproof.transaction.ByteSource;
 
 /**
@@ -32,7 +32,8 @@ import ridgeproof.transaction.ByteSource;
  */
 final class CardDraw {
 
-  private static final int FIRST_OF_SEVERAL = 13;
+  private static final FingerAnalysis NOT_FOUND =
+      new FingerAnalysis(List.of(), Optional.empty(), Score.NONE);
 
   private final long seed;
   private final SubjectPlan plan;
@@ -79,16 +80,8 @@ final class CardDraw {
   static Map<FingerPosition, FingerAnalysis> analyse(GrayImage image, double ppi, int box) {
     List<FingerPosition> fingers = FingerPosition.shownBy(box);
     Map<FingerPosition, FingerAnalysis> found = new EnumMap<>(FingerPosition.class);
-    if (box < FIRST_OF_SEVERAL) {
-      found.put(fingers.get(0), FingerAnalyzer.analyse(image, ppi));
-      return found;
-    }
-    Map<FingerPosition, FingerAnalysis> slap = SlapAnalyzer.analyse(image, ppi, fingers).fingers();
-    for (FingerPosition finger : fingers) {
-      found.put(
-          finger,
-          slap.getOrDefault(finger, new FingerAnalysis(List.of(), Optional.empty(), Score.NONE)));
-    }
+    found.putAll(PrintAnalyzer.analyse(image, ppi, fingers, finger -> false).fingers());
+    fingers.forEach(finger -> found.putIfAbsent(finger, NOT_FOUND));
     return found;
   }
 
@@ -101,7 +94,7 @@ final class CardDraw {
         card,
         taken.box(),
         finger,
-        taken.isRolled() ? PrintKind.ROLLED : PrintKind.PLAIN,
+        taken.isRolled() ? Impression.ROLLED : Impression.PLAIN,
         defect.map(Map.Entry::getKey),
         defect.map(Map.Entry::getValue).orElse(0.0),
         MeasuredPrint.valuesOf(analysis));
@@ -112,7 +105,7 @@ final class CardDraw {
     Map<FingerPosition, Double> plain = new EnumMap<>(FingerPosition.class);
     for (MeasuredPrint print : prints) {
       OptionalDouble width = print.value(RidgeMeasure.WIDTH);
-      if (print.kind() == PrintKind.PLAIN && width.isPresent() && width.getAsDouble() > 0) {
+      if (print.kind() == Impression.PLAIN && width.isPresent() && width.getAsDouble() > 0) {
         plain.put(print.finger(), width.getAsDouble());
       }
     }
@@ -121,7 +114,7 @@ final class CardDraw {
       OptionalDouble width = print.value(RidgeMeasure.WIDTH);
       Double flat = plain.get(print.finger());
       rated.add(
-          print.kind() == PrintKind.ROLLED && width.isPresent() && flat != null
+          print.kind() == Impression.ROLLED && width.isPresent() && flat != null
               ? print.with(RidgeMeasure.ROLL_TO_PLAIN_WIDTH, width.getAsDouble() / flat)
               : print);
     }

@@ -8,13 +8,14 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
 import ridgeproof.corpus.finger.CaptureDefect;
+import ridgeproof.examination.RidgeFacts.Impression;
 
 /** Which rules name a defect rightly: those that tell the technician what to do about it. */
 final class DefectRules {
 
   private static final String RESOURCE = "/ridgeproof/calibration/defect-rules.csv";
 
-  private record Key(CaptureDefect defect, PrintKind kind) {}
+  private record Key(CaptureDefect defect, Impression kind) {}
 
   private final Map<Key, Set<String>> rules = new HashMap<>();
 
@@ -24,12 +25,12 @@ final class DefectRules {
       Set<String> named =
           Arrays.stream(row.get("rules").split(" ")).collect(Collectors.toUnmodifiableSet());
       for (String kind : row.get("impression").split(" ")) {
-        rules.put(new Key(defect, PrintKind.ofKey(kind)), named);
+        rules.put(new Key(defect, Impression.ofKey(kind)), named);
       }
     }
   }
 
-  Set<String> of(CaptureDefect defect, PrintKind kind) {
+  Set<String> of(CaptureDefect defect, Impression kind) {
     return rules.getOrDefault(new Key(defect, kind), Set.of());
   }
 }

@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import ridgeproof.corpus.finger.CaptureDefect;
+import ridgeproof.examination.RidgeFacts.Impression;
 import ridgeproof.ridges.RidgeMeasure;
 
 /** How well defects are found, as Markdown; without dates, so that the same draw says the same. */
@@ -48,10 +49,9 @@ final class DetectionReport {
    * The whole text.
    *
    * @param command that makes it
-   * @param notes what numbers do not say
    * @param seen real prints with what a person said of them; none without the reference files
    */
-  String write(String command, String notes, List<EyeTable.Seen> seen) {
+  String write(String command, List<EyeTable.Seen> seen) {
     line("# How well defects are found");
     line("");
     line("Synthetic cards that no limit was fitted on, judged by `ridge-limits.csv`. Made by");
@@ -70,7 +70,6 @@ final class DetectionReport {
     recall();
     falseAlarms();
     confusion();
-    text.append(notes);
     real(seen);
     return text.toString();
   }
@@ -83,7 +82,7 @@ final class DetectionReport {
             + " | caught |");
     line("|---|---|---:|---:|---:|---:|---:|");
     for (CaptureDefect defect : CaptureDefect.values()) {
-      for (PrintKind kind : PrintKind.values()) {
+      for (Impression kind : Impression.values()) {
         Predicate<JudgedImage> these = image -> image.kind() == kind && image.has(defect);
         List<JudgedImage> strong = select(these.and(image -> image.strength() >= LimitFit.STRONG));
         List<JudgedImage> weak = select(these.and(image -> image.strength() < LimitFit.STRONG));
@@ -109,7 +108,7 @@ final class DetectionReport {
     line("");
     line("| impression | clean fingers | with a finding | clean images | with a finding |");
     line("|---|---:|---:|---:|---:|");
-    for (PrintKind kind : PrintKind.values()) {
+    for (Impression kind : Impression.values()) {
       List<MeasuredPrint> fingers =
           prints.stream().filter(p -> p.isClean() && p.kind() == kind).toList();
       long alarms = fingers.stream().filter(p -> !judge.apply(p).isEmpty()).count();

@@ -1,8 +1,6 @@
 package ridgeproof.calibration;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,8 +15,6 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     description = "Judges unseen cards by the limits in use and writes how well defects are found.")
 final class EvaluateCommand implements Callable<Integer> {
-
-  private static final String NOTES = "detection-notes.md";
 
   @Mixin PrintSource source;
 
@@ -42,14 +38,7 @@ final class EvaluateCommand implements Callable<Integer> {
             + source.options()
             + (reference == null ? "" : " --reference ../shared/reference")
             + " --report reports/detection.md";
-    Files.writeString(
-        report, new DetectionReport(prints, table::rulesAgainst).write(command, notes(), seen));
+    Files.writeString(report, new DetectionReport(prints, table.judge()).write(command, seen));
     return 0;
-  }
-
-  private static String notes() throws IOException {
-    try (InputStream stream = EvaluateCommand.class.getResourceAsStream(NOTES)) {
-      return stream == null ? "" : new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-    }
   }
 }

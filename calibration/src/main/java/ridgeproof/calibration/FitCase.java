@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.apache.commons.csv.CSVRecord;
 import ridgeproof.corpus.finger.CaptureDefect;
+import ridgeproof.examination.RidgeFacts.Impression;
 import ridgeproof.ridges.RidgeMeasure;
 
 /**
@@ -20,7 +21,7 @@ import ridgeproof.ridges.RidgeMeasure;
  * @param bounds the measures that must all be beyond their limits
  */
 record FitCase(
-    String rule, String name, PrintKind kind, Set<CaptureDefect> defects, List<Bound> bounds) {
+    String rule, String name, Impression kind, Set<CaptureDefect> defects, List<Bound> bounds) {
 
   private static final String RESOURCE = "/ridgeproof/calibration/fit-plan.csv";
 
@@ -50,14 +51,14 @@ record FitCase(
     Map<String, FitCase> cases = new LinkedHashMap<>();
     for (CSVRecord row : Csv.resource(RESOURCE)) {
       for (String kind : row.get("impression").split(" ")) {
-        FitCase one = of(row, PrintKind.ofKey(kind));
+        FitCase one = of(row, Impression.ofKey(kind));
         cases.merge(one.rule + "/" + one.name + "/" + kind, one, FitCase::with);
       }
     }
     return List.copyOf(cases.values());
   }
 
-  private static FitCase of(CSVRecord row, PrintKind kind) {
+  private static FitCase of(CSVRecord row, Impression kind) {
     String key = row.get("measure");
     RidgeMeasure measure =
         RidgeMeasure.ofKey(key)

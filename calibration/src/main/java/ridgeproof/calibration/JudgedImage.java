@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import ridgeproof.corpus.finger.CaptureDefect;
+import ridgeproof.examination.RidgeFacts.Impression;
 
 /**
  * An image with all that is said of its fingers: it is taken again as a whole.
@@ -42,7 +43,7 @@ record JudgedImage(List<MeasuredPrint> prints, Set<String> rules) {
     return prints.get(0);
   }
 
-  PrintKind kind() {
+  Impression kind() {
     return first().kind();
   }
 

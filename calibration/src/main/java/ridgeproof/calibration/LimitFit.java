@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import ridgeproof.ridges.RidgeMeasure;
 
@@ -49,7 +51,8 @@ final class LimitFit {
   /** Share of the clean prints that were found and that some rule objects to. */
   double falseAlarms(LimitTable table) {
     List<MeasuredPrint> clean = training.stream().filter(p -> p.isClean() && p.isFound()).toList();
-    long alarms = clean.stream().filter(p -> !table.rulesAgainst(p).isEmpty()).count();
+    Function<MeasuredPrint, Set<String>> judge = table.judge();
+    long alarms = clean.stream().filter(p -> !judge.apply(p).isEmpty()).count();
     return clean.isEmpty() ? 0 : (double) alarms / clean.size();
   }
 

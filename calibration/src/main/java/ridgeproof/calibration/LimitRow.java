@@ -3,7 +3,10 @@ package ridgeproof.calibration;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVRecord;
+import ridgeproof.examination.RidgeFacts.Impression;
 import ridgeproof.ridges.RidgeMeasure;
+import ridgeproof.spec.RidgeLimit;
+import ridgeproof.spec.Source;
 
 /**
  * One row of the table of limits.
@@ -15,7 +18,7 @@ import ridgeproof.ridges.RidgeMeasure;
 record LimitRow(
     String rule,
     String caseName,
-    PrintKind kind,
+    Impression kind,
     RidgeMeasure measure,
     OptionalDouble least,
     OptionalDouble most,
@@ -33,7 +36,7 @@ record LimitRow(
     return new LimitRow(
         row.get("rule"),
         row.get("case"),
-        PrintKind.ofKey(row.get("impression")),
+        Impression.ofKey(row.get("impression")),
         measure,
         number(row.get("least")),
         number(row.get("most")),
@@ -55,12 +58,17 @@ record LimitRow(
         source);
   }
 
-  /** A measure that could not be told breaks nothing. */
-  boolean isBroken(MeasuredPrint print) {
-    OptionalDouble value = print.value(measure);
-    return value.isPresent()
-        && (least.isPresent() && value.getAsDouble() < least.getAsDouble()
-            || most.isPresent() && value.getAsDouble() > most.getAsDouble());
+  /** The row as an examination has it. */
+  RidgeLimit limit() {
+    return new RidgeLimit(
+        rule,
+        caseName,
+        kind.key(),
+        measure.key(),
+        least,
+        most,
+        measure.unit().toString(),
+        new Source("DESIGN", source, Source.Knowledge.COMMON_PRACTICE));
   }
 
   String group() {

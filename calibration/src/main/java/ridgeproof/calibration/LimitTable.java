@@ -1,13 +1,12 @@
 package ridgeproof.calibration;
 
 import java.io.IOException;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
+import java.util.function.Function;
 import org.apache.commons.csv.CSVPrinter;
+import ridgeproof.examination.RidgeJudge;
 
 /**
  * The limits, and what is said of a print by them: a rule fires when all rows of one of its cases
@@ -33,21 +32,16 @@ record LimitTable(List<LimitRow> rows) {
 
   /** The rules that object to a print. */
   Set<String> rulesAgainst(MeasuredPrint print) {
-    if (!print.isFound()) {
-      return Set.of(NO_RIDGES);
-    }
-    Map<String, List<LimitRow>> cases =
-        rows.stream()
-            .filter(row -> row.kind() == print.kind())
-            .collect(
-                Collectors.groupingBy(LimitRow::group, LinkedHashMap::new, Collectors.toList()));
-    Set<String> rules = new TreeSet<>();
-    for (List<LimitRow> one : cases.values()) {
-      if (one.stream().allMatch(row -> row.isBroken(print))) {
-        rules.add(one.get(0).rule());
-      }
-    }
-    return rules;
+    return judge().apply(print);
+  }
+
+  /** What tells for each of many prints which rules object to it, as an examination does. */
+  Function<MeasuredPrint, Set<String>> judge() {
+    RidgeJudge judge = new RidgeJudge(rows.stream().map(LimitRow::limit).toList());
+    return print ->
+        print.isFound()
+            ? new TreeSet<>(judge.faults(print.kind(), print::value).keySet())
+            : Set.of(NO_RIDGES);
   }
 
   void write(Appendable out) throws IOException {

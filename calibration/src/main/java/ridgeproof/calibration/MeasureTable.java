@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
 import ridgeproof.corpus.finger.CaptureDefect;
+import ridgeproof.examination.RidgeFacts.Impression;
 import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.RidgeMeasure;
 
@@ -40,7 +41,7 @@ final class MeasureTable {
               Integer.parseInt(row.get("card")),
               Integer.parseInt(row.get("box")),
               FingerPosition.ofCode(Integer.parseInt(row.get("finger"))).orElseThrow(),
-              PrintKind.ofKey(row.get("impression")),
+              Impression.ofKey(row.get("impression")),
               defect.isEmpty()
                   ? Optional.empty()
                   : Optional.of(CaptureDefect.valueOf(defect.toUpperCase(Locale.ROOT))),

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import ridgeproof.corpus.finger.CaptureDefect;
+import ridgeproof.examination.RidgeFacts.Impression;
 import ridgeproof.ridges.FingerAnalysis;
 import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.RidgeMeasure;
@@ -25,7 +26,7 @@ record MeasuredPrint(
     int card,
     int box,
     FingerPosition finger,
-    PrintKind kind,
+    Impression kind,
     Optional<CaptureDefect> defect,
     double strength,
     Map<RidgeMeasure, Double> values) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.RidgeFacts.Impression;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.ridges.FingerPosition;
@@ -61,7 +62,7 @@ final class ReferencePrints {
                         1,
                         box,
                         finger,
-                        box <= LAST_ROLLED ? PrintKind.ROLLED : PrintKind.PLAIN,
+                        box <= LAST_ROLLED ? Impression.ROLLED : Impression.PLAIN,
                         Optional.empty(),
                         0,
                         MeasuredPrint.valuesOf(analysis))));

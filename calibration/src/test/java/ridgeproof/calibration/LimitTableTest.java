@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import ridgeproof.corpus.finger.CaptureDefect;
+import ridgeproof.examination.RidgeFacts.Impression;
 import ridgeproof.ridges.RidgeMeasure;
 
 class LimitTableTest {
@@ -55,7 +56,7 @@ class LimitTableTest {
   void everyDefectHasARuleThatNamesIt() {
     DefectRules rules = new DefectRules();
     for (CaptureDefect defect : CaptureDefect.values()) {
-      for (PrintKind kind : PrintKind.values()) {
+      for (Impression kind : Impression.values()) {
         assertFalse(rules.of(defect, kind).isEmpty(), defect + " " + kind);
       }
     }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import ridgeproof.corpus.finger.CaptureDefect;
+import ridgeproof.examination.RidgeFacts.Impression;
 import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.RidgeMeasure;
 
@@ -16,7 +17,7 @@ final class Prints {
 
   static MeasuredPrint clean(int card, Map<RidgeMeasure, Double> values) {
     return new MeasuredPrint(
-        1, card, 2, FingerPosition.RIGHT_INDEX, PrintKind.ROLLED, Optional.empty(), 0, values);
+        1, card, 2, FingerPosition.RIGHT_INDEX, Impression.ROLLED, Optional.empty(), 0, values);
   }
 
   static MeasuredPrint spoilt(
@@ -26,7 +27,7 @@ final class Prints {
         card,
         2,
         FingerPosition.RIGHT_INDEX,
-        PrintKind.ROLLED,
+        Impression.ROLLED,
         Optional.of(defect),
         strength,
         values);
@@ -51,7 +52,7 @@ final class Prints {
 
   static List<FitCase> dryPlan() {
     return FitCase.plan().stream()
-        .filter(c -> c.rule().equals("RP-RDG-004") && c.kind() == PrintKind.ROLLED)
+        .filter(c -> c.rule().equals("RP-RDG-004") && c.kind() == Impression.ROLLED)
         .toList();
   }
 }
