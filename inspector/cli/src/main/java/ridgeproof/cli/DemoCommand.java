@@ -102,8 +102,7 @@ final class DemoCommand implements Callable<Integer> {
     }
     for (Scenario scenario : scenarios) {
       if (!overwrite && Files.exists(file(scenario))) {
-        throw CommandFailure.inputOutput(
-            file(scenario) + ": exists already; --overwrite replaces it");
+        throw OutputFile.exists(file(scenario));
       }
     }
   }

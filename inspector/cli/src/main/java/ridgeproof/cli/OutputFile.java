@@ -75,11 +75,11 @@ final class OutputFile implements Closeable {
     try {
       for (Path input : inputs) {
         if (Files.exists(target) && Files.exists(input) && Files.isSameFile(target, input)) {
-          throw CommandFailure.usage(target + ": is an input; inputs are never written to");
+          throw isInput(target);
         }
       }
       if (Files.exists(target) && !overwrite) {
-        throw CommandFailure.inputOutput(target + ": exists already; --overwrite replaces it");
+        throw exists(target);
       }
       return new OutputFile(target, overwrite);
     } catch (IOException e) {
@@ -99,6 +99,14 @@ final class OutputFile implements Closeable {
     } catch (IOException e) {
       throw failure(target, e);
     }
+  }
+
+  static CommandFailure isInput(Path target) {
+    return CommandFailure.usage(target + ": is an input; inputs are never written to");
+  }
+
+  static CommandFailure exists(Path target) {
+    return CommandFailure.inputOutput(target + ": exists already; --overwrite replaces it");
   }
 
   static CommandFailure failure(Path target, IOException cause) {

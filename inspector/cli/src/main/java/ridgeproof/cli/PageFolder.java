@@ -72,10 +72,10 @@ final class PageFolder implements ReportSink {
       return;
     }
     if (inputs.contains(target.toRealPath())) {
-      throw CommandFailure.usage(target + ": is an input; inputs are never written to");
+      throw OutputFile.isInput(target);
     }
     if (!overwrite) {
-      throw CommandFailure.inputOutput(target + ": exists already; --overwrite replaces it");
+      throw OutputFile.exists(target);
     }
   }
 
