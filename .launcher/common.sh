@@ -45,9 +45,12 @@ build() {
     fail "the build failed; the whole log is in $state/build.log"
   fi
   rm -f "$archive"
-  # Later starts are quicker with the classes of one real run kept ready.
-  "$java" -XX:ArchiveClassesAtExit="$archive" -XX:+UseSerialGC -jar "$jar" \
-    examine --format text "$home/examples/clean-flats.an2" >/dev/null 2>&1 || true
+  # Later starts are quicker with the classes of one real run kept ready. Not by -XX:ArchiveClassesAtExit: methods that
+  # wait for the compiler when that run ends would be kept as waiting, and then stay interpreted for ever (seen in 17.0.15).
+  "$java" -XX:DumpLoadedClassList="$state/classes.list" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "$jar" \
+    examine --format html "$home/examples/clean-flats.an2" >/dev/null 2>&1 || true
+  "$java" -Xshare:dump -XX:SharedClassListFile="$state/classes.list" -XX:SharedArchiveFile="$archive" -XX:+UseSerialGC \
+    -cp "$jar" >/dev/null 2>&1 || rm -f "$archive"
   mv "$state/building" "$state/built"
 }
 

@@ -5,6 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import ridgeproof.ridges.FingerAnswer.Reason;
 import ridgeproof.ridges.FingerAnswer.Verdict;
 
@@ -43,6 +45,7 @@ public final class SequenceCheck {
       Map<FingerPosition, Minutiae> rolls, Map<FingerPosition, Minutiae> plains, double threshold) {
     SequenceCheck check = new SequenceCheck(copy(rolls), copy(plains), threshold);
     List<FingerAnswer> answers = check.answers();
+    check.matrix.compareRolls(check.settled(answers));
     return new SequenceAnswers(
         answers, new SequenceIrregularities(answers, check.matrix, threshold).named(), threshold);
   }
@@ -61,6 +64,13 @@ public final class SequenceCheck {
       }
     }
     return answers;
+  }
+
+  private Set<FingerPosition> settled(List<FingerAnswer> answers) {
+    return answers.stream()
+        .filter(a -> a.verdict() == Verdict.CONFIRMED && a.otherScore() < threshold)
+        .map(FingerAnswer::position)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private FingerAnswer answer(FingerPosition position) {

@@ -1,9 +1,9 @@
 package ridgeproof.ridges;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Similarities of plain prints with rolls, of rolls with rolls and of plain prints with each other.
@@ -12,55 +12,58 @@ final class SimilarityMatrix {
 
   private static final int FINGERS = FingerPosition.values().length;
 
+  private final Map<FingerPosition, Minutiae> rolls;
+  private final Map<FingerPosition, Minutiae> plains;
   private final double[][] plainToRoll = new double[FINGERS][FINGERS];
   private final double[][] rollToRoll = new double[FINGERS][FINGERS];
   private final double[][] plainToPlain = new double[FINGERS][FINGERS];
 
-  private SimilarityMatrix() {}
+  private SimilarityMatrix(
+      Map<FingerPosition, Minutiae> rolls, Map<FingerPosition, Minutiae> plains) {
+    this.rolls = rolls;
+    this.plains = plains;
+  }
 
+  /** Compares the plain prints with all; the rolls among themselves are left for later. */
   static SimilarityMatrix of(
       Map<FingerPosition, Minutiae> rolls, Map<FingerPosition, Minutiae> plains) {
-    SimilarityMatrix matrix = new SimilarityMatrix();
+    SimilarityMatrix matrix = new SimilarityMatrix(rolls, plains);
     // Each probe writes its own rows only, so that the probes may run beside each other.
-    Arrays.stream(FingerPosition.values())
-        .parallel()
-        .forEach(
-            probe -> {
-              if (plains.containsKey(probe)) {
-                matrix.fillFromPlain(probe, rolls, plains);
-              }
-              if (rolls.containsKey(probe)) {
-                List<FingerPosition> others = after(probe, rolls);
-                double[] scores = scores(rolls.get(probe), others, rolls);
-                store(scores, 0, others, matrix.rollToRoll[probe.ordinal()]);
-              }
-            });
+    List.copyOf(plains.keySet()).parallelStream().forEach(matrix::fillFromPlain);
     return matrix;
   }
 
+  /**
+   * Compares rolls with each other.
+   *
+   * @param settled rolls known by their own plain print and by no other: two of these are not of
+   *     one finger, and to compare them would cost a third of the time of all
+   */
+  void compareRolls(Set<FingerPosition> settled) {
+    rolls.keySet().stream().filter(roll -> !settled.contains(roll)).toList().parallelStream()
+        .forEach(probe -> fillFromRoll(probe, settled));
+  }
+
+  private void fillFromRoll(FingerPosition probe, Set<FingerPosition> settled) {
+    List<FingerPosition> others =
+        rolls.keySet().stream()
+            .filter(roll -> settled.contains(roll) || roll.compareTo(probe) > 0)
+            .toList();
+    double[] scores = rolls.get(probe).similarities(others.stream().map(rolls::get).toList());
+    store(scores, 0, others, rollToRoll[probe.ordinal()]);
+  }
+
   /** Rolls and plain prints go through one matcher, since making it is half the work. */
-  private void fillFromPlain(
-      FingerPosition probe,
-      Map<FingerPosition, Minutiae> rolls,
-      Map<FingerPosition, Minutiae> plains) {
+  private void fillFromPlain(FingerPosition probe) {
     List<FingerPosition> allRolls = List.copyOf(rolls.keySet());
-    List<FingerPosition> otherPlains = after(probe, plains);
+    List<FingerPosition> otherPlains =
+        plains.keySet().stream().filter(plain -> plain.compareTo(probe) > 0).toList();
     List<Minutiae> candidates = new ArrayList<>();
     allRolls.forEach(position -> candidates.add(rolls.get(position)));
     otherPlains.forEach(position -> candidates.add(plains.get(position)));
     double[] scores = plains.get(probe).similarities(candidates);
     store(scores, 0, allRolls, plainToRoll[probe.ordinal()]);
     store(scores, allRolls.size(), otherPlains, plainToPlain[probe.ordinal()]);
-  }
-
-  private static List<FingerPosition> after(
-      FingerPosition probe, Map<FingerPosition, Minutiae> prints) {
-    return prints.keySet().stream().filter(position -> position.compareTo(probe) > 0).toList();
-  }
-
-  private static double[] scores(
-      Minutiae probe, List<FingerPosition> positions, Map<FingerPosition, Minutiae> prints) {
-    return probe.similarities(positions.stream().map(prints::get).toList());
   }
 
   private static void store(
