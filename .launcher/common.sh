@@ -39,7 +39,7 @@ build() {
   touch "$state/building"
   # Maven refuses to start with a JAVA_HOME that is none.
   [ -x "${JAVA_HOME:-/none}/bin/javac" ] || unset JAVA_HOME
-  if ! (cd "$home" && mvn -B -q -ntp -DskipTests -Dspotless.check.skip -Djacoco.skip -pl inspector/cli -am package) \
+  if ! (cd "$home" && mvn -B -q -ntp -DskipTests -Dspotless.check.skip -Djacoco.skip -pl inspector/cli,calibration -am package) \
     >"$state/build.log" 2>&1; then
     tail -n 15 "$state/build.log" >&2
     fail "the build failed; the whole log is in $state/build.log"

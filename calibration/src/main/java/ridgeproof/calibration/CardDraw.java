@@ -63,13 +63,13 @@ final class CardDraw {
     List<MeasuredPrint> prints = new ArrayList<>();
     for (TakenPrint taken : new Sitting(scenario, new People()).prints()) {
       GrayImage image = stored(taken, scenario.prints().bitsPerPixel());
-      analyse(image, taken.labelledPpi(), taken.box())
-          .forEach((finger, analysis) -> prints.add(labelled(card, taken, finger, analysis)));
+      values(image, taken.labelledPpi(), taken.box())
+          .forEach((finger, values) -> prints.add(labelled(card, taken, finger, values)));
     }
     return withWidthRatios(prints);
   }
 
-  private static GrayImage stored(TakenPrint taken, double bitsPerPixel) {
+  static GrayImage stored(TakenPrint taken, double bitsPerPixel) {
     byte[] wsq =
         WsqEncoder.encode(
             taken.impression().image(), new WsqEncoding(bitsPerPixel, taken.labelledPpi(), 0));
@@ -78,15 +78,43 @@ final class CardDraw {
 
   /** What there is of each finger that the box is for; one not found has no measures. */
   static Map<FingerPosition, FingerAnalysis> analyse(GrayImage image, double ppi, int box) {
-    List<FingerPosition> fingers = FingerPosition.shownBy(box);
+    return filled(seen(image, ppi, box), box);
+  }
+
+  private static PrintAnalyzer.Seen seen(GrayImage image, double ppi, int box) {
+    return PrintAnalyzer.analyse(image, ppi, FingerPosition.shownBy(box), finger -> false);
+  }
+
+  private static Map<FingerPosition, FingerAnalysis> filled(PrintAnalyzer.Seen seen, int box) {
     Map<FingerPosition, FingerAnalysis> found = new EnumMap<>(FingerPosition.class);
-    found.putAll(PrintAnalyzer.analyse(image, ppi, fingers, finger -> false).fingers());
-    fingers.forEach(finger -> found.putIfAbsent(finger, NOT_FOUND));
+    found.putAll(seen.fingers());
+    FingerPosition.shownBy(box).forEach(finger -> found.putIfAbsent(finger, NOT_FOUND));
     return found;
   }
 
+  /** What was measured of each finger of an image; those of a hand share what it has as a whole. */
+  static Map<FingerPosition, Map<RidgeMeasure, Double>> values(
+      GrayImage image, double ppi, int box) {
+    PrintAnalyzer.Seen seen = seen(image, ppi, box);
+    Map<FingerPosition, Map<RidgeMeasure, Double>> values = new EnumMap<>(FingerPosition.class);
+    filled(seen, box)
+        .forEach(
+            (finger, analysis) -> {
+              Map<RidgeMeasure, Double> own = MeasuredPrint.valuesOf(analysis);
+              if (!own.isEmpty()) {
+                seen.slap()
+                    .ifPresent(
+                        slap -> own.put(RidgeMeasure.HAND_ROTATION, Math.abs(slap.degrees())));
+                RidgeMeasure.handCoreToBorder(seen.fingers().values())
+                    .ifPresent(value -> own.put(RidgeMeasure.HAND_CORE_TO_BORDER, value));
+              }
+              values.put(finger, own);
+            });
+    return values;
+  }
+
   private MeasuredPrint labelled(
-      int card, TakenPrint taken, FingerPosition finger, FingerAnalysis analysis) {
+      int card, TakenPrint taken, FingerPosition finger, Map<RidgeMeasure, Double> values) {
     Optional<Map.Entry<CaptureDefect, Double>> defect =
         taken.defects().entrySet().stream().findFirst();
     return new MeasuredPrint(
@@ -97,7 +125,7 @@ final class CardDraw {
         taken.isRolled() ? Impression.ROLLED : Impression.PLAIN,
         defect.map(Map.Entry::getKey),
         defect.map(Map.Entry::getValue).orElse(0.0),
-        MeasuredPrint.valuesOf(analysis));
+        values);
   }
 
   /** A roll is held against the plain print of the same finger, whatever either is spoilt by. */

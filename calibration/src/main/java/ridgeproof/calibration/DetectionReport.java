@@ -1,8 +1,10 @@
 package ridgeproof.calibration;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -30,18 +32,18 @@ final class DetectionReport {
           RidgeMeasure.MINUTIAE,
           RidgeMeasure.SCORE);
 
-  private final List<MeasuredPrint> prints;
+  private final List<FileTrial.Card> cards;
   private final List<JudgedImage> images;
   private final Function<MeasuredPrint, Set<String>> judge;
   private final DefectRules right = new DefectRules();
   private final StringBuilder text = new StringBuilder();
 
   /**
-   * @param judge what rules object to a print
+   * @param judge what rules object to a print of a real person
    */
-  DetectionReport(List<MeasuredPrint> prints, Function<MeasuredPrint, Set<String>> judge) {
-    this.prints = prints;
-    this.images = JudgedImage.of(prints, judge);
+  DetectionReport(List<FileTrial.Card> cards, Function<MeasuredPrint, Set<String>> judge) {
+    this.cards = cards;
+    this.images = cards.stream().flatMap(card -> card.images().stream()).toList();
     this.judge = judge;
   }
 
@@ -49,27 +51,35 @@ final class DetectionReport {
    * The whole text.
    *
    * @param command that makes it
-   * @param seen real prints with what a person said of them; none without the reference files
+   * @param sequence cards whose rolls were exchanged; none to leave it out
+   * @param real the card of a real person; empty without the reference files
+   * @param seen its prints with what a person said of them
    */
-  String write(String command, List<EyeTable.Seen> seen) {
+  String write(
+      String command,
+      List<SequenceTrial.Card> sequence,
+      Optional<RealCard> real,
+      List<EyeTable.Seen> seen) {
     line("# How well defects are found");
     line("");
-    line("Synthetic cards that no limit was fitted on, judged by `ridge-limits.csv`. Made by");
+    line(
+        "Synthetic transactions that no limit was fitted on, as files, by a whole examination. Made by");
     line("");
     line("    " + command);
     line("");
-    long cards = prints.stream().mapToInt(MeasuredPrint::card).distinct().count();
     line(
         "%d cards and sets of flats, %d images, %d fingers looked for.",
-        cards, images.size(), prints.size());
+        cards.size(), images.size(), images.stream().mapToInt(JudgedImage::fingers).sum());
     line(
-        "An image counts as caught when a rule objects to one of its fingers, or a finger is not found"
-            + " (RP-RDG-001); as named rightly when one of those rules tells the technician of this"
-            + " very defect (`defect-rules.csv`).");
+        "An image counts as caught when a rule of areas RDG or IMG objects to it or to one of its"
+            + " fingers; as named rightly when one of those rules tells the technician of this very"
+            + " defect (`defect-rules.csv`). Only rolls are rolled too little or interrupted.");
     line("");
     recall();
     falseAlarms();
     confusion();
+    text.append(new SequenceSection(cards, sequence).write());
+    real.ifPresent(card -> text.append(card.write()));
     real(seen);
     return text.toString();
   }
@@ -82,7 +92,7 @@ final class DetectionReport {
             + " | caught |");
     line("|---|---|---:|---:|---:|---:|---:|");
     for (CaptureDefect defect : CaptureDefect.values()) {
-      for (Impression kind : Impression.values()) {
+      for (Impression kind : kinds(defect)) {
         Predicate<JudgedImage> these = image -> image.kind() == kind && image.has(defect);
         List<JudgedImage> strong = select(these.and(image -> image.strength() >= LimitFit.STRONG));
         List<JudgedImage> weak = select(these.and(image -> image.strength() < LimitFit.STRONG));
@@ -103,22 +113,27 @@ final class DetectionReport {
     line("");
   }
 
+  private static List<Impression> kinds(CaptureDefect defect) {
+    return Arrays.stream(Impression.values())
+        .filter(kind -> defect.befalls(kind == Impression.ROLLED))
+        .toList();
+  }
+
   private void falseAlarms() {
     line("## False alarms");
     line("");
     line("| impression | clean fingers | with a finding | clean images | with a finding |");
     line("|---|---:|---:|---:|---:|");
     for (Impression kind : Impression.values()) {
-      List<MeasuredPrint> fingers =
-          prints.stream().filter(p -> p.isClean() && p.kind() == kind).toList();
-      long alarms = fingers.stream().filter(p -> !judge.apply(p).isEmpty()).count();
       List<JudgedImage> clean = select(image -> image.isClean() && image.kind() == kind);
+      int fingers = clean.stream().mapToInt(JudgedImage::fingers).sum();
+      int alarms = clean.stream().mapToInt(JudgedImage::objected).sum();
       line(
           "| %s | %d | %d (%s) | %d | %s |",
           kind.key(),
-          fingers.size(),
+          fingers,
           alarms,
-          percent(alarms, fingers.size()),
+          percent(alarms, fingers),
           clean.size(),
           share(clean, JudgedImage::isCaught));
     }
@@ -136,7 +151,7 @@ final class DetectionReport {
     StringBuilder head = new StringBuilder("| defect |");
     StringBuilder rule = new StringBuilder("|---|");
     for (String id : rules) {
-      head.append(' ').append(id.substring(id.lastIndexOf('-') + 1)).append(" |");
+      head.append(' ').append(id.substring(id.indexOf('-') + 1)).append(" |");
       rule.append("---:|");
     }
     line(head.toString());
@@ -165,10 +180,10 @@ final class DetectionReport {
     if (seen.isEmpty()) {
       return;
     }
-    line("## Prints of a real person");
+    line("### Its prints by their measures and by eye");
     line("");
     line(
-        "The public ten-print card of ink on paper, as numbers. \"By eye\" is what a person said who looked at"
+        "Ink on paper, as numbers. \"By eye\" is what a person said who looked at"
             + " the image. A rule in brackets is one that the person agrees with.");
     line("");
     StringBuilder head = new StringBuilder("| box | finger |");

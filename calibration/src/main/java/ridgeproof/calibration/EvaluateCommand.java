@@ -4,19 +4,36 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import ridgeproof.spec.SpecTables;
 
-/** Judges prints that no limit was fitted on. */
+/** Judges files that no limit was fitted on. */
 @Command(
     name = "evaluate",
     mixinStandardHelpOptions = true,
-    description = "Judges unseen cards by the limits in use and writes how well defects are found.")
+    description =
+        "Examines unseen cards by the limits in use and writes how well defects are found.")
 final class EvaluateCommand implements Callable<Integer> {
 
-  @Mixin PrintSource source;
+  @Mixin DrawOptions draw;
+
+  @Option(
+      names = "--sequence-cards",
+      paramLabel = "N",
+      defaultValue = "0",
+      description = "clean cards whose rolls are exchanged, none unless set")
+  int sequenceCards;
+
+  @Option(
+      names = "--exchanges",
+      paramLabel = "N",
+      defaultValue = "5",
+      description = "exchanges of two rolls of each of these cards, 5 unless set")
+  int exchanges;
 
   @Option(
       names = "--reference",
@@ -24,21 +41,41 @@ final class EvaluateCommand implements Callable<Integer> {
       description = "public reference transactions, for the table of real prints")
   Path reference;
 
-  @Option(names = "--report", required = true, description = "the Markdown file to write")
+  @Option(
+      names = "--report",
+      required = true,
+      description = "the Markdown file to write; with --reference, segments.svg beside it")
   Path report;
 
   @Override
   public Integer call() throws IOException {
-    List<MeasuredPrint> prints = source.prints(Split.EVALUATION);
-    LimitTable table = LimitTable.inUse();
-    List<EyeTable.Seen> seen =
-        reference == null ? List.of() : EyeTable.load().seen(reference, EyeTable.CARD);
-    String command =
-        "./ridgeproof-calibration evaluate "
-            + source.options()
-            + (reference == null ? "" : " --reference ../shared/reference")
-            + " --report reports/detection.md";
-    Files.writeString(report, new DetectionReport(prints, table.judge()).write(command, seen));
+    long seed = Split.EVALUATION.checked(draw.seed);
+    Optional<RealCard> card = Optional.empty();
+    List<EyeTable.Seen> seen = List.of();
+    if (reference != null) {
+      card = Optional.of(RealCard.examined(reference.resolve(EyeTable.CARD)));
+      seen = EyeTable.load().seen(reference, EyeTable.CARD);
+    }
+    double threshold = SpecTables.open().pixelLimits().value("finger-match");
+    DetectionReport detection =
+        new DetectionReport(
+            new FileTrial(seed, draw.defectRate).examine(draw.cards), LimitTable.inUse().judge());
+    List<SequenceTrial.Card> sequence =
+        new SequenceTrial(seed, exchanges, threshold).run(sequenceCards);
+    Files.writeString(report, detection.write(command(), sequence, card, seen));
+    if (card.isPresent()) {
+      Files.writeString(report.resolveSibling("segments.svg"), card.get().drawing());
+    }
     return 0;
+  }
+
+  private String command() {
+    return "./ridgeproof-calibration evaluate "
+        + draw.options()
+        + (sequenceCards == 0
+            ? ""
+            : " --sequence-cards " + sequenceCards + " --exchanges " + exchanges)
+        + (reference == null ? "" : " --reference ../shared/reference")
+        + " --report reports/detection.md";
   }
 }

@@ -25,7 +25,7 @@ final class LimitFit {
   /** Share of the clean prints that all rules together may object to. */
   static final double BUDGET = 0.005;
 
-  private static final double FIRST_PRICE = 8;
+  private static final double FIRST_PRICE = 1;
   private static final double LAST_PRICE = 4096;
 
   /** Of a limit, by which it is moved to see how much hangs on it; the wider count for less. */

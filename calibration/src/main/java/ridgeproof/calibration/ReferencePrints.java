@@ -53,9 +53,9 @@ final class ReferencePrints {
 
   private static List<MeasuredPrint> measured(GrayImage gray, double ppi, int box) {
     List<MeasuredPrint> prints = new ArrayList<>();
-    CardDraw.analyse(gray, ppi, box)
+    CardDraw.values(gray, ppi, box)
         .forEach(
-            (finger, analysis) ->
+            (finger, values) ->
                 prints.add(
                     new MeasuredPrint(
                         0,
@@ -65,7 +65,7 @@ final class ReferencePrints {
                         box <= LAST_ROLLED ? Impression.ROLLED : Impression.PLAIN,
                         Optional.empty(),
                         0,
-                        MeasuredPrint.valuesOf(analysis))));
+                        values)));
     return prints;
   }
 }

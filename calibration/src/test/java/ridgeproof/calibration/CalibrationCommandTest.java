@@ -66,51 +66,55 @@ class CalibrationCommandTest {
         0,
         run(
             error,
-            "evaluate",
+            "fit",
             "--seed",
-            "1000000",
+            "2",
             "--measures",
             table.toString(),
-            "--report",
+            "--limits",
+            report,
+            "--curves",
             report));
     assertTrue(error.toString().contains("is not of seed"), error.toString());
   }
 
   @Test
-  void aDrawIsTheSameEachTimeAndReportsWhatWasDrawn() throws IOException {
-    Path first = folder.resolve("first.csv");
-    Path second = folder.resolve("second.csv");
+  void aDrawIsTheSameEachTime() throws IOException {
     StringWriter error = new StringWriter();
-    for (Path file : List.of(first, second)) {
-      assertEquals(
-          0,
-          run(
-              error,
-              "measure",
-              "--seed",
-              "1000002",
-              "--cards",
-              "1",
-              "--defect-rate",
-              "1",
-              "--output",
-              file.toString()),
-          error.toString());
+    List<Path> files = List.of(folder.resolve("first.csv"), folder.resolve("second.csv"));
+    for (Path file : files) {
+      String[] arguments = {
+        "measure", "--seed", "2", "--cards", "1", "--defect-rate", "1", "--output", file.toString()
+      };
+      assertEquals(0, run(error, arguments), error.toString());
     }
-    assertEquals(Files.readString(first), Files.readString(second));
+    assertEquals(Files.readString(files.get(0)), Files.readString(files.get(1)));
+    assertTrue(Files.readString(files.get(0)).lines().count() > 10);
+  }
+
+  @Test
+  void anEvaluationReportsFilesAndExchanges() throws IOException {
+    StringWriter error = new StringWriter();
     Path report = folder.resolve("report.md");
-    assertEquals(
-        0,
-        run(
-            error,
-            "evaluate",
-            "--seed",
-            "1000002",
-            "--measures",
-            first.toString(),
-            "--report",
-            report.toString()));
+    String[] arguments = {
+      "evaluate",
+      "--seed",
+      "1000002",
+      "--cards",
+      "1",
+      "--defect-rate",
+      "1",
+      "--sequence-cards",
+      "1",
+      "--exchanges",
+      "3",
+      "--report",
+      report.toString()
+    };
+    assertEquals(0, run(error, arguments), error.toString());
     String text = Files.readString(report);
     assertTrue(text.contains("1 cards and sets of flats"), text);
+    assertTrue(text.contains("| clean | 10 |"), text);
+    assertTrue(text.contains("exchanged, 3 times in all"), text);
   }
 }

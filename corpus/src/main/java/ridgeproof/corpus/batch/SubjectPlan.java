@@ -1,6 +1,7 @@
 package ridgeproof.corpus.batch;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import ridgeproof.corpus.finger.CaptureDefect;
@@ -21,6 +22,7 @@ public final class SubjectPlan {
       List.of("ADA", "BRUNO", "CARLA", "DARIO", "EDDA", "FINN", "GRETA", "HUGO", "IDA", "JORIS");
   private static final List<String> VERSIONS = List.of("0300", "0400", "0500", "0501", "0502");
   private static final int SEGMENTS_SINCE = 400;
+  private static final int LAST_ROLL = 10;
   private static final double LEAST_STRENGTH = 0.3;
 
   private final long seed;
@@ -73,8 +75,7 @@ public final class SubjectPlan {
         List.of(),
         List.of(),
         damages,
-        null,
-        List.of());
+        null);
   }
 
   /** Both thumbs in one image came with the edition of 2007; before, each stands alone. */
@@ -85,11 +86,14 @@ public final class SubjectPlan {
 
   private List<PrintDefect> defects(List<Integer> boxes, Dice dice) {
     List<PrintDefect> defects = new ArrayList<>();
-    CaptureDefect[] kinds = CaptureDefect.values();
     for (int box : boxes) {
+      List<CaptureDefect> kinds =
+          Arrays.stream(CaptureDefect.values())
+              .filter(kind -> kind.befalls(box <= LAST_ROLL))
+              .toList();
       if (dice.chance(defectRate)) {
         double strength = Math.rint(100 * dice.between(LEAST_STRENGTH, 1)) / 100;
-        defects.add(new PrintDefect(box, kinds[dice.below(kinds.length)], strength));
+        defects.add(new PrintDefect(box, kinds.get(dice.below(kinds.size())), strength));
       }
     }
     return defects;

@@ -89,6 +89,13 @@ public enum CaptureDefect {
     this.effect = effect;
   }
 
+  /**
+   * Whether it can befall a print of this kind: only a roll is rolled too little or interrupted.
+   */
+  public boolean befalls(boolean rolled) {
+    return rolled || this != ROLL_NOT_WIDE && this != LIFTED_DURING_ROLL;
+  }
+
   void spoil(Conditions conditions, double strength, Dice dice) {
     effect.spoil(conditions, strength, dice);
   }

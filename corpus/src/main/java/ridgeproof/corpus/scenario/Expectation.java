@@ -14,8 +14,9 @@ import java.util.TreeSet;
 public record Expectation(
     String profile, List<String> areas, String verdict, List<String> findings) {
 
-  /** The areas that exist when a scenario does not name its own. */
-  public static final List<String> AREAS = List.of("STR", "FLD", "COD", "TXN", "IMG", "PTL");
+  /** All areas, for a scenario that does not name its own. */
+  public static final List<String> AREAS =
+      List.of("STR", "FLD", "COD", "TXN", "IMG", "PTL", "RDG", "SEQ");
 
   public Expectation {
     profile = Given.orElse(profile, "");

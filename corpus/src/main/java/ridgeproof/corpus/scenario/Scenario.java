@@ -17,7 +17,6 @@ import java.util.List;
  * @param changes fields that are changed by hand before lengths are computed
  * @param damages what befalls the bytes afterwards
  * @param expects what an examination reports now
- * @param expectsLater what it is to report once the areas exist
  */
 public record Scenario(
     String name,
@@ -36,8 +35,7 @@ public record Scenario(
     List<Integer> minutiae,
     List<FieldChange> changes,
     List<Damage> damages,
-    Expectation expects,
-    List<LaterExpectation> expectsLater) {
+    Expectation expects) {
 
   public Scenario {
     name = Given.orElse(name, "");
@@ -54,7 +52,6 @@ public record Scenario(
     changes = Given.list(changes);
     damages = Given.list(damages);
     expects = Given.orElse(expects, Expectation.nothing());
-    expectsLater = Given.list(expectsLater);
   }
 
   /** The same under another name. */
@@ -76,8 +73,7 @@ public record Scenario(
         minutiae,
         changes,
         damages,
-        expects,
-        expectsLater);
+        expects);
   }
 
   /** The person: the subject's own seed, or else that of the story. */

@@ -2,7 +2,6 @@ package ridgeproof.corpus.scenario;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -59,18 +58,6 @@ class DemonstrationSetTest {
                 + " [expects]: "
                 + found.stream().map(f -> f.ruleId() + " " + f.observed().text()).toList());
     assertEquals(expects.verdict(), Expected.verdict(found));
-  }
-
-  @ParameterizedTest
-  @MethodSource("names")
-  void whatIsExpectedLaterIsOfAreasThatAreNotComparedNow(String name) {
-    Scenario scenario = set.get(name).scenario();
-    for (LaterExpectation later : scenario.expectsLater()) {
-      assertFalse(scenario.expects().covers("RP-" + later.area() + "-"), later::what);
-      assertTrue(
-          later.rule().isEmpty() || later.rule().startsWith("RP-" + later.area() + "-"),
-          later::rule);
-    }
   }
 
   @Test

@@ -36,7 +36,6 @@ class ScenarioReaderTest {
         reader.read("example", readme.substring(start, readme.indexOf("```", start)));
     assertEquals(List.of(new PrintDefect(13, CaptureDefect.TOO_DRY, 0.8)), scenario.defects());
     assertEquals(1, scenario.missing().size());
-    assertEquals(2, scenario.expectsLater().size());
     ComposedTransaction composed = new TransactionComposer(new People()).compose(scenario);
     assertEquals(scenario.expects().findings(), Expected.rules(Expected.compared(composed)));
     assertEquals(scenario.expects().verdict(), Expected.verdict(Expected.compared(composed)));

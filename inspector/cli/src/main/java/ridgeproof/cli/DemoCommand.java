@@ -40,8 +40,6 @@ final class DemoCommand implements Callable<Integer> {
   private static final String ROW = "%-47s  %-10s  %s";
 
   /** A fault of ridges below the limits passes, and a reader has to know why. */
-  private static final String NOT_YET = "its fault is in the ridges, within the limits in use";
-
   @Option(
       names = "--output",
       paramLabel = "DIR",
@@ -160,9 +158,7 @@ final class DemoCommand implements Callable<Integer> {
             .filter(finding -> finding.severity() != Severity.NOTE)
             .min(Comparator.comparing(Finding::severity));
     String id = main.map(Finding::ruleId).orElse("");
-    String title =
-        main.map(finding -> ": " + finding.rule().title())
-            .orElse(scenario.expectsLater().isEmpty() ? "" : ": " + NOT_YET);
+    String title = main.map(finding -> ": " + finding.rule().title()).orElse("");
     String profile = scenario.expects().profile();
     String held = profile.isEmpty() ? "" : " (--profile " + profile + ")";
     console.print(

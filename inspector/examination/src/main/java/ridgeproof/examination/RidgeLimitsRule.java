@@ -85,8 +85,9 @@ final class RidgeLimitsRule implements Rule {
                 measure == RidgeMeasure.ROLL_TO_PLAIN_WIDTH ? toPlain : measure.of(analysis));
     Set<String> told = new TreeSet<>(faults.keySet());
     if (facts.slap().isPresent()) {
-      // The tilt of a hand is told once, of the image.
+      // The tilt of a hand is told once, of the image, as is what else all its fingers share.
       told.remove(TILTED);
+      told.removeAll(SlapRule.faultsOfHand(facts, judge).keySet());
     }
     if (told.contains(PERIOD) && isToldOfImage(image, log)) {
       told.remove(PERIOD);

@@ -12,6 +12,7 @@ import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
 import ridgeproof.ridges.FingerPosition;
+import ridgeproof.ridges.RidgeMeasure;
 import ridgeproof.ridges.RotatedBox;
 import ridgeproof.ridges.Slap;
 import ridgeproof.spec.SegmentField;
@@ -19,13 +20,14 @@ import ridgeproof.spec.SegmentField;
 /** Images of several fingers show each of them, upright, where the record says. */
 final class SlapRule implements Rule {
 
+  private static final String NO_CORE = "RP-RDG-008";
   private static final String TILTED = "RP-RDG-009";
   private static final String NOT_FOUND = "RP-RDG-020";
   private static final String ELSEWHERE = "RP-RDG-021";
 
   @Override
   public Set<String> ids() {
-    return Set.of(TILTED, NOT_FOUND, ELSEWHERE);
+    return Set.of(NO_CORE, TILTED, NOT_FOUND, ELSEWHERE);
   }
 
   @Override
@@ -40,7 +42,8 @@ final class SlapRule implements Rule {
       Optional<Slap> slap = image.ridges().flatMap(RidgeFacts::slap);
       if (slap.isPresent()) {
         checkFingers(image, slap.get(), log);
-        checkTilt(image, slap.get(), judge, log);
+        faultsOfHand(image.ridges().get(), judge)
+            .forEach((rule, broken) -> RidgeLimitsRule.report(rule, image.location(), broken, log));
         layouts.forEach(layout -> checkBoxes(image, slap.get(), layout, middle, log));
       }
     }
@@ -62,20 +65,22 @@ final class SlapRule implements Rule {
     }
   }
 
-  private static void checkTilt(ExaminedImage image, Slap slap, RidgeJudge judge, FindingLog log) {
-    Map<String, List<Broken>> faults =
-        judge.faults(
-            Impression.PLAIN,
-            measure ->
-                switch (measure) {
-                  case ROTATION -> OptionalDouble.of(Math.abs(slap.degrees()));
-                  // Several fingers that lean alike leave no doubt.
-                  case ROTATION_CONFIDENCE -> OptionalDouble.of(1);
-                  default -> OptionalDouble.empty();
-                });
-    if (faults.containsKey(TILTED)) {
-      RidgeLimitsRule.report(TILTED, image.location(), faults.get(TILTED), log);
-    }
+  /** What is at fault with all fingers together, told once of the image. */
+  static Map<String, List<Broken>> faultsOfHand(RidgeFacts facts, RidgeJudge judge) {
+    return facts
+        .slap()
+        .map(
+            slap ->
+                judge.faults(
+                    Impression.PLAIN,
+                    measure ->
+                        switch (measure) {
+                          case HAND_ROTATION -> OptionalDouble.of(Math.abs(slap.degrees()));
+                          case HAND_CORE_TO_BORDER ->
+                              RidgeMeasure.handCoreToBorder(facts.fingers().values());
+                          default -> OptionalDouble.empty();
+                        }))
+        .orElse(Map.of());
   }
 
   private static void checkBoxes(

@@ -60,7 +60,7 @@ public final class FingerAnalyzer {
       boolean others) {
     BlockMeasures blocks = new BlockMeasures(maps, region);
     EdgeContact edges = EdgeContact.of(maps, region);
-    RotationMeasure rotation = FingerAxis.of(region, edges);
+    RotationMeasure rotation = FingerAxis.of(maps, region, edges);
     RotatedBox box = PrintShape.of(region).box(rotation.degrees(), maps.scale());
     double mm = WorkingResolution.MM_PER_PIXEL * maps.scale();
     FingerMeasures measures =

@@ -3,59 +3,78 @@ package ridgeproof.ridges;
 import java.util.Arrays;
 
 /**
- * Tells how far a finger leans: by the long axis of a long print, by the narrowest upright box of a
- * broad one, by its sides where an edge cuts it.
+ * Tells how far a finger leans: by the long axis of a long print, else by the flow of its ridges
+ * and the narrowest upright box together.
  */
 final class FingerAxis {
 
   private static final double LONG = 1.25;
-  private static final double STEEPEST = 45;
+
+  /** Degrees; a steeper long axis is that of a print cut short. */
+  private static final double STEEPEST = 60;
+
+  /** Degrees either way within which a print that is not long is looked at. */
+  private static final double REACH = 45;
 
   /** Degrees. */
   private static final double STEP = 1.5;
 
-  /** Degrees beyond which only what is clearly not round leans. */
-  private static final double FAR = 25;
+  private static final int STEPS = 1 + (int) (2 * REACH / STEP);
 
-  /** Upright box over the least of a print that may be round: a disc of blocks has corners. */
-  private static final double ROUND = 1.16;
+  /**
+   * What a box larger by its own area weighs against full symmetry. On 364 drawn rolls of known
+   * lean from -45 to 45 degrees anything from 2 to 4 leaves 98 in 100 within 7 degrees; either
+   * evidence alone, 5 in 100 beyond 30.
+   */
+  private static final double BOX_WEIGHT = 3;
 
-  private static final int LEAST_ROWS = 8;
+  /** Degrees beyond which another lean is another answer. */
+  private static final double APART = 12;
 
   private FingerAxis() {}
 
-  static RotationMeasure of(RidgeRegion region, EdgeContact edges) {
+  static RotationMeasure of(RidgeMaps maps, RidgeRegion region, EdgeContact edges) {
     PrintShape shape = PrintShape.of(region);
     double intact = edges.isCutAtSide() || edges.isCutAtTop() || edges.isCutAtBottom() ? 0.6 : 1;
     if (shape.elongation() >= LONG && Math.abs(shape.degrees()) <= STEEPEST) {
       double confidence = Statistics.ramp(shape.elongation(), 1.15, 1.6);
       return new RotationMeasure(shape.degrees(), intact * confidence);
     }
-    return intact == 1 ? byBox(region) : bySides(region, edges);
+    return byFlowAndBox(maps, region, intact);
   }
 
   /**
-   * A roll is a rounded rectangle, and its box of least area stands along its sides (Freeman and
-   * Shapira 1975). A square turned by half a right angle tells no side from top, a disc nothing.
+   * Ridges flow alike on both sides of a finger's axis, but also nearly so across it; a roll is a
+   * rounded rectangle, and its box of least area stands along its sides (Freeman and Shapira 1975),
+   * but which of them are the sides it cannot tell. Together they can.
    */
-  private static RotationMeasure byBox(RidgeRegion region) {
+  private static RotationMeasure byFlowAndBox(RidgeMaps maps, RidgeRegion region, double intact) {
+    FlowSymmetry symmetry = new FlowSymmetry(maps, region);
     double[] outline = outline(region);
-    double best = 0;
+    double[] areas = new double[STEPS];
     double least = Double.MAX_VALUE;
-    double most = 0;
-    for (double degrees = -STEEPEST; degrees <= STEEPEST; degrees += STEP) {
-      double area = boxArea(outline, degrees);
-      most = Math.max(most, area);
-      if (area < least) {
-        least = area;
-        best = degrees;
+    for (int step = 0; step < STEPS; step++) {
+      areas[step] = boxArea(outline, degrees(step));
+      least = Math.min(least, areas[step]);
+    }
+    double[] fits = new double[STEPS];
+    int best = 0;
+    for (int step = 0; step < STEPS; step++) {
+      fits[step] = symmetry.along(degrees(step)) - BOX_WEIGHT * (areas[step] / least - 1);
+      best = fits[step] > fits[best] ? step : best;
+    }
+    double second = -Double.MAX_VALUE;
+    for (int step = 0; step < STEPS; step++) {
+      if (Math.abs(degrees(step) - degrees(best)) >= APART) {
+        second = Math.max(second, fits[step]);
       }
     }
-    if (Math.abs(best) > FAR && boxArea(outline, 0) < ROUND * least) {
-      return new RotationMeasure(0, 0);
-    }
-    double plain = 1 - Statistics.ramp(Math.abs(best), STEEPEST - 5, STEEPEST);
-    return new RotationMeasure(best, plain * Statistics.ramp(most / least, 1.02, 1.2));
+    double clear = Statistics.ramp(fits[best] - second, 0, 0.4);
+    return new RotationMeasure(degrees(best), intact * clear);
+  }
+
+  private static double degrees(int step) {
+    return -REACH + step * STEP;
   }
 
   /** Corners of the outermost blocks of each row, x and y in turn, in blocks. */
@@ -105,40 +124,5 @@ final class FingerAxis {
       first[row] = Math.min(first[row], column);
       last[row] = Math.max(last[row], column);
     }
-  }
-
-  private static RotationMeasure bySides(RidgeRegion region, EdgeContact edges) {
-    int rows = region.bottom() - region.top() + 1;
-    if (rows < LEAST_ROWS) {
-      return new RotationMeasure(0, 0);
-    }
-    int[] first = new int[rows];
-    int[] last = new int[rows];
-    sides(region, first, last);
-    double left = lean(first, rows / 5, rows - rows / 5);
-    double right = lean(last, rows / 5, rows - rows / 5);
-    boolean leftCut = edges.leftMm() > 0;
-    boolean rightCut = edges.rightMm() > 0;
-    if (leftCut && rightCut) {
-      return new RotationMeasure(0, 0);
-    }
-    if (leftCut || rightCut) {
-      return new RotationMeasure(leftCut ? right : left, 0.3);
-    }
-    double agreement = 1 - Statistics.ramp(Math.abs(left - right), 5, 40);
-    return new RotationMeasure((left + right) / 2, 0.8 * agreement);
-  }
-
-  /** Median slope over all pairs of rows (Theil and Sen), as a lean to the right in degrees. */
-  private static double lean(int[] side, int from, int to) {
-    int n = to - from;
-    double[] slopes = new double[n * (n - 1) / 2];
-    int count = 0;
-    for (int a = from; a < to; a++) {
-      for (int b = a + 1; b < to; b++) {
-        slopes[count++] = (double) (side[b] - side[a]) / (b - a);
-      }
-    }
-    return -Math.toDegrees(Math.atan(Statistics.quantile(slopes, count, 0.5)));
   }
 }

@@ -1,6 +1,7 @@
 package ridgeproof.ridges;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -118,6 +119,15 @@ public enum RidgeMeasure {
       "width of the roll over that of the plain print",
       Unit.RATIO,
       m -> false,
+      m -> 0),
+  /** Of an image of several, see {@link Slap#degrees}. */
+  HAND_ROTATION("hand-rotation", "tilt of the hand", Unit.DEGREES, m -> false, m -> 0),
+  /** Of an image of several, see {@link #handCoreToBorder}. */
+  HAND_CORE_TO_BORDER(
+      "hand-core-to-border",
+      "distance of the cores of a hand from their borders, median",
+      Unit.MM,
+      m -> false,
       m -> 0);
 
   /** What a measure is counted in. */
@@ -147,6 +157,8 @@ public enum RidgeMeasure {
       return text;
     }
   }
+
+  private static final int FEWEST_OF_A_HAND = 3;
 
   private static final Map<String, RidgeMeasure> BY_KEY =
       Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(RidgeMeasure::key, m -> m));
@@ -202,6 +214,27 @@ public enum RidgeMeasure {
   /** The measure of this name. */
   public static Optional<RidgeMeasure> ofKey(String key) {
     return Optional.ofNullable(BY_KEY.get(key));
+  }
+
+  /**
+   * {@link #HAND_CORE_TO_BORDER} of the fingers of one image, a finger without a core counting as
+   * 0; empty for fewer than three. One finger may have no core, a whole hand was laid down too high
+   * or too low.
+   */
+  public static OptionalDouble handCoreToBorder(Collection<FingerAnalysis> fingers) {
+    double[] distances =
+        fingers.stream()
+            .filter(finger -> finger.measures().isPresent())
+            .mapToDouble(finger -> CORE_TO_BORDER.of(finger).orElse(0))
+            .sorted()
+            .toArray();
+    int middle = distances.length / 2;
+    return distances.length < FEWEST_OF_A_HAND
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            distances.length % 2 == 1
+                ? distances[middle]
+                : (distances[middle - 1] + distances[middle]) / 2);
   }
 
   /** {@link #ROLL_TO_PLAIN_WIDTH} of a roll and a plain print of the same finger. */

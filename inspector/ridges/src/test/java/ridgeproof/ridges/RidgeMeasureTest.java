@@ -142,8 +142,17 @@ class RidgeMeasureTest {
   }
 
   @Test
-  void aRoundPrintIsTakenForUpright() {
-    assertTrue(value(RidgeMeasure.ROTATION, Drawn.stripes(420, 420, 9, 30, 0.5)) < 10);
+  void aRoundPrintOfRingsTellsNoLean() {
+    byte[] pixels = Drawn.blank(500, 500, Drawn.PAPER).toArray();
+    for (int y = 0; y < 500; y++) {
+      for (int x = 0; x < 500; x++) {
+        double radius = Math.hypot(x - 250, y - 250);
+        if (radius < 200) {
+          pixels[y * 500 + x] = (byte) (128 + 90 * Math.cos(2 * Math.PI * radius / 9));
+        }
+      }
+    }
+    assertTrue(value(RidgeMeasure.ROTATION_CONFIDENCE, GrayImage.owning(500, 500, pixels)) < 0.25);
   }
 
   static Stream<GrayImage> oddImages() {

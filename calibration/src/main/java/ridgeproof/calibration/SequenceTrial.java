@@ -1,0 +1,163 @@
+package ridgeproof.calibration;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import ridgeproof.corpus.batch.SubjectPlan;
+import ridgeproof.corpus.finger.Dice;
+import ridgeproof.corpus.scenario.CardKind;
+import ridgeproof.corpus.scenario.People;
+import ridgeproof.corpus.scenario.Scenario;
+import ridgeproof.corpus.scenario.Sitting;
+import ridgeproof.corpus.scenario.TakenPrint;
+import ridgeproof.ridges.FingerAnswer;
+import ridgeproof.ridges.FingerAnswer.Verdict;
+import ridgeproof.ridges.FingerMeasures;
+import ridgeproof.ridges.FingerPosition;
+import ridgeproof.ridges.Irregularity;
+import ridgeproof.ridges.Minutiae;
+import ridgeproof.ridges.SequenceAnswers;
+import ridgeproof.ridges.SequenceCheck;
+
+/** Clean cards as they are, and with two rolls exchanged. */
+final class SequenceTrial {
+
+  private static final int FIRST_PLAIN = 11;
+
+  /** What became of an exchange of two rolls. */
+  enum Outcome {
+    /** An irregularity names exactly these two fingers. */
+    NAMED,
+    /** An irregularity names one of them and no finger that is in its place. */
+    HALF_NAMED,
+    /** Nothing is named, and neither finger is called confirmed. */
+    INCONCLUSIVE,
+    /** Nothing is named, and one of the two is called confirmed. */
+    MISSED,
+    /** A finger in its place is named. */
+    WRONG
+  }
+
+  /**
+   * One exchange.
+   *
+   * @param first and the other finger that have each other's roll
+   */
+  record Exchange(FingerPosition first, FingerPosition second, Outcome outcome) {
+
+    static Exchange judged(FingerPosition first, FingerPosition second, SequenceAnswers said) {
+      return new Exchange(first, second, SequenceTrial.outcome(List.of(first, second), said));
+    }
+  }
+
+  /**
+   * One card.
+   *
+   * @param answers of the card as it was taken, all in order
+   * @param falselyNamed irregularities of the card as it was taken
+   * @param exchanges what was said after two of its rolls were exchanged
+   */
+  record Card(List<FingerAnswer> answers, int falselyNamed, List<Exchange> exchanges) {
+
+    Card {
+      answers = List.copyOf(answers);
+      exchanges = List.copyOf(exchanges);
+    }
+  }
+
+  private final long seed;
+  private final SubjectPlan plan;
+  private final int exchangesEach;
+  private final double threshold;
+
+  /**
+   * @param exchangesEach pairs of rolls drawn for each card
+   * @param threshold similarity that counts as a match
+   */
+  SequenceTrial(long seed, int exchangesEach, double threshold) {
+    this.seed = seed;
+    this.exchangesEach = exchangesEach;
+    this.threshold = threshold;
+    plan = new SubjectPlan(seed, 0, 0);
+  }
+
+  /** The first so many subjects who gave a card of rolls and plain prints. */
+  List<Card> run(int cards) {
+    List<Integer> subjects =
+        IntStream.iterate(1, subject -> subject + 1)
+            .filter(subject -> plan.scenario(subject).prints().set() == CardKind.ROLLED_CARD)
+            .limit(cards)
+            .boxed()
+            .toList();
+    return subjects.parallelStream().map(this::runCard).toList();
+  }
+
+  private Card runCard(int subject) {
+    Scenario scenario = plan.scenario(subject);
+    Map<FingerPosition, Minutiae> rolls = new EnumMap<>(FingerPosition.class);
+    Map<FingerPosition, Minutiae> plains = new EnumMap<>(FingerPosition.class);
+    for (TakenPrint taken : new Sitting(scenario, new People()).prints()) {
+      CardDraw.analyse(
+              CardDraw.stored(taken, scenario.prints().bitsPerPixel()),
+              taken.labelledPpi(),
+              taken.box())
+          .forEach(
+              (finger, analysis) ->
+                  analysis
+                      .measures()
+                      .map(FingerMeasures::minutiae)
+                      .ifPresent(
+                          found ->
+                              (taken.box() < FIRST_PLAIN ? rolls : plains).put(finger, found)));
+    }
+    SequenceAnswers clean = SequenceCheck.check(rolls, plains, threshold);
+    Dice dice = new Dice(seed, 7_000_000L + subject);
+    List<Exchange> exchanges = new ArrayList<>();
+    List<FingerPosition> fingers = List.copyOf(rolls.keySet());
+    for (int i = 0; i < exchangesEach; i++) {
+      FingerPosition first = fingers.get(dice.below(fingers.size()));
+      int further = 1 + dice.below(fingers.size() - 1);
+      FingerPosition second = fingers.get((fingers.indexOf(first) + further) % fingers.size());
+      exchanges.add(
+          Exchange.judged(first, second, exchanged(first, second, rolls, plains, threshold)));
+    }
+    return new Card(clean.answers(), clean.irregularities().size(), exchanges);
+  }
+
+  /** What is said of a set after two of its rolls were exchanged. */
+  static SequenceAnswers exchanged(
+      FingerPosition first,
+      FingerPosition second,
+      Map<FingerPosition, Minutiae> rolls,
+      Map<FingerPosition, Minutiae> plains,
+      double threshold) {
+    Map<FingerPosition, Minutiae> wrong = new EnumMap<>(rolls);
+    wrong.put(first, rolls.get(second));
+    wrong.put(second, rolls.get(first));
+    return SequenceCheck.check(wrong, plains, threshold);
+  }
+
+  private static Outcome outcome(List<FingerPosition> wrong, SequenceAnswers said) {
+    List<Irregularity> named = said.irregularities();
+    boolean others =
+        named.stream()
+            .flatMap(irregularity -> irregularity.positions().stream())
+            .anyMatch(finger -> !wrong.contains(finger));
+    if (others) {
+      return Outcome.WRONG;
+    }
+    if (!named.isEmpty()) {
+      boolean both = named.stream().anyMatch(one -> one.positions().containsAll(wrong));
+      return both ? Outcome.NAMED : Outcome.HALF_NAMED;
+    }
+    Optional<FingerAnswer> confirmed =
+        said.answers().stream()
+            .filter(answer -> wrong.contains(answer.position()))
+            .filter(answer -> answer.verdict() == Verdict.CONFIRMED)
+            .findFirst();
+    return confirmed.isPresent() ? Outcome.MISSED : Outcome.INCONCLUSIVE;
+  }
+}
