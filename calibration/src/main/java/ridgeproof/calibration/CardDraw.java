@@ -69,7 +69,8 @@ final class CardDraw {
     return withWidthRatios(prints);
   }
 
-  private static GrayImage stored(TakenPrint taken, double bitsPerPixel) {
+  /** As a file has it: through WSQ and back. */
+  static GrayImage stored(TakenPrint taken, double bitsPerPixel) {
     byte[] wsq =
         WsqEncoder.encode(
             taken.impression().image(), new WsqEncoding(bitsPerPixel, taken.labelledPpi(), 0));
