@@ -27,7 +27,7 @@ public final class SpecimenSheet {
   /** Gray levels: ridges alone need few, blur and smears more. */
   private static final int OF_RIDGES = 4;
 
-  private static final int OF_DEFECTS = 8;
+  private static final int OF_DEFECTS = 16;
 
   /** Everything this light is drawn white: the noise of a bare platen would not compress. */
   private static final int BARE_PLATEN = 226;
@@ -70,7 +70,7 @@ public final class SpecimenSheet {
     MasterFinger finger = MasterFinger.grow(PERSON, FingerDigit.RIGHT_INDEX);
     List<Tile> tiles = new ArrayList<>();
     for (CaptureDefect defect : CaptureDefect.values()) {
-      for (double strength : new double[] {0.3, 0.65, 1.0}) {
+      for (double strength : new double[] {0.4, 1.0}) {
         ImpressionSettings settings =
             ImpressionSettings.natural(PERSON + defect.ordinal()).withDefect(defect, strength);
         tiles.add(
