@@ -55,7 +55,7 @@ final class CleanCards {
     for (FingerDigit digit : FingerDigit.values()) {
       fingers.put(positionOf(digit), MasterFinger.grow(person, digit));
     }
-    List<ObservedPrint.Comparable> prints = new ArrayList<>();
+    List<ObservedPrint.Comparand> prints = new ArrayList<>();
     for (TakenPrint taken : new Sitting(scenario, new People()).prints()) {
       Map<FingerPosition, ObservedPrint.Truth> truths = new EnumMap<>(FingerPosition.class);
       minutiae(taken)

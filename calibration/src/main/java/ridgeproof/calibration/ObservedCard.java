@@ -21,17 +21,17 @@ record ObservedCard(
     Map<FingerPosition, Minutiae> rolls,
     Map<FingerPosition, Minutiae> plains) {
 
-  static ObservedCard of(List<ObservedPrint.Comparable> prints) {
+  static ObservedCard of(List<ObservedPrint.Comparand> prints) {
     return new ObservedCard(
-        prints.stream().map(ObservedPrint.Comparable::print).toList(),
+        prints.stream().map(ObservedPrint.Comparand::print).toList(),
         templates(prints, Impression.ROLLED),
         templates(prints, Impression.PLAIN));
   }
 
   private static Map<FingerPosition, Minutiae> templates(
-      List<ObservedPrint.Comparable> prints, Impression kind) {
+      List<ObservedPrint.Comparand> prints, Impression kind) {
     Map<FingerPosition, Minutiae> templates = new EnumMap<>(FingerPosition.class);
-    for (ObservedPrint.Comparable one : prints) {
+    for (ObservedPrint.Comparand one : prints) {
       if (one.print().kind() == kind) {
         one.template().ifPresent(template -> templates.put(one.print().finger(), template));
       }
@@ -45,7 +45,7 @@ record ObservedCard(
    * @throws IOException if it cannot be read
    */
   static ObservedCard real(Path file) throws IOException {
-    List<ObservedPrint.Comparable> prints = new ArrayList<>();
+    List<ObservedPrint.Comparand> prints = new ArrayList<>();
     for (ReferencePrints.Image image : ReferencePrints.images(file)) {
       Impression kind = image.isRolled() ? Impression.ROLLED : Impression.PLAIN;
       prints.addAll(ObservedPrint.look(image.gray(), image.ppi(), image.box(), kind, Map.of()));

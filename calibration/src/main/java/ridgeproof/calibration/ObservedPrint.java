@@ -50,14 +50,14 @@ record ObservedPrint(
    *
    * @param template nothing where no print was found
    */
-  record Comparable(ObservedPrint print, Optional<Minutiae> template) {}
+  record Comparand(ObservedPrint print, Optional<Minutiae> template) {}
 
   /**
    * What is seen of each finger that a position code is for.
    *
    * @param truths what is known of them
    */
-  static List<Comparable> look(
+  static List<Comparand> look(
       GrayImage image, double ppi, int box, Impression kind, Map<FingerPosition, Truth> truths) {
     Map<FingerPosition, FingerAnalysis> analyses;
     List<ExtractorTrace.Seen> traced;
@@ -67,11 +67,11 @@ record ObservedPrint(
     }
     Optional<ExtractorTrace.Seen> all =
         analyses.size() == 1 && traced.size() == 1 ? Optional.of(traced.get(0)) : Optional.empty();
-    List<Comparable> prints = new ArrayList<>();
+    List<Comparand> prints = new ArrayList<>();
     analyses.forEach(
         (finger, analysis) ->
             prints.add(
-                new Comparable(
+                new Comparand(
                     new ObservedPrint(
                         finger,
                         kind,
