@@ -4,11 +4,19 @@ import java.io.IOException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
-/** Measures drawn prints, fits limits on them, and tells how well defects are found. */
+/**
+ * Measures drawn prints, fits limits on them, and tells how well defects are found and how natural
+ * the prints are.
+ */
 @Command(
     name = "ridgeproof-calibration",
     mixinStandardHelpOptions = true,
-    subcommands = {MeasureCommand.class, FitCommand.class, EvaluateCommand.class},
+    subcommands = {
+      MeasureCommand.class,
+      FitCommand.class,
+      EvaluateCommand.class,
+      StatisticsCommand.class
+    },
     description = "Fits the limits of ridge measures on synthetic prints and evaluates them.")
 public final class CalibrationCommand {
 

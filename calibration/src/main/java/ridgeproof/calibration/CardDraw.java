@@ -69,6 +69,7 @@ final class CardDraw {
     return withWidthRatios(prints);
   }
 
+  /** As a file has it: through WSQ and back. */
   static GrayImage stored(TakenPrint taken, double bitsPerPixel) {
     byte[] wsq =
         WsqEncoder.encode(

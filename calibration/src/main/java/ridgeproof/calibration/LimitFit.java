@@ -43,11 +43,13 @@ final class LimitFit {
     for (double price = 2 * FIRST_PRICE;
         falseAlarms(table) > BUDGET && price <= LAST_PRICE;
         price *= 2) {
+      System.err.println(price/2+" "+falseAlarms(table)+" "+training.stream().filter(p -> p.isClean() && p.isFound()).flatMap(LIMITS(table)).collect(java.util.stream.Collectors.groupingBy(x->x,java.util.stream.Collectors.counting())));
       table = fit(plan, price, source);
     }
     return table;
   }
 
+  static Function<MeasuredPrint,java.util.stream.Stream<String>> LIMITS(LimitTable t){ var j=t.judge(); return p->j.apply(p).stream().map(r->r+p.kind()); }
   /** Share of the clean prints that were found and that some rule objects to. */
   double falseAlarms(LimitTable table) {
     List<MeasuredPrint> clean = training.stream().filter(p -> p.isClean() && p.isFound()).toList();

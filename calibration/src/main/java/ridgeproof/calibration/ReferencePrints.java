@@ -25,6 +25,14 @@ final class ReferencePrints {
   private static final double USUAL_PPI = 500;
   private static final List<Integer> FINGERPRINT_RECORDS = List.of(4, 14);
 
+  /** The pixels of one position code. */
+  record Image(int box, double ppi, GrayImage gray) {
+
+    boolean isRolled() {
+      return box <= LAST_ROLLED;
+    }
+  }
+
   private ReferencePrints() {}
 
   /**
@@ -33,22 +41,35 @@ final class ReferencePrints {
    * @throws IOException if it cannot be read
    */
   static List<MeasuredPrint> of(Path file) throws IOException {
+    List<MeasuredPrint> prints = new ArrayList<>();
+    for (Image image : images(file)) {
+      prints.addAll(measured(image.gray(), image.ppi(), image.box()));
+    }
+    return CardDraw.withWidthRatios(prints);
+  }
+
+  /**
+   * Every fingerprint image of one file.
+   *
+   * @throws IOException if it cannot be read
+   */
+  static List<Image> images(Path file) throws IOException {
     SpecTables tables = SpecTables.open();
     Transaction transaction =
         new TransactionReader(tables, ReadingLimits.standard())
             .read(ByteSource.of(Files.readAllBytes(file)));
     ImageExtraction extraction = new ImageExtraction(tables, DecodingLimits.standard());
-    List<MeasuredPrint> prints = new ArrayList<>();
+    List<Image> images = new ArrayList<>();
     for (ExaminedImage image : extraction.imagesOf(transaction)) {
       boolean fingers = FINGERPRINT_RECORDS.contains(image.record().type());
       int box = image.position().orElse(0);
       if (fingers && !FingerPosition.shownBy(box).isEmpty()) {
         Optional<GrayImage> pixels = extraction.decode(image).pixels();
         double ppi = image.density().map(d -> d.horizontalPpi()).orElse(USUAL_PPI);
-        pixels.ifPresent(gray -> prints.addAll(measured(gray, ppi, box)));
+        pixels.ifPresent(gray -> images.add(new Image(box, ppi, gray)));
       }
     }
-    return CardDraw.withWidthRatios(prints);
+    return images;
   }
 
   private static List<MeasuredPrint> measured(GrayImage gray, double ppi, int box) {

@@ -1,0 +1,44 @@
+package ridgeproof.calibration;
+
+import java.util.Collections;
+import java.util.Locale;
+
+/** Lines of a document, the same on every machine. */
+final class Markdown {
+
+  private final StringBuilder text = new StringBuilder();
+
+  Markdown line(String format, Object... arguments) {
+    text.append(arguments.length == 0 ? format : format(format, arguments)).append('\n');
+    return this;
+  }
+
+  /** A heading with the empty lines around it. */
+  Markdown heading(String words) {
+    return line("").line("## " + words).line("");
+  }
+
+  /** The head of a table: its first column holds words, the others numbers. */
+  Markdown head(String... names) {
+    row((Object[]) names);
+    return line("|---|" + String.join("", Collections.nCopies(names.length - 1, "---:|")));
+  }
+
+  Markdown row(Object... cells) {
+    text.append('|');
+    for (Object cell : cells) {
+      text.append(' ').append(cell).append(" |");
+    }
+    text.append('\n');
+    return this;
+  }
+
+  static String format(String format, Object... arguments) {
+    return String.format(Locale.ROOT, format, arguments);
+  }
+
+  @Override
+  public String toString() {
+    return text.toString();
+  }
+}
