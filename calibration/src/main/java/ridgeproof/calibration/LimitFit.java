@@ -14,8 +14,8 @@ import ridgeproof.ridges.RidgeMeasure;
 /**
  * Finds limits case by case: of all combinations of limits that lie between the clean prints and
  * those to be caught, the one that misses least and objects to the fewest clean prints, both as it
- * stands and with a margin. How dear a false alarm is rises until all rules together keep within
- * the budget.
+ * stands and with a margin. How dear a false alarm is rises until each case keeps within its part
+ * of the budget, and then until all rules together keep within it.
  */
 final class LimitFit {
 
@@ -24,6 +24,11 @@ final class LimitFit {
 
   /** Share of the clean prints that all rules together may object to. */
   static final double BUDGET = 0.005;
+
+  /** Share of the clean prints of its kind that one case may object to. */
+  private static final double FIRST_BUDGET_OF_A_CASE = 0.004;
+
+  private static final double LAST_BUDGET_OF_A_CASE = 0.001;
 
   private static final double FIRST_PRICE = 1;
   private static final double LAST_PRICE = 4096;
@@ -39,17 +44,15 @@ final class LimitFit {
 
   /** The table for a plan. */
   LimitTable fit(List<FitCase> plan, String source) {
-    LimitTable table = fit(plan, FIRST_PRICE, source);
-    for (double price = 2 * FIRST_PRICE;
-        falseAlarms(table) > BUDGET && price <= LAST_PRICE;
-        price *= 2) {
-      System.err.println(price/2+" "+falseAlarms(table)+" "+training.stream().filter(p -> p.isClean() && p.isFound()).flatMap(LIMITS(table)).collect(java.util.stream.Collectors.groupingBy(x->x,java.util.stream.Collectors.counting())));
-      table = fit(plan, price, source);
+    double each = FIRST_BUDGET_OF_A_CASE;
+    LimitTable table = fit(plan, each, source);
+    while (falseAlarms(table) > BUDGET && each > 0) {
+      each = each > LAST_BUDGET_OF_A_CASE ? each / 2 : 0;
+      table = fit(plan, each, source);
     }
     return table;
   }
 
-  static Function<MeasuredPrint,java.util.stream.Stream<String>> LIMITS(LimitTable t){ var j=t.judge(); return p->j.apply(p).stream().map(r->r+p.kind()); }
   /** Share of the clean prints that were found and that some rule objects to. */
   double falseAlarms(LimitTable table) {
     List<MeasuredPrint> clean = training.stream().filter(p -> p.isClean() && p.isFound()).toList();
@@ -58,13 +61,13 @@ final class LimitFit {
     return clean.isEmpty() ? 0 : (double) alarms / clean.size();
   }
 
-  private LimitTable fit(List<FitCase> plan, double price, String source) {
+  private LimitTable fit(List<FitCase> plan, double budget, String source) {
     List<LimitRow> rows = new ArrayList<>();
     Map<String, List<MeasuredPrint>> missed = new LinkedHashMap<>();
     for (FitCase fitCase : plan) {
       String rule = fitCase.rule() + fitCase.kind() + fitCase.defects();
       List<MeasuredPrint> wanted = missed.computeIfAbsent(rule, key -> wanted(fitCase));
-      double[] limits = search(fitCase, wanted, price);
+      double[] limits = search(fitCase, wanted, budget);
       for (int i = 0; i < limits.length; i++) {
         FitCase.Bound bound = fitCase.bounds().get(i);
         rows.add(
@@ -84,11 +87,23 @@ final class LimitFit {
         .toList();
   }
 
-  private double[] search(FitCase fitCase, List<MeasuredPrint> wanted, double price) {
+  /** A case pays no more for false alarms than it needs to keep to its own part of them. */
+  private double[] search(FitCase fitCase, List<MeasuredPrint> wanted, double budget) {
     List<MeasuredPrint> clean =
         training.stream()
             .filter(p -> p.kind() == fitCase.kind() && p.isClean() && p.isFound())
             .toList();
+    double[] limits = search(fitCase, wanted, clean, FIRST_PRICE);
+    for (double price = 2 * FIRST_PRICE;
+        price <= LAST_PRICE && 1 - missed(fitCase, limits, clean, 0) > budget;
+        price *= 2) {
+      limits = search(fitCase, wanted, clean, price);
+    }
+    return limits;
+  }
+
+  private static double[] search(
+      FitCase fitCase, List<MeasuredPrint> wanted, List<MeasuredPrint> clean, double price) {
     double[][] candidates =
         fitCase.bounds().stream()
             .map(bound -> candidates(bound, wanted, clean))

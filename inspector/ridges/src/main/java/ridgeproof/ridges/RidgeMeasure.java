@@ -217,14 +217,14 @@ public enum RidgeMeasure {
   }
 
   /**
-   * {@link #HAND_CORE_TO_BORDER} of the fingers of one image, a finger without a core counting as
-   * 0; empty for fewer than three. One finger may have no core, a whole hand was laid down too high
-   * or too low.
+   * {@link #HAND_CORE_TO_BORDER} of the fingers of one image: a finger without a core counts as 0,
+   * an arch, which has none, not at all; empty for fewer than three. One finger may lie badly, most
+   * of a hand only when the hand was laid down too high or too low.
    */
   public static OptionalDouble handCoreToBorder(Collection<FingerAnalysis> fingers) {
     double[] distances =
         fingers.stream()
-            .filter(finger -> finger.measures().isPresent())
+            .filter(RidgeMeasure::shouldHaveCore)
             .mapToDouble(finger -> CORE_TO_BORDER.of(finger).orElse(0))
             .sorted()
             .toArray();
@@ -235,6 +235,10 @@ public enum RidgeMeasure {
             distances.length % 2 == 1
                 ? distances[middle]
                 : (distances[middle - 1] + distances[middle]) / 2);
+  }
+
+  private static boolean shouldHaveCore(FingerAnalysis finger) {
+    return finger.measures().filter(m -> m.pattern().pattern() != PatternClass.ARCH).isPresent();
   }
 
   /** {@link #ROLL_TO_PLAIN_WIDTH} of a roll and a plain print of the same finger. */
