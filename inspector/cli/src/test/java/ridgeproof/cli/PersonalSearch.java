@@ -45,9 +45,11 @@ record PersonalSearch(Set<String> codes, Set<String> forms) {
     for (String form : forms) {
       // Digits of columns side by side would make any number.
       boolean word = form.chars().anyMatch(Character::isLetter);
-      if (text.contains(form)
-          || unbroken.contains(form)
-          || word && closed.contains(SPACE.matcher(form).replaceAll(""))) {
+      boolean there =
+          word
+              ? closed.contains(SPACE.matcher(form).replaceAll(""))
+              : text.contains(form) || unbroken.contains(form);
+      if (there) {
         found.add(form);
       }
     }
