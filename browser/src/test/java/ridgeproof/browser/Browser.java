@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -159,6 +160,11 @@ final class Browser implements AutoCloseable {
     return ((List<?>) evaluate(script, arguments)).stream().map(String::valueOf).toList();
   }
 
+  /** Clicks in the middle of the first element of that selector, as a mouse does. */
+  void click(String selector) {
+    new Actions(driver).click(driver.findElement(By.cssSelector(selector))).perform();
+  }
+
   void press(Keys key) {
     new Actions(driver).sendKeys(key).perform();
   }
@@ -209,16 +215,33 @@ final class Browser implements AutoCloseable {
 
   /** The page down to a height in CSS pixels as a PNG, not only what a window would show. */
   byte[] screenshot(int width, int height) {
+    return clipped(Map.of("x", 0, "y", 0, "width", width, "height", height, "scale", 1));
+  }
+
+  /** What stands at the place of the first element of that selector, as a PNG. */
+  byte[] screenshotOf(String selector) {
+    Map<?, ?> box =
+        map(
+            evaluate(
+                """
+                const box = document.querySelector(arguments[0]).getBoundingClientRect();
+                return {x: box.x + scrollX, y: box.y + scrollY, width: box.width, height: box.height};
+                """,
+                selector));
+    return clipped(
+        Map.of(
+            "x", box.get("x"),
+            "y", box.get("y"),
+            "width", box.get("width"),
+            "height", box.get("height"),
+            "scale", 1));
+  }
+
+  private byte[] clipped(Map<String, Object> clip) {
     Map<String, Object> shot =
         driver.executeCdpCommand(
             "Page.captureScreenshot",
-            Map.of(
-                "format",
-                "png",
-                "captureBeyondViewport",
-                true,
-                "clip",
-                Map.of("x", 0, "y", 0, "width", width, "height", height, "scale", 1)));
+            Map.of("format", "png", "captureBeyondViewport", true, "clip", clip));
     return Base64.getDecoder().decode(shot.get("data").toString());
   }
 

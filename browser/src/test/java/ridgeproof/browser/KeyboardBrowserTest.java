@@ -10,11 +10,15 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 
 @InChromium
 class KeyboardBrowserTest {
+
+  private static final String SUMMARY =
+      "clean-flats summary missing-little-finger packed-too-tight length-off-by-one unreadable";
 
   /** Numbers whatever can be reached, in the order of the page. */
   private static final String NUMBER_ALL =
@@ -37,7 +41,16 @@ class KeyboardBrowserTest {
       """;
 
   @ParameterizedTest(name = "{0}")
-  @ValueSource(strings = {"cut-transfer showing-all", "length-off-by-one", "unreadable"})
+  @ValueSource(
+      strings = {
+        "cut-transfer showing-all",
+        "clean-flats showing-all",
+        "length-off-by-one report",
+        "unreadable report",
+        "date-turned-round compared-showing-all clean-flats",
+        "hostile compared-showing-all clean-flats",
+        SUMMARY
+      })
   void tabReachesEverythingInTheOrderOfThePageAndLeavesIt(
       String page, TestPages pages, Browser browser) {
     browser.open(pages.page(page));
@@ -61,19 +74,26 @@ class KeyboardBrowserTest {
     assertEquals(List.of(count - 1, count - 2, count - 3), back);
   }
 
-  @Test
-  void theSkipLinkComesFirstAndLeadsToWhatToDo(TestPages pages, Browser browser) {
-    browser.open(pages.page("length-off-by-one"));
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "length-off-by-one report, Skip to what to do, #steps",
+    "clean-flats compared packed-too-tight, Skip to the result, #verdict + nav",
+    SUMMARY + ", Skip to the files, #files"
+  })
+  void theSkipLinkComesFirstAndLeadsToWhatMatters(
+      String page, String words, String next, TestPages pages, Browser browser) {
+    browser.open(pages.page(page));
     browser.press(Keys.TAB);
-    assertEquals("Skip to what to do", browser.text("return document.activeElement.textContent"));
+    assertEquals(words, browser.text("return document.activeElement.textContent"));
     browser.press(Keys.ENTER);
     browser.press(Keys.TAB);
-    assertTrue(browser.isTrue("return document.activeElement.closest('#steps') !== null"));
+    assertTrue(
+        browser.isTrue("return document.activeElement.closest(arguments[0]) !== null", next));
   }
 
   @Test
   void enterAndSpaceUnfoldAndFoldARecord(TestPages pages, Browser browser) {
-    browser.open(pages.page("length-off-by-one"));
+    browser.open(pages.page("length-off-by-one report"));
     String first = "document.querySelector('details:not([open])')";
     browser.evaluate("window.folded = " + first + "; folded.querySelector('summary').focus()");
     assertFalse(browser.isTrue("return folded.open"));
@@ -85,7 +105,7 @@ class KeyboardBrowserTest {
 
   @Test
   void spaceLeavesOnlyFieldsWithFindings(TestPages pages, Browser browser) {
-    browser.open(pages.page("length-off-by-one"));
+    browser.open(pages.page("length-off-by-one report"));
     String shown =
         "return [...document.querySelectorAll('.record')].filter(each => each.checkVisibility()).length";
     long all = browser.number(shown);
@@ -104,7 +124,7 @@ class KeyboardBrowserTest {
 
   @Test
   void aLinkToAFindingUnfoldsTheRecordItIsIn(TestPages pages, Browser browser) {
-    browser.open(pages.page("length-off-by-one"));
+    browser.open(pages.page("length-off-by-one report"));
     browser.evaluate("document.querySelectorAll('details').forEach(each => each.open = false)");
     browser.evaluate(
         "document.querySelector(`#steps a[href='#${document.querySelector('details .note').id}']`)"
@@ -113,5 +133,42 @@ class KeyboardBrowserTest {
     assertTrue(
         browser.isTrue(
             "return document.querySelector(location.hash).checkVisibility({contentVisibilityAuto: true})"));
+  }
+
+  @Test
+  void spaceLeavesOnlyFilesThatAreNotReady(TestPages pages, Browser browser) {
+    browser.open(pages.page(SUMMARY));
+    String shown =
+        "return [...document.querySelectorAll('#files tbody tr')].filter(each => each.checkVisibility())"
+            + ".map(each => each.querySelector('.state').textContent)";
+    List<String> all = browser.texts(shown);
+    assertEquals(5, all.size());
+    assertTrue(all.contains("READY") && all.contains("REVIEW"), all.toString());
+    browser.evaluate("document.querySelector('#only').focus()");
+    browser.press(Keys.SPACE);
+    assertEquals(
+        all.stream().filter(verdict -> !verdict.equals("READY")).toList(), browser.texts(shown));
+    browser.press(Keys.SPACE);
+    assertEquals(all, browser.texts(shown));
+  }
+
+  @Test
+  void theNameOfAFileInTheSummaryLeadsToItsReport(TestPages pages, Browser browser) {
+    pages.page("packed-too-tight report");
+    browser.open(pages.page(SUMMARY));
+    browser.evaluate("document.querySelector('#files a[href^=packed]').focus()");
+    browser.press(Keys.ENTER);
+    assertEquals("REVIEW", browser.text("return document.querySelector('.stamp').textContent"));
+  }
+
+  @Test
+  void aRecordOfAComparisonLeadsToItsImages(TestPages pages, Browser browser) {
+    browser.open(pages.page("date-turned-round compared-showing-all clean-flats"));
+    browser.evaluate("document.querySelector('#records a[href^=\"#i\"]').focus()");
+    browser.press(Keys.ENTER);
+    assertTrue(
+        browser.isTrue(
+            "return document.querySelector(location.hash).matches('.compared')"
+                + " && document.querySelector(location.hash).getBoundingClientRect().top < innerHeight"));
   }
 }

@@ -36,7 +36,8 @@ class LayoutBrowserTest {
 
   private static final String UNSEEN =
       """
-      return [...document.querySelectorAll('.field:not(.heads), .note, .rule, .picture, .steps > li')]
+      const parts = '.field:not(.heads), .note, .rule, .picture, .compared, .side, .steps > li, main tr';
+      return [...document.querySelectorAll(parts)]
         .filter(element => !element.checkVisibility({contentVisibilityAuto: true})
           || element.getBoundingClientRect().height === 0)
         .map(element => element.textContent.trim().slice(0, 40)).slice(0, 5);

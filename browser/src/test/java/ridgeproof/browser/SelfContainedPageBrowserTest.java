@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** A page that is opened from a disk stands alone, needs no script and runs none of a value. */
 @InChromium
@@ -48,7 +47,7 @@ class SelfContainedPageBrowserTest {
   }
 
   @ParameterizedTest(name = "{0}")
-  @ValueSource(strings = {"hostile showing-all", "hostile ticket"})
+  @MethodSource("ridgeproof.browser.TestPages#hostileNames")
   void aValueStaysText(String page, TestPages pages, Browser browser) {
     browser.open(pages.page(page));
     assertFalse(browser.isTrue(MARKER));

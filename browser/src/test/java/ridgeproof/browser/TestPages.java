@@ -7,9 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import ridgeproof.corpus.scenario.DemonstrationSet;
 import ridgeproof.corpus.scenario.People;
 import ridgeproof.corpus.scenario.TransactionComposer;
@@ -18,13 +20,18 @@ import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.comparison.IgnoredFields;
+import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.report.ComparisonHtml;
 import ridgeproof.report.FileFacts;
+import ridgeproof.report.FolderSummary;
 import ridgeproof.report.HtmlReport;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.Ticket;
 import ridgeproof.report.ToolFacts;
+import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.ByteSource;
 import ridgeproof.transaction.ReadingLimits;
@@ -37,51 +44,100 @@ final class TestPages {
   private static final RenderOptions SHOWN = new RenderOptions(true, false, 80);
   private static final ToolFacts TOOL = new ToolFacts("0.1", "17", "harbour");
 
+  /** Why the prints were taken, which the stories state: it stands for an agency's own field. */
+  private static final FieldNumber OPERATOR = new FieldNumber(2, 37);
+
   private final SpecTables tables = SpecTables.open();
   private final Examiner examiner = new Examiner(tables, ReadingLimits.standard());
   private final TransactionComposer composer = new TransactionComposer(new People());
+  private final ImageExtraction extraction = new ImageExtraction(tables, DecodingLimits.standard());
   private final Map<String, Examined> examined = new HashMap<>();
   private final Map<String, Path> written = new HashMap<>();
 
   /** A file and what there is to say of it. */
-  private record Examined(FileFacts file, FindingsReport report) {}
+  private record Examined(String story, FileFacts file, FindingsReport report) {}
 
-  /** What a page is made of. */
+  /** What is made of a file, and of others beside it. */
   private enum Form {
     REPORT {
       @Override
-      String of(TestPages pages, Examined story) {
+      String of(TestPages pages, Examined story, List<Examined> others) {
         return HtmlReport.render(story.file(), story.report(), MASKED);
       }
     },
-    REPORT_SHOWING_ALL {
+    SHOWING_ALL {
       @Override
-      String of(TestPages pages, Examined story) {
+      String of(TestPages pages, Examined story, List<Examined> others) {
         return HtmlReport.render(story.file(), story.report(), SHOWN, pages.pixels());
       }
     },
     TICKET {
       @Override
-      String of(TestPages pages, Examined story) {
+      String of(TestPages pages, Examined story, List<Examined> others) {
         return Ticket.of(story.file(), story.report(), TOOL, Optional.empty()).asHtml();
+      }
+    },
+    COMPARED {
+      @Override
+      String of(TestPages pages, Examined story, List<Examined> others) {
+        Examined other = others.get(0);
+        return ComparisonHtml.render(
+            story.file(), other.file(), pages.compare(story, other), MASKED);
+      }
+    },
+    COMPARED_SHOWING_ALL {
+      @Override
+      String of(TestPages pages, Examined story, List<Examined> others) {
+        Examined other = others.get(0);
+        return ComparisonHtml.render(
+            story.file(), other.file(), pages.compare(story, other), SHOWN, pages.pixels());
+      }
+    },
+    SUMMARY {
+      @Override
+      String of(TestPages pages, Examined story, List<Examined> others) {
+        return pages.summary(story, others, MASKED);
+      }
+    },
+    SUMMARY_SHOWING_ALL {
+      @Override
+      String of(TestPages pages, Examined story, List<Examined> others) {
+        return pages.summary(story, others, SHOWN);
       }
     };
 
-    abstract String of(TestPages pages, Examined story);
+    abstract String of(TestPages pages, Examined story, List<Examined> others);
+
+    static Form named(String name) {
+      return valueOf(name.replace('-', '_').toUpperCase(Locale.ROOT));
+    }
   }
 
-  /** Every page by its name: the story, and where it is not the report itself, the form. */
+  /** Every page by its name: a story, what is made of it, and the stories beside it. */
   static List<String> names() {
     return List.of(
-        "clean-flats",
+        "clean-flats report",
         "clean-flats showing-all",
-        "missing-little-finger",
+        "missing-little-finger report",
+        "packed-too-tight report",
         "cut-transfer showing-all",
-        "length-off-by-one",
-        "unreadable",
+        "length-off-by-one report",
+        "unreadable report",
         "hostile showing-all",
         "missing-little-finger ticket",
-        "hostile ticket");
+        "hostile ticket",
+        "clean-flats compared packed-too-tight",
+        "missing-little-finger compared clean-flats",
+        "date-turned-round compared-showing-all clean-flats",
+        "unreadable compared clean-flats",
+        "hostile compared-showing-all clean-flats",
+        "clean-flats summary missing-little-finger packed-too-tight length-off-by-one unreadable",
+        "hostile summary-showing-all clean-flats");
+  }
+
+  /** The pages that hold values that try to act. */
+  static List<String> hostileNames() {
+    return names().stream().filter(name -> name.startsWith("hostile ")).toList();
   }
 
   Path page(String name) {
@@ -89,21 +145,23 @@ final class TestPages {
   }
 
   private Path write(String name) {
-    String[] parts = name.split(" ");
-    Form form =
-        switch (parts.length == 1 ? "" : parts[1]) {
-          case "showing-all" -> Form.REPORT_SHOWING_ALL;
-          case "ticket" -> Form.TICKET;
-          default -> Form.REPORT;
-        };
-    String html = form.of(this, examined.computeIfAbsent(parts[0], this::examine));
+    List<String> parts = List.of(name.split(" "));
+    List<Examined> others = parts.stream().skip(2).map(this::examined).toList();
+    String html = Form.named(parts.get(1)).of(this, examined(parts.get(0)), others);
     try {
       Files.createDirectories(FOLDER);
-      return Files.writeString(FOLDER.resolve(name.replace(' ', '-') + ".html"), html)
-          .toAbsolutePath();
+      return Files.writeString(FOLDER.resolve(fileName(name)), html).toAbsolutePath();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private static String fileName(String page) {
+    return page.replace(' ', '-') + ".html";
+  }
+
+  private Examined examined(String story) {
+    return examined.computeIfAbsent(story, this::examine);
   }
 
   private Examined examine(String story) {
@@ -115,12 +173,27 @@ final class TestPages {
         };
     String name = story.equals("hostile") ? HostileCard.FILE_NAME : story + ".an2";
     return new Examined(
+        story,
         new FileFacts(name, bytes.length, "0123456789abcdef".repeat(4)),
         examiner.examine(ByteSource.of(bytes), ExaminationOptions.standard()));
   }
 
+  private TransactionComparison compare(Examined first, Examined second) {
+    return TransactionComparison.of(
+        first.report(), second.report(), extraction, IgnoredFields.parse(IgnoredFields.STANDARD));
+  }
+
+  /** With a file that could not be opened, whose name is that of the first. */
+  private String summary(Examined first, List<Examined> others, RenderOptions options) {
+    FolderSummary summary = new FolderSummary(tables, options, List.of(OPERATOR));
+    Stream.concat(Stream.of(first), others.stream())
+        .forEach(
+            each -> summary.add(each.file(), each.report(), fileName(each.story() + " report")));
+    summary.addUnopened(first.file().name());
+    return summary.page();
+  }
+
   private Function<ExaminedImage, Optional<GrayImage>> pixels() {
-    ImageExtraction extraction = new ImageExtraction(tables, DecodingLimits.standard());
     return image -> extraction.decode(image).pixels();
   }
 }

@@ -26,7 +26,9 @@ public record AttachedCopy(FileFacts file, SafeCopy copy) {
     lines.add(
         new Line.Prose(
             "A copy of the file goes with this ticket. Its layout is that of the file byte for byte;"
-                + " particulars are made up, images are blank, and nothing in it is of the person."));
+                + " particulars are made up and images are blank. It still tells which prints there"
+                + " are and which are missing, how long values are, and about how far dates lie"
+                + " apart."));
     fact(lines, "Name", file.name());
     fact(lines, "Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()));
     fact(lines, "SHA-256", file.sha256());

@@ -130,7 +130,7 @@ final class ComparisonContents {
                     finding.ruleId(),
                     finding.rule().title(),
                     wording.whereabouts(finding.location()),
-                    observed.of(finding)))
+                    Excerpt.of(observed.of(finding))))
         .toList();
   }
 

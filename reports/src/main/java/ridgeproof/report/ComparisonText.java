@@ -156,7 +156,7 @@ public final class ComparisonText {
               + ", "
               + wording.whereabouts(finding.location())
               + ": found "
-              + observed.of(finding));
+              + Excerpt.of(observed.of(finding)));
     }
   }
 

@@ -1,6 +1,7 @@
 package ridgeproof.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -25,6 +26,9 @@ import ridgeproof.transaction.LogicalRecord;
 final class ComparisonWording {
 
   private static final int LENGTH_FIELD = 1;
+
+  /** So many characters are shown before the first that differs. */
+  private static final int ALIKE_BEFORE = 40;
 
   private final TransactionComparison comparison;
   private final Map<Integer, ExaminedImage> firstImages;
@@ -67,9 +71,22 @@ final class ComparisonWording {
         : first.isPersonal(difference.field()) || second.isPersonal(difference.field());
   }
 
-  /** A text of a difference as it may be shown. */
+  /** A text of a difference as it may be shown: of a long one the part that differs. */
   String shown(ValueDifference difference, String text) {
-    return masks(difference) ? SafeText.MASKED : SafeText.of(text);
+    return masks(difference)
+        ? SafeText.MASKED
+        : Excerpt.from(SafeText.of(text), Math.max(0, parting(difference) - ALIKE_BEFORE));
+  }
+
+  /** The first character that differs in two texts of which one is too long to be shown. */
+  private static int parting(ValueDifference difference) {
+    String left = SafeText.of(difference.first().orElse(""));
+    String right = SafeText.of(difference.second().orElse(""));
+    if (left.isEmpty() || right.isEmpty() || !Excerpt.cuts(left) && !Excerpt.cuts(right)) {
+      return 0;
+    }
+    int parting = Arrays.mismatch(left.codePoints().toArray(), right.codePoints().toArray());
+    return Math.max(0, parting);
   }
 
   /** Number, mnemonic, subfield and item. */
@@ -88,20 +105,22 @@ final class ComparisonWording {
   }
 
   String change(ValueDifference difference) {
-    boolean masked = masks(difference);
     if (difference.first().isEmpty()) {
-      return "added " + quoted(difference.second(), masked);
+      return "added " + quoted(difference, difference.second());
     }
     if (difference.second().isEmpty()) {
-      return "removed " + quoted(difference.first(), masked);
+      return "removed " + quoted(difference, difference.first());
     }
-    return masked
+    return masks(difference)
         ? "changed, values " + SafeText.MASKED
-        : quoted(difference.first(), false) + " became " + quoted(difference.second(), false);
+        : quoted(difference, difference.first())
+            + " became "
+            + quoted(difference, difference.second());
   }
 
-  private static String quoted(Optional<String> text, boolean masked) {
-    return masked ? SafeText.MASKED : "\"" + SafeText.of(text.orElse("")) + "\"";
+  private String quoted(ValueDifference difference, Optional<String> text) {
+    String shown = shown(difference, text.orElse(""));
+    return masks(difference) ? shown : "\"" + shown + "\"";
   }
 
   /** The gray levels, sizes or reason behind the level of an image; empty for the same image. */

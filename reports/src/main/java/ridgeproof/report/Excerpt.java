@@ -16,6 +16,22 @@ final class Excerpt {
     return of(text, ON_SCREEN);
   }
 
+  /** The text from a character on, counted from 0, or the beginning of that. */
+  static String from(String text, int first) {
+    return first == 0
+        ? of(text)
+        : String.format(
+            Locale.ROOT,
+            "from character %,d on: %s",
+            first + 1,
+            of(text.substring(text.offsetByCodePoints(0, first))));
+  }
+
+  /** Whether a text is too long to be shown whole. */
+  static boolean cuts(String text) {
+    return length(text) > ON_SCREEN;
+  }
+
   /** The same for paper, which has less room. */
   static String onPaper(String text) {
     return of(text, ON_PAPER);

@@ -5,8 +5,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import ridgeproof.examination.ExaminedImage;
-import ridgeproof.examination.PixelFacts;
-import ridgeproof.imagery.PixelDensity;
 
 /**
  * An image drawn at its true proportion, that of its pixels where they could be decoded, and at its
@@ -42,8 +40,6 @@ record Picture(
 
   private static final double HIGHEST_MM = 120;
   private static final double NARROWEST_MM = 3;
-  private static final double UNKNOWN_MM = 40;
-  private static final double MM_PER_INCH = 25.4;
   private static final List<Integer> BARS = List.of(1, 2, 5, 10, 20, 50, 100, 200, 500, 1000);
 
   static Picture of(
@@ -53,38 +49,30 @@ record Picture(
       String state,
       String severity,
       Optional<String> source) {
-    int columns =
-        Math.max(1, image.pixels().map(PixelFacts::width).orElse(image.width().orElse(1)));
-    int rows = Math.max(1, image.pixels().map(PixelFacts::height).orElse(image.height().orElse(1)));
-    Optional<PixelDensity> density =
-        image
-            .density()
-            .filter(d -> d.horizontalPpi() > 0 && d.verticalPpi() > 0)
-            .filter(d -> image.width().isPresent() && image.height().isPresent());
-    double trueWidth =
-        density.map(d -> columns / d.horizontalPpi() * MM_PER_INCH).orElse(UNKNOWN_MM);
-    double trueHeight =
-        density.map(d -> rows / d.verticalPpi() * MM_PER_INCH).orElse(UNKNOWN_MM * rows / columns);
-    double factor = Math.min(1, Math.min(WIDEST_MM / trueWidth, HIGHEST_MM / trueHeight));
-    int bar = density.isPresent() ? bar(trueWidth) : 0;
+    TrueSize size = TrueSize.of(image);
+    double factor = Math.min(1, Math.min(WIDEST_MM / size.width(), HIGHEST_MM / size.height()));
+    int bar = size.known() ? bar(size.width()) : 0;
     return new Picture(
         "i" + image.record().ordinal(),
         title,
         measures,
         state,
         severity,
-        Math.max(NARROWEST_MM, trueWidth * factor),
-        Math.max(NARROWEST_MM, trueHeight * factor),
+        Math.max(NARROWEST_MM, size.width() * factor),
+        Math.max(NARROWEST_MM, size.height() * factor),
         bar * factor,
         bar + " mm",
-        scale(density.isPresent(), factor),
+        scale(size.known(), factor),
         source,
         image.record().ordinal(),
         source
             .flatMap(shown -> image.ridges())
             .map(
                 facts ->
-                    Overlay.of(facts, trueWidth * factor / columns, trueHeight * factor / rows)),
+                    Overlay.of(
+                        facts,
+                        size.width() * factor / size.columns(),
+                        size.height() * factor / size.rows())),
         List.of());
   }
 

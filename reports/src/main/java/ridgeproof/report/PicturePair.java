@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import ridgeproof.examination.ExaminedImage;
-import ridgeproof.examination.PixelFacts;
-import ridgeproof.imagery.PixelDensity;
 
 /**
  * Two images drawn at one scale: both on a sheet of the same size, so that they stay at one scale
@@ -22,11 +20,6 @@ record PicturePair(
   private static final double WIDEST_MM = 75;
   private static final double HIGHEST_MM = 80;
   private static final double NARROWEST_MM = 3;
-  private static final double MM_PER_INCH = 25.4;
-
-  /** For pixels of which nobody says how large they are. */
-  private static final double SUPPOSED_PPI = 500;
-
   private static final double BAR_ROOM_MM = 5;
 
   /**
@@ -38,21 +31,6 @@ record PicturePair(
   record Sheet(
       String caption, String words, double width, double height, Optional<String> source) {}
 
-  private record Size(double width, double height, boolean known) {
-
-    static Size of(ExaminedImage image) {
-      int columns = image.pixels().map(PixelFacts::width).orElse(image.width().orElse(1));
-      int rows = image.pixels().map(PixelFacts::height).orElse(image.height().orElse(1));
-      Optional<PixelDensity> stated =
-          image.density().filter(d -> d.horizontalPpi() > 0 && d.verticalPpi() > 0);
-      PixelDensity density = stated.orElse(PixelDensity.ofPpi(SUPPOSED_PPI));
-      return new Size(
-          Math.max(1, columns) / density.horizontalPpi() * MM_PER_INCH,
-          Math.max(1, rows) / density.verticalPpi() * MM_PER_INCH,
-          stated.isPresent());
-    }
-  }
-
   /**
    * @param difference drawn like the first
    */
@@ -63,8 +41,8 @@ record PicturePair(
       Optional<String> firstSource,
       Optional<String> secondSource,
       Optional<String> difference) {
-    Size left = Size.of(first);
-    Size right = Size.of(second);
+    TrueSize left = TrueSize.of(first);
+    TrueSize right = TrueSize.of(second);
     double width = Math.max(left.width(), right.width());
     double height = Math.max(left.height(), right.height());
     double factor = Math.min(1, Math.min(WIDEST_MM / width, HIGHEST_MM / height));
@@ -84,7 +62,7 @@ record PicturePair(
   }
 
   private static Sheet sheet(
-      String caption, String title, Size size, double factor, Optional<String> source) {
+      String caption, String title, TrueSize size, double factor, Optional<String> source) {
     return new Sheet(
         caption,
         caption + (source.isPresent() ? ", image of " : ", outline of ") + title,

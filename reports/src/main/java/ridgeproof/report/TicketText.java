@@ -45,7 +45,8 @@ final class TicketText {
 
   private static void fact(StringBuilder out, Line.Fact fact) {
     String name = "  " + fact.name();
-    if (NAME_COLUMNS + fact.value().length() > WIDTH && fact.value().indexOf(' ') < 0) {
+    boolean wide = NAME_COLUMNS + fact.value().length() > WIDTH && fact.value().indexOf(' ') < 0;
+    if (wide || name.length() >= NAME_COLUMNS) {
       out.append(name).append('\n');
       paragraph(out, "    ", fact.value());
     } else {

@@ -135,6 +135,23 @@ class ComparisonHtmlTest {
   }
 
   @Test
+  void ofALongValueThePartThatDiffersIsShown() {
+    String alike = "K".repeat(1 << 20);
+    TransactionComparison comparison =
+        Renderings.compare(
+            PilotCard.ascii().header(8, alike + "X" + alike).bytes(),
+            PilotCard.ascii().header(8, alike + "Y").bytes(),
+            Depth.STRUCTURE);
+    String page = page(comparison);
+    String from = "from character 1,048,537 on: " + "K".repeat(40);
+    assertTrue(page.contains(">" + from + "X" + "K".repeat(559) + " ... and 1,048,017 more"));
+    assertTrue(page.contains(">" + from + "Y<"));
+    assertTrue(page.length() < 60_000, page.length() + " characters");
+    String text = ComparisonText.render(FIRST, SECOND, comparison, RenderOptions.standard());
+    assertTrue(text.length() < 6_000, text.length() + " characters");
+  }
+
+  @Test
   void imagesOfDifferentResolutionAreDrawnAtOneScale() {
     ExaminedImage coarse = print("500");
     ExaminedImage fine = print("1000");

@@ -37,22 +37,28 @@ class DamageTest {
   @Test
   void aFileCutAtAnyByteIsReportedAndNeverReady() {
     byte[] whole = ReferenceFiles.read(SMALL);
-    for (int length = 0; length < whole.length; length++) {
-      FindingsReport report = reportOn(Arrays.copyOf(whole, length), Depth.IMAGES);
-      assertNotEquals(Verdict.READY, report.verdict(), "cut at " + length);
-    }
+    IntStream.range(0, whole.length)
+        .parallel()
+        .forEach(
+            length -> {
+              FindingsReport report = reportOn(Arrays.copyOf(whole, length), Depth.IMAGES);
+              assertNotEquals(Verdict.READY, report.verdict(), "cut at " + length);
+            });
   }
 
   @Test
   void anyByteChangedToASeparatorOrAnExtremeIsReported() {
     byte[] whole = ReferenceFiles.read(SMALL);
-    for (int place = 0; place < whole.length; place++) {
-      for (int value : HARD_BYTES) {
-        byte[] damaged = whole.clone();
-        damaged[place] = (byte) value;
-        reportOn(damaged, Depth.IMAGES);
-      }
-    }
+    IntStream.range(0, whole.length)
+        .parallel()
+        .forEach(
+            place -> {
+              byte[] damaged = whole.clone();
+              for (int value : HARD_BYTES) {
+                damaged[place] = (byte) value;
+                reportOn(damaged, Depth.IMAGES);
+              }
+            });
   }
 
   @Test

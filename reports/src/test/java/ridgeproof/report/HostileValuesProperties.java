@@ -86,8 +86,9 @@ class HostileValuesProperties {
   void everyFormIsInert(@ForAll("hostile") Hostile hostile) throws IOException {
     byte[] bytes = card(hostile).bytes();
     String name = hostile.values().get(0).replace("\u0000", "");
+    Renderings renderings = Renderings.of(name, bytes);
     for (boolean personal : new boolean[] {false, true}) {
-      check(Renderings.of(name, bytes, new RenderOptions(personal, false, 80)));
+      check(renderings.with(new RenderOptions(personal, false, 80)));
     }
   }
 
@@ -96,7 +97,7 @@ class HostileValuesProperties {
     for (String attack : ATTACKS) {
       for (CharacterEncoding encoding : CharacterEncoding.values()) {
         byte[] bytes = card(new Hostile(encoding, List.of(attack))).bytes();
-        check(Renderings.of(attack, bytes, new RenderOptions(true, false, 80)));
+        check(Renderings.of(attack, bytes).with(new RenderOptions(true, false, 80)));
       }
     }
   }
@@ -116,7 +117,7 @@ class HostileValuesProperties {
 
   private static void checkPdf(Hostile hostile) {
     String name = hostile.values().get(0).replace("\u0000", "");
-    byte[] pdf = Renderings.pdf(name, card(hostile).bytes(), new RenderOptions(true, false, 80));
+    byte[] pdf = Renderings.of(name, card(hostile).bytes()).pdf(new RenderOptions(true, false, 80));
     assertEquals("", active(PdfText.of(pdf)).replace("\r", ""));
     assertEquals(Set.of(), PdfText.acting(pdf));
     assertTrue(PdfText.unbroken(pdf).contains("Record3:Type-14"), "a value has cut the document");

@@ -22,8 +22,6 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.Depth;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.ImageExtraction;
-import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.testing.ReferenceFiles;
 
 class PdfReportTest {
@@ -32,21 +30,25 @@ class PdfReportTest {
   private static final byte[] CARD =
       PilotCard.ascii().without(4).header(5, "20261399").print(8, "7").bytes();
 
-  private static final byte[] PDF = pdf(CARD);
+  private static final FindingsReport REPORT = Reports.examine(CARD, Depth.IMAGES);
+  private static final PdfOptions WITH_IMAGES =
+      new PdfOptions(
+          Paper.A4,
+          Optional.empty(),
+          Optional.of(image -> Renderings.EXTRACTION.decode(image).pixels()));
+  private static final byte[] PDF = pdf(PdfOptions.standard());
+  private static final byte[] PDF_WITH_IMAGES = pdf(WITH_IMAGES);
 
-  private static byte[] pdf(byte[] bytes, PdfOptions options) {
-    FindingsReport report = Reports.examine(bytes, Depth.IMAGES);
+  private static byte[] pdf(PdfOptions options) {
+    return pdf(CARD, REPORT, options);
+  }
+
+  private static byte[] pdf(byte[] bytes, FindingsReport report, PdfOptions options) {
     return PdfReport.render(Reports.facts(bytes), report, RenderOptions.standard(), options);
   }
 
   private static byte[] pdf(byte[] bytes) {
-    return pdf(bytes, PdfOptions.standard());
-  }
-
-  private static PdfOptions withImages() {
-    ImageExtraction extraction = new ImageExtraction(Reports.TABLES, DecodingLimits.standard());
-    return new PdfOptions(
-        Paper.A4, Optional.empty(), Optional.of(image -> extraction.decode(image).pixels()));
+    return pdf(bytes, Reports.examine(bytes, Depth.IMAGES), PdfOptions.standard());
   }
 
   private static List<PDStructureElement> structure(PDDocument document) {
@@ -85,8 +87,8 @@ class PdfReportTest {
 
   @Test
   void everyImageIsTaggedAndToldInWords() throws IOException {
-    for (PdfOptions options : List.of(PdfOptions.standard(), withImages())) {
-      try (PDDocument document = Loader.loadPDF(pdf(CARD, options))) {
+    for (byte[] pdf : List.of(PDF, PDF_WITH_IMAGES)) {
+      try (PDDocument document = Loader.loadPDF(pdf)) {
         List<PDStructureElement> figures = of(structure(document), "Figure");
         assertEquals(13, figures.size());
         figures.forEach(
@@ -114,13 +116,13 @@ class PdfReportTest {
 
   @Test
   void aSheetHasTheSizeOfThePaper() throws IOException {
-    assertSize(PDRectangle.A4, Paper.A4);
-    assertSize(PDRectangle.LETTER, Paper.LETTER);
+    assertSize(PDRectangle.A4, PDF);
+    assertSize(
+        PDRectangle.LETTER, pdf(new PdfOptions(Paper.LETTER, Optional.empty(), Optional.empty())));
   }
 
-  private static void assertSize(PDRectangle expected, Paper paper) throws IOException {
-    PdfOptions options = new PdfOptions(paper, Optional.empty(), Optional.empty());
-    try (PDDocument document = Loader.loadPDF(pdf(CARD, options))) {
+  private static void assertSize(PDRectangle expected, byte[] pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
       assertTrue(document.getNumberOfPages() > 2);
       for (PDPage page : document.getPages()) {
         assertEquals(expected.getWidth(), page.getMediaBox().getWidth(), 0.5);
@@ -135,7 +137,7 @@ class PdfReportTest {
     List<String> parts =
         new ArrayList<>(
             List.of(
-                Reports.examine(CARD, Depth.IMAGES).verdict().name(),
+                REPORT.verdict().name(),
                 "What to retake and correct",
                 "\nFingers",
                 "\nImages",
@@ -155,10 +157,9 @@ class PdfReportTest {
   @Test
   void everyFindingIsInIt() {
     String text = PdfText.of(PDF);
-    FindingsReport report = Reports.examine(CARD, Depth.IMAGES);
     long heads =
         text.lines().filter(line -> line.matches("(BLOCKING|LIKELY|ADVICE|NOTE) RP-[^:]*")).count();
-    assertEquals(report.findings().size(), heads);
+    assertEquals(REPORT.findings().size(), heads);
     assertTrue(heads > 10);
   }
 
@@ -178,8 +179,9 @@ class PdfReportTest {
   @Test
   void theSameInputAndTimeGiveTheSameBytes() {
     PdfOptions options = new PdfOptions(Paper.A4, Optional.of(TIME), Optional.empty());
-    byte[] pdf = pdf(CARD, options);
-    assertArrayEquals(pdf, pdf(CARD, options));
+    byte[] pdf = pdf(options);
+    FindingsReport again = Reports.examine(CARD.clone(), Depth.IMAGES);
+    assertArrayEquals(pdf, pdf(CARD, again, options));
     assertTrue(PdfText.of(pdf).contains("Report made 2026-03-02T10:15:00Z"));
     assertFalse(PdfText.of(PDF).contains("Report made"));
   }
@@ -202,7 +204,7 @@ class PdfReportTest {
   @Test
   void aCardWithItsImagesIsUnderThreeMegabytes() {
     byte[] bytes = ReferenceFiles.read("type-4-tpcard.an2");
-    int size = pdf(bytes, withImages()).length;
+    int size = pdf(bytes, Reports.examine(bytes, Depth.IMAGES), WITH_IMAGES).length;
     assertTrue(size > 500_000, "the images are missing: " + size);
     assertTrue(size < 3_000_000, size + " bytes");
   }
@@ -238,7 +240,7 @@ class PdfReportTest {
   @Test
   void imagesAreInItOnlyWhenAsked() {
     assertTrue(PdfText.of(PDF).contains("Outlines only"));
-    assertTrue(PdfText.of(pdf(CARD, withImages())).contains("These are fingerprints"));
-    assertTrue(pdf(CARD, withImages()).length > PDF.length);
+    assertTrue(PdfText.of(PDF_WITH_IMAGES).contains("These are fingerprints"));
+    assertTrue(PDF_WITH_IMAGES.length > PDF.length);
   }
 }

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.Depth;
+import ridgeproof.examination.FindingsReport;
 import ridgeproof.spec.FieldRow;
 
 class PersonalValuesTest {
@@ -19,7 +21,7 @@ class PersonalValuesTest {
 
   private static List<Integer> personal() {
     List<Integer> fields =
-        new java.util.ArrayList<>(
+        new ArrayList<>(
             Reports.TABLES.layout(2).rows().stream()
                 .filter(FieldRow::personal)
                 .filter(row -> !row.isRange())
@@ -40,6 +42,10 @@ class PersonalValuesTest {
     return card.particular(84, "3\u001f" + value(84));
   }
 
+  private static final Renderings CARD = Renderings.of("file.an2", card().bytes());
+  private static final Renderings NAMED =
+      Renderings.of("file.an2", card().particular(18, "SPECIMEN,ADA,").bytes());
+
   @Test
   void thereArePersonalFieldsToTest() {
     assertTrue(PERSONAL.size() > 50, PERSONAL.toString());
@@ -47,23 +53,23 @@ class PersonalValuesTest {
 
   @Test
   void noFormTellsAPersonalValueUnlessAsked() {
-    Map<String, String> forms = Renderings.of("file.an2", card().bytes(), RenderOptions.standard());
-    forms.forEach(
-        (form, text) ->
-            PERSONAL.forEach(
-                field -> assertFalse(text.contains(value(field)), form + " tells 2." + field)));
+    CARD.with(RenderOptions.standard())
+        .forEach(
+            (form, text) ->
+                PERSONAL.forEach(
+                    field -> assertFalse(text.contains(value(field)), form + " tells 2." + field)));
   }
 
   @Test
   void noFormTellsTheNameOfTheSubjectUnlessAsked() {
-    byte[] bytes = PilotCard.ascii().particular(18, "SPECIMEN,ADA,").bytes();
-    Renderings.of("file.an2", bytes, RenderOptions.standard())
+    NAMED
+        .with(RenderOptions.standard())
         .forEach((form, text) -> assertFalse(text.contains("SPECIMEN"), form));
   }
 
   @Test
   void formsThatMayShowPersonalValuesShowThemWhenAsked() {
-    Map<String, String> forms = Renderings.of("file.an2", card().bytes(), SHOWING);
+    Map<String, String> forms = CARD.with(SHOWING);
     for (String form : List.of("html", "layout", "compare", "compare json", "compare html")) {
       assertTrue(forms.get(form).contains(value(18)), form);
     }
@@ -71,9 +77,8 @@ class PersonalValuesTest {
 
   @Test
   void aPdfTellsPersonalValuesOnlyWhenAsked() {
-    byte[] bytes = card().particular(18, "SPECIMEN,ADA,").bytes();
-    String masked = PdfText.unbroken(Renderings.pdf("file.an2", bytes, RenderOptions.standard()));
-    String shown = PdfText.unbroken(Renderings.pdf("file.an2", bytes, SHOWING));
+    String masked = PdfText.unbroken(NAMED.pdf(RenderOptions.standard()));
+    String shown = PdfText.unbroken(NAMED.pdf(SHOWING));
     for (int field : PERSONAL) {
       assertFalse(masked.contains(value(field)), "it tells 2." + field);
       assertTrue(field == 18 || shown.contains(value(field)), "it does not tell 2." + field);
@@ -84,7 +89,9 @@ class PersonalValuesTest {
 
   @Test
   void aTicketNeverTellsAPersonalValueOrTheNameOfTheFile() {
-    Map<String, String> forms = Renderings.of("specimen-ada.an2", card().bytes(), SHOWING);
+    FileFacts named = new FileFacts("specimen-ada.an2", 1, "0".repeat(64));
+    Map<String, String> forms =
+        new Renderings(named, CARD.report(), CARD.comparison()).with(SHOWING);
     for (String form : List.of("ticket", "ticket markdown", "ticket html")) {
       assertFalse(forms.get(form).contains("specimen-ada"), form);
       PERSONAL.forEach(field -> assertFalse(forms.get(form).contains(value(field)), form));
@@ -94,17 +101,14 @@ class PersonalValuesTest {
   @Test
   void imagesAreOnThePageOnlyWhenAsked() {
     byte[] bytes = PilotCard.ascii().bytes();
-    var report = Reports.examine(bytes, Depth.IMAGES);
-    var extraction =
-        new ridgeproof.examination.ImageExtraction(
-            Reports.TABLES, ridgeproof.imagery.DecodingLimits.standard());
+    FindingsReport report = Reports.examine(bytes, Depth.IMAGES);
     String without = HtmlReport.render(Reports.facts(bytes), report, RenderOptions.standard());
     String with =
         HtmlReport.render(
             Reports.facts(bytes),
             report,
             RenderOptions.standard(),
-            image -> extraction.decode(image).pixels());
+            image -> Renderings.EXTRACTION.decode(image).pixels());
     assertFalse(without.contains("data:image"), "an image that nobody asked for");
     assertEquals(15, with.split("data:image/png;base64,", -1).length);
   }

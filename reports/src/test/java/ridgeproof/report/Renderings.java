@@ -16,54 +16,61 @@ import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.spec.FieldNumber;
 
-/** One file in every form that a report has. */
-final class Renderings {
+/**
+ * One file, examined once, in every form that a report has.
+ *
+ * @param comparison of another card with this one
+ */
+record Renderings(FileFacts file, FindingsReport report, TransactionComparison comparison) {
 
   static final ToolFacts TOOL = new ToolFacts("0.1", "17, a maker", "a system 1.0");
 
   static final ImageExtraction EXTRACTION =
       new ImageExtraction(Reports.TABLES, DecodingLimits.standard());
 
-  private static final byte[] OTHER = PilotCard.ascii().bytes();
+  private static final byte[] OTHER_BYTES = PilotCard.ascii().bytes();
+  private static final FileFacts OTHER =
+      new FileFacts("other.an2", OTHER_BYTES.length, "1".repeat(64));
+  private static final FindingsReport OTHER_REPORT = Reports.examine(OTHER_BYTES, Depth.RIDGES);
 
-  private Renderings() {}
+  static Renderings of(String name, byte[] bytes) {
+    FindingsReport report = Reports.examine(bytes, Depth.RIDGES);
+    return new Renderings(
+        new FileFacts(name, bytes.length, "0".repeat(64)), report, compare(OTHER_REPORT, report));
+  }
 
   /**
    * By the name of the form: text, json, html, csv, sarif, summary, ticket and compare forms,
    * layout.
    */
-  static Map<String, String> of(String name, byte[] bytes, RenderOptions options) {
-    FileFacts file = new FileFacts(name, bytes.length, "0".repeat(64));
-    FindingsReport report = Reports.examine(bytes, Depth.IMAGES);
+  Map<String, String> with(RenderOptions options) {
     Map<String, String> forms = new LinkedHashMap<>();
     forms.put("text", TextReport.render(file, report, options));
     forms.put("json", JsonReport.render(file, report, options));
     forms.put("html", HtmlReport.render(file, report, options));
-    forms.put("csv", csv(options, file, report));
-    forms.put("sarif", sarif(options, file, report));
+    forms.put("csv", csv(options));
+    forms.put("sarif", sarif(options));
     FolderSummary summary =
         new FolderSummary(Reports.TABLES, options, List.of(new FieldNumber(2, 2102)));
     summary.add(file, report, "page.html");
-    summary.addUnopened(name);
+    summary.addUnopened(file.name());
     forms.put("summary", summary.page());
     Ticket ticket = Ticket.of(file, report, TOOL, Optional.of(Instant.EPOCH));
     forms.put("ticket", ticket.asText());
     forms.put("ticket markdown", ticket.asMarkdown());
     forms.put("ticket html", ticket.asHtml());
-    TransactionComparison comparison = compare(OTHER, bytes);
-    FileFacts other = new FileFacts("other.an2", OTHER.length, "1".repeat(64));
-    forms.put("compare", ComparisonText.render(other, file, comparison, options));
-    forms.put("compare json", ComparisonJson.render(other, file, comparison, options));
-    forms.put("compare html", ComparisonHtml.render(other, file, comparison, options));
+    forms.put("compare", ComparisonText.render(OTHER, file, comparison, options));
+    forms.put("compare json", ComparisonJson.render(OTHER, file, comparison, options));
+    forms.put("compare html", ComparisonHtml.render(OTHER, file, comparison, options));
     forms.put(
         "compare html with images",
         ComparisonHtml.render(
-            other, file, comparison, options, image -> EXTRACTION.decode(image).pixels()));
+            OTHER, file, comparison, options, image -> EXTRACTION.decode(image).pixels()));
     forms.put("layout", LayoutListing.render(file, report.transaction(), Reports.TABLES, options));
     return forms;
   }
 
-  private static String csv(RenderOptions options, FileFacts file, FindingsReport report) {
+  private String csv(RenderOptions options) {
     StringWriter text = new StringWriter();
     try {
       new FindingsCsv(text, options).add(file, report);
@@ -73,7 +80,7 @@ final class Renderings {
     return text.toString();
   }
 
-  private static String sarif(RenderOptions options, FileFacts file, FindingsReport report) {
+  private String sarif(RenderOptions options) {
     StringWriter text = new StringWriter();
     try {
       SarifReport sarif = new SarifReport(Reports.TABLES, TOOL, text, options);
@@ -86,9 +93,7 @@ final class Renderings {
   }
 
   /** The report as a PDF, which takes longer than all the others. */
-  static byte[] pdf(String name, byte[] bytes, RenderOptions options) {
-    FileFacts file = new FileFacts(name, bytes.length, "0".repeat(64));
-    FindingsReport report = Reports.examine(bytes, Depth.IMAGES);
+  byte[] pdf(RenderOptions options) {
     return PdfReport.render(file, report, options, PdfOptions.standard());
   }
 
@@ -97,10 +102,11 @@ final class Renderings {
   }
 
   static TransactionComparison compare(byte[] first, byte[] second, Depth depth) {
+    return compare(Reports.examine(first, depth), Reports.examine(second, depth));
+  }
+
+  static TransactionComparison compare(FindingsReport first, FindingsReport second) {
     return TransactionComparison.of(
-        Reports.examine(first, depth),
-        Reports.examine(second, depth),
-        EXTRACTION,
-        IgnoredFields.parse(IgnoredFields.STANDARD));
+        first, second, EXTRACTION, IgnoredFields.parse(IgnoredFields.STANDARD));
   }
 }

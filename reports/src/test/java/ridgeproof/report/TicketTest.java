@@ -90,4 +90,11 @@ class TicketTest {
     String text = ticket(new byte[] {1, 2, 3}, Optional.empty()).asText();
     assertTrue(text.contains("UNREADABLE"), text);
   }
+
+  @Test
+  void aNameThatFillsItsColumnStandsAlone() {
+    Ticket.Line fact = new Ticket.Line.Fact("Fingers in their boxes", "one is in another's");
+    String text = TicketText.render(List.of(new Ticket.Section("Examined", List.of(fact))));
+    assertTrue(text.endsWith("\n  Fingers in their boxes\n    one is in another's\n"), text);
+  }
 }

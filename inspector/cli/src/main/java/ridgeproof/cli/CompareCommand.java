@@ -103,6 +103,7 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    output.refuse(List.of(first, second));
     SpecTables tables = SpecTables.open();
     Examiner examiner = new Examiner(tables, limits.reading());
     ExaminationOptions standard =

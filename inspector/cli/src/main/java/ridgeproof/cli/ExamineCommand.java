@@ -137,6 +137,7 @@ final class ExamineCommand implements Callable<Integer> {
 
   private int writePdf(
       Path path, Examiner examiner, ExaminationOptions options, SpecTables tables) {
+    output.refuse(List.of(path));
     InputFile file = InputFile.open(path, limits.maxFileSize);
     FindingsReport report = examiner.examine(file.bytes(), options);
     RenderOptions rendering = new RenderOptions(showPersonal, false, WIDTH);

@@ -67,20 +67,33 @@ final class OutputFile implements Closeable {
   }
 
   /**
-   * Begins the file.
+   * Fails where the file could not be begun, so that this is known before the work.
    *
    * @param inputs files that must never be written to
    */
-  static OutputFile open(Path target, boolean overwrite, Collection<Path> inputs) {
+  static void refuse(Path target, boolean overwrite, Collection<Path> inputs) {
     try {
       for (Path input : inputs) {
         if (Files.exists(target) && Files.exists(input) && Files.isSameFile(target, input)) {
           throw isInput(target);
         }
       }
-      if (Files.exists(target) && !overwrite) {
-        throw exists(target);
-      }
+    } catch (IOException e) {
+      throw failure(target, e);
+    }
+    if (Files.exists(target) && !overwrite) {
+      throw exists(target);
+    }
+  }
+
+  /**
+   * Begins the file.
+   *
+   * @param inputs files that must never be written to
+   */
+  static OutputFile open(Path target, boolean overwrite, Collection<Path> inputs) {
+    refuse(target, overwrite, inputs);
+    try {
       return new OutputFile(target, overwrite);
     } catch (IOException e) {
       throw failure(target, e);

@@ -17,6 +17,13 @@ final class OutputOptions {
   @Option(names = "--overwrite", description = "replace the output file if it exists")
   boolean overwrite;
 
+  /** Fails where nothing could be written, so that this is known before the work. */
+  void refuse(Collection<Path> inputs) {
+    if (output != null) {
+      OutputFile.refuse(output, overwrite, inputs);
+    }
+  }
+
   void write(String text, Console console, Collection<Path> inputs) {
     if (output == null) {
       console.print(text);

@@ -2,7 +2,6 @@ package ridgeproof.cli;
 
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -77,6 +76,8 @@ final class TicketCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    output.refuse(List.of(path));
+    refuseCopy();
     SpecTables tables = SpecTables.open();
     InputFile file = InputFile.open(path, limits.maxFileSize);
     ExaminationOptions options = choices.options(limits, tables);
@@ -97,19 +98,27 @@ final class TicketCommand implements Callable<Integer> {
     return ExitStatus.OK;
   }
 
-  private AttachedCopy attached(SafeCopy copy) {
-    List<Path> taken = new ArrayList<>(List.of(path));
-    if (output.output != null) {
-      if (output
-          .output
-          .toAbsolutePath()
-          .normalize()
-          .equals(copyPath.toAbsolutePath().normalize())) {
-        throw CommandFailure.usage(copyPath + ": the ticket and the copy are two files");
-      }
-      taken.add(output.output);
+  private void refuseCopy() {
+    if (copyPath == null) {
+      return;
     }
-    OutputFile.write(copyPath, copy.bytes().toArray(), output.overwrite, taken);
+    if (output.output != null && sameName(output.output, copyPath)) {
+      throw CommandFailure.usage(copyPath + ": the ticket and the copy are two files");
+    }
+    OutputFile.refuse(copyPath, output.overwrite, taken());
+  }
+
+  private static boolean sameName(Path one, Path other) {
+    return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
+  }
+
+  /** What the copy may not be written to. */
+  private List<Path> taken() {
+    return output.output == null ? List.of(path) : List.of(path, output.output);
+  }
+
+  private AttachedCopy attached(SafeCopy copy) {
+    OutputFile.write(copyPath, copy.bytes().toArray(), output.overwrite, taken());
     String name = copyPath.getFileName().toString();
     return new AttachedCopy(
         new FileFacts(name, copy.bytes().length(), InputFile.sha256(copy.bytes())), copy);

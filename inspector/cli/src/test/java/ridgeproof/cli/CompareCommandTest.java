@@ -20,6 +20,19 @@ import org.junit.jupiter.api.io.TempDir;
 import ridgeproof.corpus.scenario.People;
 import ridgeproof.corpus.scenario.ScenarioReader;
 import ridgeproof.corpus.scenario.TransactionComposer;
+import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.examination.Examiner;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.comparison.IgnoredFields;
+import ridgeproof.examination.comparison.TransactionComparison;
+import ridgeproof.imagery.DecodingLimits;
+import ridgeproof.report.ComparisonJson;
+import ridgeproof.report.FileFacts;
+import ridgeproof.report.RenderOptions;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.ReadingLimits;
 
 /** Synthetic people captured twice, so that it is known which fingers are the same. */
 class CompareCommandTest {
@@ -56,38 +69,66 @@ class CompareCommandTest {
       finger = 3
       """;
 
+  /** What was captured, and what an examination of its ridges found. */
+  private record Captured(Path file, byte[] bytes, FindingsReport report) {
+
+    FileFacts facts() {
+      return new FileFacts(file.getFileName().toString(), bytes.length, "0".repeat(64));
+    }
+  }
+
+  private static final SpecTables TABLES = SpecTables.open();
+
   @TempDir static Path folder;
-  private static Path rolls;
-  private static Path rollsAgain;
-  private static Path fingerTwice;
-  private static Path otherPerson;
-  private static Path slap;
-  private static Path slapWithoutLittle;
+  private static Captured rolls;
+  private static Captured rollsAgain;
+  private static Captured fingerTwice;
+  private static Captured otherPerson;
+  private static Captured slap;
+  private static Captured slapWithoutLittle;
 
   @BeforeAll
   static void captureThem() throws IOException {
     TransactionComposer composer = new TransactionComposer(new People());
-    rolls = write(composer, "rolls", ROLLS.formatted(1, 7001, ""));
-    rollsAgain = write(composer, "again", ROLLS.formatted(2, 7001, ""));
+    rolls = capture(composer, "rolls", ROLLS.formatted(1, 7001, ""));
+    rollsAgain = capture(composer, "again", ROLLS.formatted(2, 7001, ""));
     fingerTwice =
-        write(composer, "twice", ROLLS.formatted(3, 7001, RING_BOX_SHOWS_THE_MIDDLE_FINGER));
-    otherPerson = write(composer, "other", ROLLS.formatted(4, 7002, ""));
-    slap = write(composer, "slap", FLATS.formatted(5, 7001, ""));
+        capture(composer, "twice", ROLLS.formatted(3, 7001, RING_BOX_SHOWS_THE_MIDDLE_FINGER));
+    otherPerson = capture(composer, "other", ROLLS.formatted(4, 7002, ""));
+    slap = capture(composer, "slap", FLATS.formatted(5, 7001, ""));
     slapWithoutLittle =
-        write(
+        capture(
             composer, "less", FLATS.formatted(6, 7001, "[[missing]]\nfinger = 5\nreason = \"XX\""));
   }
 
-  private static Path write(TransactionComposer composer, String name, String story)
+  private static Captured capture(TransactionComposer composer, String name, String story)
       throws IOException {
     byte[] bytes = composer.compose(new ScenarioReader().read(name, story)).bytes();
-    return Files.write(folder.resolve(name + ".an2"), bytes);
+    FindingsReport report =
+        new Examiner(TABLES, ReadingLimits.standard())
+            .examine(ByteSource.of(bytes), ExaminationOptions.standard());
+    return new Captured(Files.write(folder.resolve(name + ".an2"), bytes), bytes, report);
   }
 
-  private static JsonNode compare(Path first, Path second, String... options) throws IOException {
+  /** What the command prints of them, without examining them again. */
+  private static JsonNode compare(Captured first, Captured second) throws IOException {
+    TransactionComparison comparison =
+        TransactionComparison.of(
+            first.report(),
+            second.report(),
+            new ImageExtraction(TABLES, DecodingLimits.standard()),
+            IgnoredFields.parse(IgnoredFields.STANDARD));
+    return new ObjectMapper()
+        .readTree(
+            ComparisonJson.render(
+                first.facts(), second.facts(), comparison, RenderOptions.standard()));
+  }
+
+  private static JsonNode command(Captured first, Captured second, String... options)
+      throws IOException {
     List<String> arguments = new ArrayList<>(List.of("compare", "--format", "json"));
     arguments.addAll(List.of(options));
-    arguments.addAll(List.of(first.toString(), second.toString()));
+    arguments.addAll(List.of(first.file().toString(), second.file().toString()));
     CommandRun run = CommandRun.of(arguments.toArray(String[]::new));
     assertEquals(1, run.status(), run.error());
     return new ObjectMapper().readTree(run.out());
@@ -136,6 +177,14 @@ class CompareCommandTest {
   }
 
   @Test
+  void theCommandLooksAtRidgesUnlessToldOtherwise() throws IOException {
+    JsonNode printed = command(slap, slapWithoutLittle);
+    JsonNode made = compare(slap, slapWithoutLittle);
+    assertEquals(made.get("pairs"), printed.get("pairs"));
+    assertEquals("ridges", printed.get("depth").asText());
+  }
+
+  @Test
   void aBoxThatShowsAnotherFingerIsADifferentFingerWhicheverFileComesFirst() throws IOException {
     Map<Integer, String> spoilt = reasons(compare(rolls, fingerTwice));
     Map<Integer, String> mended = reasons(compare(fingerTwice, rolls));
@@ -165,17 +214,23 @@ class CompareCommandTest {
 
   @Test
   void fingersAreNotAskedForAtLesserDepth() throws IOException {
-    JsonNode images = compare(rolls, rollsAgain, "--depth", "images");
+    JsonNode images = command(rolls, rollsAgain, "--depth", "images");
     assertEquals(Map.of(), reasons(images));
     assertEquals("different pixels", levels(images).get(0));
-    JsonNode structure = compare(rolls, rollsAgain, "--depth", "structure");
+    JsonNode structure = command(rolls, rollsAgain, "--depth", "structure");
     assertEquals("cannot be told", levels(structure).get(0));
   }
 
   @Test
   void thePageShowsImagesOnlyWhenAsked() {
     String[] arguments = {
-      "compare", "--depth", "images", "--format", "html", rolls.toString(), rollsAgain.toString()
+      "compare",
+      "--depth",
+      "images",
+      "--format",
+      "html",
+      rolls.file().toString(),
+      rollsAgain.file().toString()
     };
     CommandRun page = CommandRun.of(arguments);
     assertEquals(1, page.status(), page.error());
@@ -190,7 +245,7 @@ class CompareCommandTest {
   @Test
   void theFindingsAreThoseOfTheProfileThatIsNamed() throws IOException {
     JsonNode comparison =
-        compare(rolls, slap, "--depth", "structure", "--profile", "identification-flats");
+        command(rolls, slap, "--depth", "structure", "--profile", "identification-flats");
     assertTrue(comparison.get("lost").size() > 0, comparison.toPrettyString());
     CommandRun wrong = CommandRun.of("compare", "--profile", "none", "a.an2", "b.an2");
     wrong.isOneLineOf(64, "no profile none");
@@ -198,7 +253,7 @@ class CompareCommandTest {
 
   @Test
   void aFileThatCannotBeReadEndsWith74() {
-    CommandRun.of("compare", rolls.toString(), folder.resolve("absent.an2").toString())
+    CommandRun.of("compare", rolls.file().toString(), folder.resolve("absent.an2").toString())
         .isOneLineOf(74, "absent.an2");
   }
 
@@ -211,8 +266,8 @@ class CompareCommandTest {
                 System.getProperty("java.class.path"),
                 Main.class.getName(),
                 "compare",
-                slap.toString(),
-                slapWithoutLittle.toString())
+                slap.file().toString(),
+                slapWithoutLittle.file().toString())
             .redirectOutput(ProcessBuilder.Redirect.DISCARD)
             .start();
     String error = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);

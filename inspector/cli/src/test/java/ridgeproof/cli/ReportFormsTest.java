@@ -15,11 +15,6 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.CharacterEncoding;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.RecordDraft;
-import ridgeproof.transaction.TransactionWriter;
 
 class ReportFormsTest {
 
@@ -30,9 +25,11 @@ class ReportFormsTest {
   @BeforeEach
   void writeTwoTransactions() throws IOException {
     first =
-        Files.write(folder.resolve("specimen-ada.an2"), transaction("20260302", "SPECIMEN,ADA"));
+        Files.write(
+            folder.resolve("specimen-ada.an2"), SmallTransaction.bytes("20260302", "SPECIMEN,ADA"));
     second =
-        Files.write(folder.resolve("specimen-bea.an2"), transaction("20260303", "SPECIMEN,BEA"));
+        Files.write(
+            folder.resolve("specimen-bea.an2"), SmallTransaction.bytes("20260303", "SPECIMEN,BEA"));
   }
 
   @Test
@@ -143,30 +140,5 @@ class ReportFormsTest {
 
   private static CommandRun run(String... arguments) {
     return CommandRun.of(arguments);
-  }
-
-  /** A type of transaction of which no prints are asked. */
-  private static byte[] transaction(String date, String name) {
-    RecordDraft header =
-        RecordDraft.tagged(
-            1,
-            List.of(
-                field(1, 1, ""),
-                field(1, 2, "0500"),
-                field(1, 3, ""),
-                field(1, 4, "MAP"),
-                field(1, 5, date),
-                field(1, 7, "THP000000"),
-                field(1, 8, "THP000001"),
-                field(1, 9, "PILOT-0001"),
-                field(1, 11, "00.00"),
-                field(1, 12, "00.00")));
-    RecordDraft particulars =
-        RecordDraft.tagged(2, List.of(field(2, 1, ""), field(2, 2, "00"), field(2, 18, name)));
-    return new TransactionWriter(CharacterEncoding.ASCII).write(List.of(header, particulars));
-  }
-
-  private static FieldDraft field(int type, int number, String value) {
-    return FieldDraft.text(new FieldNumber(type, number), value);
   }
 }

@@ -13,6 +13,16 @@ final class SmallTransaction {
   private SmallTransaction() {}
 
   static byte[] bytes() {
+    return bytes("20260302", "SPECIMEN,ADA MARIA");
+  }
+
+  /**
+   * The same on another day or of somebody else.
+   *
+   * @param date of the transaction
+   * @param name of the subject
+   */
+  static byte[] bytes(String date, String name) {
     RecordDraft header =
         RecordDraft.tagged(
             1,
@@ -21,7 +31,7 @@ final class SmallTransaction {
                 field(1, 2, "0500"),
                 field(1, 3, ""),
                 field(1, 4, "MAP"),
-                field(1, 5, "20260302"),
+                field(1, 5, date),
                 field(1, 7, "THP000000"),
                 field(1, 8, "THP000001"),
                 field(1, 9, "PILOT-0001"),
@@ -34,7 +44,7 @@ final class SmallTransaction {
                 field(2, 1, ""),
                 field(2, 2, "00"),
                 field(2, 5, "Y"),
-                field(2, 18, "SPECIMEN,ADA MARIA"),
+                field(2, 18, name),
                 field(2, 20, "MD"),
                 field(2, 22, "19900214"),
                 field(2, 24, "F"),

@@ -1,11 +1,14 @@
 package ridgeproof.cli;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import ridgeproof.corpus.scenario.DemonstrationSet;
+import ridgeproof.corpus.scenario.LaterExpectation;
 import ridgeproof.corpus.scenario.People;
 import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.corpus.scenario.TransactionComposer;
+import ridgeproof.examination.Depth;
 import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
@@ -20,6 +23,8 @@ final class ToldStories {
 
   static final SpecTables TABLES = SpecTables.open();
   static final Examiner EXAMINER = new Examiner(TABLES, ReadingLimits.standard());
+
+  private static final Set<String> OF_RIDGES = Set.of("RDG", "SEQ");
 
   /** One story. */
   record Told(Scenario scenario, byte[] bytes, FindingsReport report, SafeCopy copy) {
@@ -45,13 +50,20 @@ final class ToldStories {
     return Library.ALL;
   }
 
-  /** What that file is to be held to. */
+  /**
+   * What that file is to be held to, and as deep as its story goes: most of the time goes into
+   * ridges, which few stories are about.
+   */
   static ExaminationOptions options(Scenario scenario) {
+    boolean ridges =
+        scenario.expectsLater().stream().map(LaterExpectation::area).anyMatch(OF_RIDGES::contains);
+    ExaminationOptions options =
+        ExaminationOptions.standard().withDepth(ridges ? Depth.RIDGES : Depth.IMAGES);
     return TABLES.profiles().stream()
         .filter(profile -> profile.name().equals(scenario.expects().profile()))
         .findFirst()
-        .map(ExaminationOptions.standard()::withProfile)
-        .orElse(ExaminationOptions.standard());
+        .map(options::withProfile)
+        .orElse(options);
   }
 
   private static List<Told> tell() {

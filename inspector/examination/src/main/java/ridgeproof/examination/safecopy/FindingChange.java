@@ -17,6 +17,8 @@ public record FindingChange(Finding finding, Reason reason) {
   /** What it comes from. */
   public enum Reason {
     IMAGE_REPLACED("the image was replaced by a blank one"),
+    RIDGES_REPLACED("the ridges went with the image, which was replaced by a blank one"),
+    FINGERS_REPLACED("the fingers went with the images, which were replaced by blank ones"),
     FEATURES_REPLACED("the features were replaced"),
     VALUE_REPLACED("the value was replaced"),
     CONTENT_REPLACED("what it rests on was replaced");
@@ -33,6 +35,13 @@ public record FindingChange(Finding finding, Reason reason) {
   }
 
   private static final int FEATURES = 9;
+
+  /** What the rules that look at pixels have lost, by the area of the rule. */
+  private static final Map<String, Reason> OF_IMAGES =
+      Map.of(
+          "RP-IMG-", Reason.IMAGE_REPLACED,
+          "RP-RDG-", Reason.RIDGES_REPLACED,
+          "RP-SEQ-", Reason.FINGERS_REPLACED);
 
   /** The same finding at the same place, whatever was observed there and at whatever byte. */
   private record Key(
@@ -71,8 +80,13 @@ public record FindingChange(Finding finding, Reason reason) {
   }
 
   private static Reason reason(Finding finding) {
-    if (finding.ruleId().startsWith("RP-IMG-")) {
-      return Reason.IMAGE_REPLACED;
+    Optional<Reason> ofImages =
+        OF_IMAGES.entrySet().stream()
+            .filter(area -> finding.ruleId().startsWith(area.getKey()))
+            .map(Map.Entry::getValue)
+            .findFirst();
+    if (ofImages.isPresent()) {
+      return ofImages.get();
     }
     if (finding.location().recordType().orElse(0) == FEATURES) {
       return Reason.FEATURES_REPLACED;

@@ -37,11 +37,10 @@ public final class SafeCopies {
   public SafeCopy of(FindingsReport original) {
     ByteSource source = original.transaction().source();
     ExaminationOptions quick = options.withDepth(Depth.STRUCTURE);
-    boolean opened = original.depth() == Depth.IMAGES;
+    boolean opened = original.depth() != Depth.STRUCTURE;
     FindingsReport whole =
         opened ? original : examiner.examine(source, options.withDepth(Depth.IMAGES));
     FindingsReport structure = opened ? examiner.examine(source, quick) : original;
-    CopyWriter writer = new CopyWriter(whole);
     byte[] bytes = closest(new CopyWriter(whole), structure, quick);
     FindingsReport copy = examiner.examine(ByteSource.of(bytes), options);
     return new SafeCopy(
