@@ -20,11 +20,11 @@ public enum PatternClass {
   /** Parts in a thousand: plain arch, tented arch, radial loop, ulnar loop, whorl, double loop. */
   private static int[] frequencies(FingerDigit.Kind kind) {
     return switch (kind) {
-      case THUMB -> new int[] {27, 5, 3, 570, 265, 130};
-      case INDEX -> new int[] {65, 50, 190, 355, 270, 70};
-      case MIDDLE -> new int[] {48, 20, 27, 715, 155, 35};
-      case RING -> new int[] {16, 6, 11, 607, 330, 30};
-      case LITTLE -> new int[] {9, 4, 3, 844, 115, 25};
+      case THUMB -> new int[] {27, 8, 3, 567, 265, 130};
+      case INDEX -> new int[] {65, 80, 180, 335, 270, 70};
+      case MIDDLE -> new int[] {48, 35, 27, 700, 155, 35};
+      case RING -> new int[] {16, 12, 11, 601, 330, 30};
+      case LITTLE -> new int[] {9, 8, 3, 840, 115, 25};
     };
   }
 

@@ -70,7 +70,7 @@ public final class SpecimenSheet {
     MasterFinger finger = MasterFinger.grow(PERSON, FingerDigit.RIGHT_INDEX);
     List<Tile> tiles = new ArrayList<>();
     for (CaptureDefect defect : CaptureDefect.values()) {
-      for (double strength : new double[] {0.4, 1.0}) {
+      for (double strength : new double[] {0.3, 0.6, 1.0}) {
         ImpressionSettings settings =
             ImpressionSettings.natural(PERSON + defect.ordinal()).withDefect(defect, strength);
         tiles.add(

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import ridgeproof.corpus.scenario.DemonstrationSet;
-import ridgeproof.corpus.scenario.LaterExpectation;
 import ridgeproof.corpus.scenario.People;
 import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.corpus.scenario.TransactionComposer;
@@ -56,7 +55,8 @@ final class ToldStories {
    */
   static ExaminationOptions options(Scenario scenario) {
     boolean ridges =
-        scenario.expectsLater().stream().map(LaterExpectation::area).anyMatch(OF_RIDGES::contains);
+        scenario.expects().findings().stream()
+            .anyMatch(rule -> OF_RIDGES.contains(rule.substring(3, 6)));
     ExaminationOptions options =
         ExaminationOptions.standard().withDepth(ridges ? Depth.RIDGES : Depth.IMAGES);
     return TABLES.profiles().stream()
