@@ -84,6 +84,7 @@ final class RidgeWording {
       case NO_PLAIN_PRINT -> "has no plain print";
       case NO_ROLL -> "has no roll";
       case TOO_FEW_MINUTIAE -> "has too few minutiae";
+      case PLACE_UNCERTAIN -> "stands among fewer prints than fingers";
     };
   }
 }

@@ -5,6 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import ridgeproof.examination.RidgeFacts.Impression;
 import ridgeproof.ridges.FingerAnalysis;
 import ridgeproof.ridges.FingerMeasures;
@@ -51,7 +53,8 @@ public record SequenceFacts(
     if (rolls.size() + plains.size() < FEWEST_PRINTS) {
       return Optional.empty();
     }
-    SequenceAnswers answers = SequenceCheck.check(minutiae(rolls), minutiae(plains), threshold);
+    SequenceAnswers answers =
+        SequenceCheck.check(minutiae(rolls), minutiae(plains), uncertain(plains), threshold);
     return Optional.of(new SequenceFacts(answers, rolls, plains));
   }
 
@@ -75,6 +78,19 @@ public record SequenceFacts(
                           }));
     }
     return prints;
+  }
+
+  private static Set<FingerPosition> uncertain(Map<FingerPosition, SeenFinger> plains) {
+    return plains.entrySet().stream()
+        .filter(plain -> lacksPrints(plain.getValue().image()))
+        .map(Map.Entry::getKey)
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  private static boolean lacksPrints(ExaminedImage image) {
+    return image.ridges().flatMap(RidgeFacts::slap).stream()
+        .flatMap(slap -> slap.segments().stream())
+        .anyMatch(segment -> segment.box().isEmpty());
   }
 
   private static SeenFinger better(SeenFinger one, SeenFinger other) {

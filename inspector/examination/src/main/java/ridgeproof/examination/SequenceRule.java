@@ -14,7 +14,6 @@ import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
 import ridgeproof.ridges.FingerAnswer;
-import ridgeproof.ridges.FingerAnswer.Reason;
 import ridgeproof.ridges.FingerAnswer.Verdict;
 import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.Irregularity;
@@ -136,11 +135,12 @@ final class SequenceRule implements Rule {
     if (answer.verdict() == Verdict.CONTRADICTED) {
       return "plain print matches the roll of the " + name(answer.other().orElseThrow(), examinee);
     }
-    return answer.reason() == Reason.TOO_FEW_MINUTIAE
-        ? "too few minutiae to tell"
-        : answer.reason() == Reason.MATCHES_NO_ROLL
-            ? "plain print matches no roll"
-            : "plain print matches several rolls";
+    return switch (answer.reason()) {
+      case TOO_FEW_MINUTIAE -> "too few minutiae to tell";
+      case MATCHES_NO_ROLL -> "plain print matches no roll";
+      case PLACE_UNCERTAIN -> "fewer prints than fingers in the image of the plain print";
+      default -> "plain print matches several rolls";
+    };
   }
 
   private static String observed(Irregularity irregularity, Examinee examinee) {

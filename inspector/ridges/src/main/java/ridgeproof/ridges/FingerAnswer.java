@@ -44,6 +44,8 @@ public record FingerAnswer(
     NO_PLAIN_PRINT,
     /** There is no roll of this finger, and the plain print matches no other. */
     NO_ROLL,
+    /** Fewer prints than fingers are in the image: which finger this one is cannot be told. */
+    PLACE_UNCERTAIN,
     /** Too few minutiae in the plain print or the roll to tell. */
     TOO_FEW_MINUTIAE
   }

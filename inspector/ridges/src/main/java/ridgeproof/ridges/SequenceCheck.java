@@ -23,15 +23,26 @@ public final class SequenceCheck {
 
   private final Map<FingerPosition, Minutiae> rolls;
   private final Map<FingerPosition, Minutiae> plains;
+  private final Set<FingerPosition> uncertain;
   private final double threshold;
   private final SimilarityMatrix matrix;
 
   private SequenceCheck(
-      Map<FingerPosition, Minutiae> rolls, Map<FingerPosition, Minutiae> plains, double threshold) {
+      Map<FingerPosition, Minutiae> rolls,
+      Map<FingerPosition, Minutiae> plains,
+      Set<FingerPosition> uncertain,
+      double threshold) {
+    this.uncertain = uncertain;
     this.rolls = rolls;
     this.plains = plains;
     this.threshold = threshold;
     matrix = SimilarityMatrix.of(rolls, plains);
+  }
+
+  /** {@link #check(Map, Map, Set, double)} of plain prints whose places are certain. */
+  public static SequenceAnswers check(
+      Map<FingerPosition, Minutiae> rolls, Map<FingerPosition, Minutiae> plains, double threshold) {
+    return check(rolls, plains, Set.of(), threshold);
   }
 
   /**
@@ -39,11 +50,18 @@ public final class SequenceCheck {
    *
    * @param rolls by the names they bear; a missing or unusable one is left out
    * @param plains plain prints, single or from slaps, by the names they bear
+   * @param uncertain plain prints that bear a name only by their place among fewer prints than
+   *     there are fingers; another finger's print may stand there without any mistake of the
+   *     technician
    * @param threshold similarity that counts as a match
    */
   public static SequenceAnswers check(
-      Map<FingerPosition, Minutiae> rolls, Map<FingerPosition, Minutiae> plains, double threshold) {
-    SequenceCheck check = new SequenceCheck(copy(rolls), copy(plains), threshold);
+      Map<FingerPosition, Minutiae> rolls,
+      Map<FingerPosition, Minutiae> plains,
+      Set<FingerPosition> uncertain,
+      double threshold) {
+    SequenceCheck check =
+        new SequenceCheck(copy(rolls), copy(plains), Set.copyOf(uncertain), threshold);
     List<FingerAnswer> answers = check.answers();
     check.matrix.compareRolls(check.settled(answers));
     return new SequenceAnswers(
@@ -86,6 +104,10 @@ public final class SequenceCheck {
     if (ownMatches && (!otherMatches || own >= CLEARLY * most)) {
       return new FingerAnswer(
           position, Verdict.CONFIRMED, Reason.MATCHES_OWN_ROLL, own, other, most);
+    }
+    if (!ownMatches && uncertain.contains(position)) {
+      return new FingerAnswer(
+          position, Verdict.INCONCLUSIVE, Reason.PLACE_UNCERTAIN, own, other, most);
     }
     if (otherMatches && !ownMatches && most >= CLEARLY * own && isOnlyMatch(position, other)) {
       return new FingerAnswer(

@@ -71,17 +71,17 @@ public final class SlapSegmenter {
     if (candidates.isEmpty()) {
       return new Finding(nothing(places, Segment.Doubt.NO_RIDGES), Map.of());
     }
-    HandArrangement.Choice choice = HandArrangement.choose(candidates, places);
-    for (int i = 0; i <= WIDER_NECKS.length && !choice.isWhole(); i++) {
+    Reading reading = new Reading(HandArrangement.choose(candidates, places), axis);
+    for (int i = 0; i <= WIDER_NECKS.length && !reading.choice().isWhole(); i++) {
       List<RidgeRegion> finer =
           i < WIDER_NECKS.length
               ? PrintParts.of(maps, WIDER_NECKS[i])
               : DistalPrints.partBroad(parts, axis);
-      List<PrintCandidate> parted = DistalPrints.of(maps, finer, axis);
-      HandArrangement.Choice other =
-          parted.isEmpty() ? choice : HandArrangement.choose(parted, places);
-      choice = other.value() > choice.value() ? other : choice;
+      // Prints that ran into one lie across, and the lean of all may have been theirs.
+      reading = better(reading, maps, finer, places, axis);
+      reading = better(reading, maps, finer, places, DistalPrints.axis(finer));
     }
+    HandArrangement.Choice choice = reading.choice();
     List<Segment> segments = new ArrayList<>();
     Map<FingerPosition, RidgeRegion> regions = new EnumMap<>(FingerPosition.class);
     for (int i = 0; i < places.size(); i++) {
@@ -92,9 +92,26 @@ public final class SlapSegmenter {
       segments.add(
           print == null
               ? Segment.missing(places.get(i), Segment.Doubt.FEWER_PRINTS_THAN_FINGERS)
-              : found(places.get(i), print, choice, axis, maps.scale()));
+              : found(places.get(i), print, choice, reading.axis(), maps.scale()));
     }
-    return new Finding(new Slap(segments, axis, apparentHand(choice.prints())), regions);
+    return new Finding(new Slap(segments, reading.axis(), apparentHand(choice.prints())), regions);
+  }
+
+  /** Which prints are taken for the fingers when all lean so many degrees. */
+  private record Reading(HandArrangement.Choice choice, double axis) {}
+
+  private static Reading better(
+      Reading before,
+      RidgeMaps maps,
+      List<RidgeRegion> parts,
+      List<FingerPosition> places,
+      double axis) {
+    List<PrintCandidate> candidates = DistalPrints.of(maps, parts, axis);
+    if (candidates.isEmpty()) {
+      return before;
+    }
+    Reading other = new Reading(HandArrangement.choose(candidates, places), axis);
+    return other.choice().value() > before.choice().value() ? other : before;
   }
 
   /** From left to right: the left hand lies with its little finger first, the right hand last. */

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import ridgeproof.imagery.GrayImage;
@@ -68,6 +69,17 @@ class SequenceCheckTest {
         .filter(a -> a.position() == position)
         .findFirst()
         .orElseThrow();
+  }
+
+  @Test
+  void aPrintAmongFewerThanThereAreFingersContradictsNothing() {
+    Map<FingerPosition, Minutiae> exchanged = new EnumMap<>(PLAINS);
+    exchanged.put(INDEX, PLAINS.get(MIDDLE));
+    SequenceAnswers certain = SequenceCheck.check(ROLLS, exchanged, THRESHOLD);
+    SequenceAnswers uncertain = SequenceCheck.check(ROLLS, exchanged, Set.of(INDEX), THRESHOLD);
+    assertEquals(Verdict.CONTRADICTED, answer(certain, INDEX).verdict());
+    assertEquals(Verdict.INCONCLUSIVE, answer(uncertain, INDEX).verdict());
+    assertEquals(Reason.PLACE_UNCERTAIN, answer(uncertain, INDEX).reason());
   }
 
   @Test
