@@ -30,7 +30,7 @@ final class LimitFit {
 
   private static final double LAST_BUDGET_OF_A_CASE = 0.001;
 
-  private static final double FIRST_PRICE = 1;
+  private static final double FIRST_PRICE = 6;
   private static final double LAST_PRICE = 4096;
 
   /** Of a limit, by which it is moved to see how much hangs on it; the wider count for less. */
