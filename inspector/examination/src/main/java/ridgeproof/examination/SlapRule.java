@@ -9,11 +9,13 @@ import java.util.Set;
 import ridgeproof.examination.RidgeFacts.Impression;
 import ridgeproof.examination.RidgeJudge.Broken;
 import ridgeproof.finding.FindingLog;
+import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
 import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.RidgeMeasure;
 import ridgeproof.ridges.RotatedBox;
+import ridgeproof.ridges.Segment.Doubt;
 import ridgeproof.ridges.Slap;
 import ridgeproof.spec.SegmentField;
 
@@ -49,20 +51,32 @@ final class SlapRule implements Rule {
     }
   }
 
+  /** Where the places of the prints leave open which finger has none, no finger is named. */
   private static void checkFingers(ExaminedImage image, Slap slap, FindingLog log) {
     long found = slap.segments().stream().filter(segment -> segment.box().isPresent()).count();
+    boolean ambiguous =
+        slap.segments().stream()
+            .anyMatch(segment -> segment.doubts().contains(Doubt.PLACE_AMBIGUOUS));
+    if (ambiguous) {
+      report(image.location(), found, slap, "which finger has none their places do not tell", log);
+      return;
+    }
     for (ridgeproof.ridges.Segment segment : slap.segments()) {
       if (segment.box().isEmpty()) {
-        log.add(
-            NOT_FOUND,
-            RidgeLimitsRule.at(image, segment.position()),
-            Observed.of(
-                "%d of %d prints; none at the place of this finger"
-                    .formatted(found, slap.segments().size())),
-            "a print of each finger that is not declared missing",
-            List.of(Measure.against("prints found", found, "prints", slap.segments().size())));
+        Location place = RidgeLimitsRule.at(image, segment.position());
+        report(place, found, slap, "none at the place of this finger", log);
       }
     }
+  }
+
+  private static void report(Location place, long found, Slap slap, String which, FindingLog log) {
+    int due = slap.segments().size();
+    log.add(
+        NOT_FOUND,
+        place,
+        Observed.of("%d of %d prints; %s".formatted(found, due, which)),
+        "a print of each finger that is not declared missing",
+        List.of(Measure.against("prints found", found, "prints", due)));
   }
 
   /** What is at fault with all fingers together, told once of the image. */

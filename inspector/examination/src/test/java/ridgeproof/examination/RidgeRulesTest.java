@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.RidgeFacts.Impression;
 import ridgeproof.finding.Finding;
@@ -46,6 +47,35 @@ class RidgeRulesTest {
     assertEquals(
         OptionalInt.of(FingerPosition.RIGHT_LITTLE.code()), found.get(0).location().position());
     assertEquals(List.of(), told(new SlapRule(), seen(slap(Optional.empty(), 4), List.of())));
+  }
+
+  @Test
+  void whereItCannotBeToldWhichFingerHasNoPrintNoneIsNamed() {
+    List<Segment> segments = new ArrayList<>();
+    for (Segment segment : slap(Optional.empty(), 3).slap().orElseThrow().segments()) {
+      List<Segment.Doubt> doubts =
+          segment.box().isPresent() ? List.of(Segment.Doubt.PLACE_AMBIGUOUS) : List.of();
+      segments.add(new Segment(segment.position(), segment.box(), 0.4, 100, doubts));
+    }
+    RidgeFacts facts =
+        new RidgeFacts(
+            Impression.PLAIN, Map.of(), Optional.of(new Slap(segments, 0, Optional.empty())));
+    List<Finding> found = check(new SlapRule(), seen(facts, List.of()), Optional.empty());
+    assertEquals(List.of("RP-RDG-020"), found.stream().map(Finding::ruleId).toList());
+    assertEquals(OptionalInt.of(13), found.get(0).location().position());
+  }
+
+  @Test
+  void aHandThatLeansIsToldOnceOfTheImage() {
+    RidgeJudge judge = new RidgeJudge(SampleCard.TABLES.ridgeLimits());
+    RidgeFacts upright = slap(Optional.empty(), 4);
+    assertEquals(Set.of(), SlapRule.faultsOfHand(upright, judge).keySet());
+    RidgeFacts tilted =
+        new RidgeFacts(
+            Impression.PLAIN,
+            Map.of(),
+            Optional.of(new Slap(upright.slap().orElseThrow().segments(), 30, Optional.empty())));
+    assertEquals(Set.of("RP-RDG-009"), SlapRule.faultsOfHand(tilted, judge).keySet());
   }
 
   @Test

@@ -142,6 +142,21 @@ class RidgeMeasureTest {
   }
 
   @Test
+  void theCoresOfAHandCountTogetherAndNoneCountsAsAtTheBorder() {
+    FingerAnalysis print = FingerAnalyzer.analyse(PRINT, 500);
+    FingerAnalysis coreless = FingerAnalyzer.analyse(Drawn.stripes(420, 420, 9, 0, 0.5), 500);
+    double own = RidgeMeasure.CORE_TO_BORDER.of(print).orElseThrow();
+    assertTrue(own > 0);
+    assertEquals(own, hand(print, print, print, coreless).orElseThrow());
+    assertEquals(0, hand(print, coreless, coreless, coreless).orElseThrow());
+    assertTrue(hand(print, print).isEmpty(), "two fingers are no hand");
+  }
+
+  private static OptionalDouble hand(FingerAnalysis... fingers) {
+    return RidgeMeasure.handCoreToBorder(List.of(fingers));
+  }
+
+  @Test
   void aRoundPrintOfRingsTellsNoLean() {
     byte[] pixels = Drawn.blank(500, 500, Drawn.PAPER).toArray();
     for (int y = 0; y < 500; y++) {
