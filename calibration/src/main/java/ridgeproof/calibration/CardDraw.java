@@ -82,7 +82,7 @@ final class CardDraw {
     return filled(seen(image, ppi, box), box);
   }
 
-  private static PrintAnalyzer.Seen seen(GrayImage image, double ppi, int box) {
+  static PrintAnalyzer.Seen seen(GrayImage image, double ppi, int box) {
     return PrintAnalyzer.analyse(image, ppi, FingerPosition.shownBy(box), finger -> false);
   }
 

@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import ridgeproof.calibration.SequenceTrial.Exchange;
@@ -126,15 +127,14 @@ final class RealCard {
   }
 
   private void exchanges() {
-    Map<FingerPosition, Minutiae> rolls = minutiae(sequence.rolls());
-    Map<FingerPosition, Minutiae> plains = minutiae(sequence.plains());
+    SequenceTrial.Prints prints =
+        new SequenceTrial.Prints(minutiae(sequence.rolls()), minutiae(sequence.plains()), Set.of());
     double threshold = sequence.answers().threshold();
     List<Exchange> all = new ArrayList<>();
     List<String> unnamed = new ArrayList<>();
     for (int a = 0; a < FINGERS.length; a++) {
       for (int b = a + 1; b < FINGERS.length; b++) {
-        SequenceAnswers said =
-            SequenceTrial.exchanged(FINGERS[a], FINGERS[b], rolls, plains, threshold);
+        SequenceAnswers said = SequenceTrial.exchanged(FINGERS[a], FINGERS[b], prints, threshold);
         Exchange exchange = Exchange.judged(FINGERS[a], FINGERS[b], said);
         all.add(exchange);
         if (exchange.outcome() != Outcome.NAMED) {

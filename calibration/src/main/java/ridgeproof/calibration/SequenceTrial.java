@@ -2,9 +2,11 @@ package ridgeproof.calibration;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import ridgeproof.corpus.batch.SubjectPlan;
 import ridgeproof.corpus.finger.Dice;
@@ -19,8 +21,10 @@ import ridgeproof.ridges.FingerMeasures;
 import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.Irregularity;
 import ridgeproof.ridges.Minutiae;
+import ridgeproof.ridges.PrintAnalyzer;
 import ridgeproof.ridges.SequenceAnswers;
 import ridgeproof.ridges.SequenceCheck;
+import ridgeproof.ridges.Slap;
 
 /** Clean cards as they are, and with two rolls exchanged. */
 final class SequenceTrial {
@@ -68,6 +72,16 @@ final class SequenceTrial {
     }
   }
 
+  /**
+   * The prints of one card.
+   *
+   * @param uncertain plain prints among fewer than there are fingers
+   */
+  record Prints(
+      Map<FingerPosition, Minutiae> rolls,
+      Map<FingerPosition, Minutiae> plains,
+      Set<FingerPosition> uncertain) {}
+
   private final long seed;
   private final SubjectPlan plan;
   private final int exchangesEach;
@@ -99,21 +113,27 @@ final class SequenceTrial {
     Scenario scenario = plan.scenario(subject);
     Map<FingerPosition, Minutiae> rolls = new EnumMap<>(FingerPosition.class);
     Map<FingerPosition, Minutiae> plains = new EnumMap<>(FingerPosition.class);
+    Set<FingerPosition> uncertain = new HashSet<>();
     for (TakenPrint taken : new Sitting(scenario, new People()).prints()) {
-      CardDraw.analyse(
+      Map<FingerPosition, Minutiae> kind = taken.box() < FIRST_PLAIN ? rolls : plains;
+      PrintAnalyzer.Seen seen =
+          CardDraw.seen(
               CardDraw.stored(taken, scenario.prints().bitsPerPixel()),
               taken.labelledPpi(),
-              taken.box())
+              taken.box());
+      seen.fingers()
           .forEach(
               (finger, analysis) ->
                   analysis
                       .measures()
                       .map(FingerMeasures::minutiae)
-                      .ifPresent(
-                          found ->
-                              (taken.box() < FIRST_PLAIN ? rolls : plains).put(finger, found)));
+                      .ifPresent(found -> kind.put(finger, found)));
+      if (seen.slap().filter(Slap::lacksPrints).isPresent()) {
+        uncertain.addAll(seen.fingers().keySet());
+      }
     }
-    SequenceAnswers clean = SequenceCheck.check(rolls, plains, threshold);
+    Prints prints = new Prints(rolls, plains, uncertain);
+    SequenceAnswers clean = SequenceCheck.check(rolls, plains, uncertain, threshold);
     Dice dice = new Dice(seed, 7_000_000L + subject);
     List<Exchange> exchanges = new ArrayList<>();
     List<FingerPosition> fingers = List.copyOf(rolls.keySet());
@@ -121,23 +141,18 @@ final class SequenceTrial {
       FingerPosition first = fingers.get(dice.below(fingers.size()));
       int further = 1 + dice.below(fingers.size() - 1);
       FingerPosition second = fingers.get((fingers.indexOf(first) + further) % fingers.size());
-      exchanges.add(
-          Exchange.judged(first, second, exchanged(first, second, rolls, plains, threshold)));
+      exchanges.add(Exchange.judged(first, second, exchanged(first, second, prints, threshold)));
     }
     return new Card(clean.answers(), clean.irregularities().size(), exchanges);
   }
 
   /** What is said of a set after two of its rolls were exchanged. */
   static SequenceAnswers exchanged(
-      FingerPosition first,
-      FingerPosition second,
-      Map<FingerPosition, Minutiae> rolls,
-      Map<FingerPosition, Minutiae> plains,
-      double threshold) {
-    Map<FingerPosition, Minutiae> wrong = new EnumMap<>(rolls);
-    wrong.put(first, rolls.get(second));
-    wrong.put(second, rolls.get(first));
-    return SequenceCheck.check(wrong, plains, threshold);
+      FingerPosition first, FingerPosition second, Prints prints, double threshold) {
+    Map<FingerPosition, Minutiae> wrong = new EnumMap<>(prints.rolls());
+    wrong.put(first, prints.rolls().get(second));
+    wrong.put(second, prints.rolls().get(first));
+    return SequenceCheck.check(wrong, prints.plains(), prints.uncertain(), threshold);
   }
 
   private static Outcome outcome(List<FingerPosition> wrong, SequenceAnswers said) {

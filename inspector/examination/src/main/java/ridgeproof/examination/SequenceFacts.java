@@ -14,6 +14,7 @@ import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.Minutiae;
 import ridgeproof.ridges.SequenceAnswers;
 import ridgeproof.ridges.SequenceCheck;
+import ridgeproof.ridges.Slap;
 
 /**
  * Whether the prints of a file are of the fingers whose names they bear.
@@ -88,9 +89,7 @@ public record SequenceFacts(
   }
 
   private static boolean lacksPrints(ExaminedImage image) {
-    return image.ridges().flatMap(RidgeFacts::slap).stream()
-        .flatMap(slap -> slap.segments().stream())
-        .anyMatch(segment -> segment.box().isEmpty());
+    return image.ridges().flatMap(RidgeFacts::slap).filter(Slap::lacksPrints).isPresent();
   }
 
   private static SeenFinger better(SeenFinger one, SeenFinger other) {

@@ -19,6 +19,13 @@ public final class SequenceCheck {
   /** How many times more alike another roll must be than the own one, and the other way round. */
   private static final double CLEARLY = 2;
 
+  /**
+   * Of the threshold, from which a match is taken for certain enough to call a print misplaced: a
+   * card holds over a hundred pairs of different fingers, and now and then one of them comes near
+   * the threshold by chance.
+   */
+  private static final double CERTAIN = 1.5;
+
   private static final int LEAST_MINUTIAE = 12;
 
   private final Map<FingerPosition, Minutiae> rolls;
@@ -65,7 +72,9 @@ public final class SequenceCheck {
     List<FingerAnswer> answers = check.answers();
     check.matrix.compareRolls(check.settled(answers));
     return new SequenceAnswers(
-        answers, new SequenceIrregularities(answers, check.matrix, threshold).named(), threshold);
+        answers,
+        new SequenceIrregularities(answers, check.matrix, CERTAIN * threshold).named(),
+        threshold);
   }
 
   private static Map<FingerPosition, Minutiae> copy(Map<FingerPosition, Minutiae> prints) {
@@ -109,11 +118,13 @@ public final class SequenceCheck {
       return new FingerAnswer(
           position, Verdict.INCONCLUSIVE, Reason.PLACE_UNCERTAIN, own, other, most);
     }
-    if (otherMatches && !ownMatches && most >= CLEARLY * own && isOnlyMatch(position, other)) {
+    boolean otherIsCertain = most >= CERTAIN * threshold;
+    if (otherIsCertain && !ownMatches && most >= CLEARLY * own && isOnlyMatch(position, other)) {
       return new FingerAnswer(
           position, Verdict.CONTRADICTED, Reason.MATCHES_ANOTHER_ROLL, own, other, most);
     }
-    Reason reason = otherMatches ? Reason.MATCHES_SEVERAL_ROLLS : without(position);
+    boolean several = otherMatches && (ownMatches || otherIsCertain);
+    Reason reason = several ? Reason.MATCHES_SEVERAL_ROLLS : without(position);
     return new FingerAnswer(position, Verdict.INCONCLUSIVE, reason, own, other, most);
   }
 

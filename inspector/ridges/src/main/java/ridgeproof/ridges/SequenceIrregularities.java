@@ -20,12 +20,12 @@ final class SequenceIrregularities {
       new EnumMap<>(FingerPosition.class);
   private final Map<FingerPosition, FingerAnswer> answers = new EnumMap<>(FingerPosition.class);
   private final SimilarityMatrix matrix;
-  private final double threshold;
+  private final double certain;
   private final List<Irregularity> named = new ArrayList<>();
 
-  SequenceIrregularities(List<FingerAnswer> list, SimilarityMatrix matrix, double threshold) {
+  SequenceIrregularities(List<FingerAnswer> list, SimilarityMatrix matrix, double certain) {
     this.matrix = matrix;
-    this.threshold = threshold;
+    this.certain = certain;
     for (FingerAnswer answer : list) {
       answers.put(answer.position(), answer);
       if (answer.verdict() == Verdict.CONTRADICTED) {
@@ -119,10 +119,10 @@ final class SequenceIrregularities {
         List<FingerPosition> pair = List.of(all[i], all[j]);
         double rolls = matrix.rolls(all[i], all[j]);
         double plains = matrix.plains(all[i], all[j]);
-        if (rolls >= threshold) {
+        if (rolls >= certain) {
           named.add(new Irregularity(Kind.ROLLED_TWICE, pair, true, rolls));
         }
-        if (plains >= threshold) {
+        if (plains >= certain) {
           named.add(new Irregularity(Kind.PLAIN_TWICE, pair, true, plains));
         }
       }

@@ -17,4 +17,9 @@ public record Slap(
   public Slap {
     segments = List.copyOf(segments);
   }
+
+  /** Whether a finger was not found, so that the names of the others are less than certain. */
+  public boolean lacksPrints() {
+    return segments.stream().anyMatch(segment -> segment.box().isEmpty());
+  }
 }
