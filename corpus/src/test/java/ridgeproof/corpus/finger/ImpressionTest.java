@@ -15,8 +15,8 @@ class ImpressionTest {
   @Test
   void theSameSeedGivesTheSamePixelsOnEveryMachine() {
     ImpressionSettings settings = ImpressionSettings.natural(9);
-    assertEquals("69b0019ac022a196", Pixels.digest(Impression.rolled(INDEX, settings).image()));
-    assertEquals("8dc06b6bfd06cc2b", Pixels.digest(Impression.plain(INDEX, settings).image()));
+    assertEquals("f0e446d74215e835", Pixels.digest(Impression.rolled(INDEX, settings).image()));
+    assertEquals("d69dbca02de1db1d", Pixels.digest(Impression.plain(INDEX, settings).image()));
   }
 
   @Test
@@ -95,10 +95,12 @@ class ImpressionTest {
     }
     Arrays.sort(rolled);
     Arrays.sort(plain);
-    assertTrue(rolled[4] >= 60 && rolled[35] <= 150, Arrays.toString(rolled));
-    assertTrue(rolled[20] >= 80 && rolled[20] <= 120, Arrays.toString(rolled));
-    assertTrue(plain[4] >= 25 && plain[35] <= 90, Arrays.toString(plain));
-    assertTrue(plain[20] >= 40 && plain[20] <= 65, Arrays.toString(plain));
+    // 75 to 175 on a roll: Lee and Gaensslen, Advances in Fingerprint Technology (from memory).
+    assertTrue(rolled[4] >= 75 && rolled[35] <= 175, Arrays.toString(rolled));
+    assertTrue(rolled[20] >= 100 && rolled[20] <= 160, Arrays.toString(rolled));
+    assertTrue(plain[4] >= 40 && plain[35] <= 130, Arrays.toString(plain));
+    // 20 to 70 are published of what is seen; the skin has half as many again.
+    assertTrue(plain[20] >= 60 && plain[20] <= 100, Arrays.toString(plain));
   }
 
   @Test

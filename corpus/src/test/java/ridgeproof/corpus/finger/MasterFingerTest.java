@@ -19,7 +19,7 @@ class MasterFingerTest {
   void theSameSeedGrowsTheSameSkinOnEveryMachine() {
     MasterFinger finger = MasterFinger.grow(42, FingerDigit.RIGHT_INDEX);
     assertArrayEquals(finger.relief(), MasterFinger.grow(42, FingerDigit.RIGHT_INDEX).relief());
-    assertEquals("8d07f28268e6813c", Pixels.digest(finger.relief()));
+    assertEquals("a6e982e18807ba0e", Pixels.digest(finger.relief()));
   }
 
   @Test
@@ -63,7 +63,8 @@ class MasterFingerTest {
     }
     assertEquals(0.65, loops / 10, 0.03);
     assertEquals(0.30, whorls / 10, 0.03);
-    assertEquals(0.05, arches / 10, 0.01);
+    // 5 to 6.6 % are published.
+    assertEquals(0.058, arches / 10, 0.008);
   }
 
   @Test

@@ -60,7 +60,7 @@ class ScenarioReaderTest {
         "story = \"x\"\n[[changes]]\nrecord = 2\nfield = \"POB\"",
         "story = \"x\"\n[[damages]]\nkind = \"length_off\"\nrecord = 2",
         "story = \"x\"\n[[damages]]\nkind = \"tail_cut\"",
-        "story = \"x\"\n[expects]\nfindings = [\"RP-RDG-001\"]",
+        "story = \"x\"\n[expects]\nareas = [\"STR\"]\nfindings = [\"RP-RDG-001\"]",
         "story = \"x"
       })
   void whatMeansNothingIsRefusedByName(String toml) {
