@@ -93,24 +93,36 @@ final class DetectionReport {
     line("|---|---|---:|---:|---:|---:|---:|");
     for (CaptureDefect defect : CaptureDefect.values()) {
       for (Impression kind : kinds(defect)) {
-        Predicate<JudgedImage> these = image -> image.kind() == kind && image.has(defect);
-        List<JudgedImage> strong = select(these.and(image -> image.strength() >= LimitFit.STRONG));
-        List<JudgedImage> weak = select(these.and(image -> image.strength() < LimitFit.STRONG));
-        line(
-            "| %s | %s | %d | %s | %s | %d | %s |",
-            word(defect),
-            kind.key(),
-            strong.size(),
-            share(strong, JudgedImage::isCaught),
-            share(strong, image -> image.isNamed(right.of(defect, kind))),
-            weak.size(),
-            share(weak, JudgedImage::isCaught));
+        recallRow(
+            word(defect) + " | " + kind.key(),
+            image -> image.kind() == kind && image.has(defect),
+            image -> image.isNamed(right.of(defect, kind)));
+      }
+      if (kinds(defect).size() > 1) {
+        recallRow(
+            "**" + word(defect) + "** | both",
+            image -> image.has(defect),
+            image -> image.isNamed(right.of(defect, image.kind())));
       }
     }
     List<JudgedImage> all =
         select(image -> !image.isClean() && image.strength() >= LimitFit.STRONG);
     line("| **all** | | %d | %s | | | |", all.size(), share(all, JudgedImage::isCaught));
     line("");
+  }
+
+  private void recallRow(
+      String name, Predicate<JudgedImage> these, Predicate<JudgedImage> rightly) {
+    List<JudgedImage> strong = select(these.and(image -> image.strength() >= LimitFit.STRONG));
+    List<JudgedImage> weak = select(these.and(image -> image.strength() < LimitFit.STRONG));
+    line(
+        "| %s | %d | %s | %s | %d | %s |",
+        name,
+        strong.size(),
+        share(strong, JudgedImage::isCaught),
+        share(strong, rightly),
+        weak.size(),
+        share(weak, JudgedImage::isCaught));
   }
 
   private static List<Impression> kinds(CaptureDefect defect) {

@@ -52,7 +52,7 @@ final class Prints {
 
   static List<FitCase> dryPlan() {
     return FitCase.plan().stream()
-        .filter(c -> c.rule().equals("RP-RDG-004") && c.kind() == Impression.ROLLED)
+        .filter(c -> c.name().equals("dry") && c.kind() == Impression.ROLLED)
         .toList();
   }
 }
