@@ -77,6 +77,7 @@ public record RecommendedAction(String remedy, Severity severity, List<Finding> 
             .distinct()
             .limit(MOST_REMEDIES)
             .collect(Collectors.joining(" "));
-    return "Retake the " + tables.positionName(image.position().orElse(0)) + ". " + how;
+    return "Retake the %s. %s After honest retakes the agency's policy decides."
+        .formatted(tables.positionName(image.position().orElse(0)), how);
   }
 }
