@@ -33,10 +33,13 @@ final class CleanCards {
 
   CleanCards(long seed) {
     this.plan = new SubjectPlan(seed, 0, 0);
-    this.subjects =
-        IntStream.iterate(1, subject -> subject + 1)
-            .filter(subject -> plan.scenario(subject).prints().set() == CardKind.ROLLED_CARD)
-            .iterator();
+    this.subjects = subjects(plan).iterator();
+  }
+
+  /** The subjects of a batch who give a rolled card, without end. */
+  static IntStream subjects(SubjectPlan plan) {
+    return IntStream.iterate(1, subject -> subject + 1)
+        .filter(subject -> plan.scenario(subject).prints().set() == CardKind.ROLLED_CARD);
   }
 
   /** The next so many cards of the batch, drawn on all cores; sets of flats are passed over. */

@@ -94,13 +94,13 @@ final class DetectionReport {
     for (CaptureDefect defect : CaptureDefect.values()) {
       for (Impression kind : kinds(defect)) {
         recallRow(
-            word(defect) + " | " + kind.key(),
+            Markdown.words(defect) + " | " + kind.key(),
             image -> image.kind() == kind && image.has(defect),
             image -> image.isNamed(right.of(defect, kind)));
       }
       if (kinds(defect).size() > 1) {
         recallRow(
-            "**" + word(defect) + "** | both",
+            "**" + Markdown.words(defect) + "** | both",
             image -> image.has(defect),
             image -> image.isNamed(right.of(defect, image.kind())));
       }
@@ -145,7 +145,7 @@ final class DetectionReport {
           kind.key(),
           fingers,
           alarms,
-          percent(alarms, fingers),
+          Markdown.share(alarms, fingers),
           clean.size(),
           share(clean, JudgedImage::isCaught));
     }
@@ -171,7 +171,7 @@ final class DetectionReport {
     confusionRow("(clean)", rules, select(JudgedImage::isClean));
     for (CaptureDefect defect : CaptureDefect.values()) {
       confusionRow(
-          word(defect),
+          Markdown.words(defect),
           rules,
           select(image -> image.has(defect) && image.strength() >= LimitFit.STRONG));
     }
@@ -228,15 +228,7 @@ final class DetectionReport {
   }
 
   private static String share(List<JudgedImage> of, Predicate<JudgedImage> those) {
-    return percent(of.stream().filter(those).count(), of.size());
-  }
-
-  private static String percent(long count, long of) {
-    return of == 0 ? "" : String.format(Locale.ROOT, "%.1f %%", 100.0 * count / of);
-  }
-
-  private static String word(CaptureDefect defect) {
-    return defect.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return Markdown.share(of.stream().filter(those).count(), of.size());
   }
 
   private void line(String format, Object... arguments) {

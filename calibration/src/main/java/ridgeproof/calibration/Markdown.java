@@ -37,6 +37,16 @@ final class Markdown {
     return String.format(Locale.ROOT, format, arguments);
   }
 
+  /** So many of so many, in percent with its sign; nothing of none. */
+  static String share(long count, long of) {
+    return of == 0 ? "" : format("%.1f %%", 100.0 * count / of);
+  }
+
+  /** The name of a constant as words. */
+  static String words(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
   @Override
   public String toString() {
     return text.toString();

@@ -2,7 +2,6 @@ package ridgeproof.calibration;
 
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import ridgeproof.corpus.finger.FingerDigit;
@@ -50,11 +49,11 @@ final class PatternSection {
     names[0] = "finger";
     names[1] = "fingers";
     for (PatternClass pattern : PatternClass.values()) {
-      names[pattern.ordinal() + 2] = word(pattern);
+      names[pattern.ordinal() + 2] = Markdown.words(pattern);
     }
     text.head(names);
     for (FingerPosition finger : FingerPosition.values()) {
-      frequencyRow(word(finger), Set.of(finger));
+      frequencyRow(Markdown.words(finger), Set.of(finger));
     }
     frequencyRow("**all**", Set.of(FingerPosition.values()));
     Object[] cells = new Object[names.length];
@@ -87,7 +86,7 @@ final class PatternSection {
     String[] names = new String[PatternMeasure.PatternClass.values().length + 3];
     names[0] = kind.key();
     for (PatternMeasure.PatternClass seen : PatternMeasure.PatternClass.values()) {
-      names[seen.ordinal() + 1] = word(seen);
+      names[seen.ordinal() + 1] = Markdown.words(seen);
     }
     names[names.length - 2] = "no print found";
     names[names.length - 1] = "right, percent";
@@ -102,7 +101,7 @@ final class PatternSection {
       int agreed = counts.getOrDefault(seenAs(pattern), 0);
       right += agreed;
       Object[] cells = new Object[names.length];
-      cells[0] = word(pattern);
+      cells[0] = Markdown.words(pattern);
       for (PatternMeasure.PatternClass seen : PatternMeasure.PatternClass.values()) {
         cells[seen.ordinal() + 1] = counts.getOrDefault(seen, 0);
       }
@@ -158,7 +157,7 @@ final class PatternSection {
     String[] names = new String[PatternMeasure.PatternClass.values().length + 1];
     names[0] = "real card";
     for (PatternMeasure.PatternClass seen : PatternMeasure.PatternClass.values()) {
-      names[seen.ordinal() + 1] = word(seen);
+      names[seen.ordinal() + 1] = Markdown.words(seen);
     }
     text.head(names);
     for (Impression kind : Impression.values()) {
@@ -174,9 +173,5 @@ final class PatternSection {
 
   static String percent(double part, double whole) {
     return whole == 0 ? "" : Markdown.format("%.1f", 100 * part / whole);
-  }
-
-  static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

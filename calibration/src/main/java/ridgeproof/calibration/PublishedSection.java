@@ -84,7 +84,7 @@ final class PublishedSection {
           all.stream()
               .filter(finger -> finger.indexOnHand() == kind.ordinal())
               .collect(Collectors.toSet());
-      pattern("whorls-" + PatternSection.word(kind), fingers, WHORLS);
+      pattern("whorls-" + Markdown.words(kind), fingers, WHORLS);
     }
     double radial =
         PatternSection.share(

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,10 +16,8 @@ import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.SequenceFacts;
-import ridgeproof.examination.SequenceFacts.SeenFinger;
 import ridgeproof.ridges.FingerAnswer;
 import ridgeproof.ridges.FingerPosition;
-import ridgeproof.ridges.Minutiae;
 import ridgeproof.ridges.Segment;
 import ridgeproof.ridges.SequenceAnswers;
 import ridgeproof.spec.SpecTables;
@@ -79,9 +76,7 @@ final class RealCard {
 
   private void row(int image, Segment segment) {
     String doubts =
-        segment.doubts().stream()
-            .map(doubt -> doubt.name().toLowerCase(Locale.ROOT).replace('_', ' '))
-            .collect(Collectors.joining(", "));
+        segment.doubts().stream().map(Markdown::words).collect(Collectors.joining(", "));
     String place =
         segment
             .box()
@@ -118,8 +113,8 @@ final class RealCard {
               Locale.ROOT,
               "| %d | %s | %s | %.0f | %.0f |",
               answer.position().code(),
-              word(answer.verdict()),
-              word(answer.reason()),
+              Markdown.words(answer.verdict()),
+              Markdown.words(answer.reason()),
               answer.ownScore(),
               answer.otherScore()));
     }
@@ -128,7 +123,10 @@ final class RealCard {
 
   private void exchanges() {
     SequenceTrial.Prints prints =
-        new SequenceTrial.Prints(minutiae(sequence.rolls()), minutiae(sequence.plains()), Set.of());
+        new SequenceTrial.Prints(
+            SequenceFacts.minutiae(sequence.rolls()),
+            SequenceFacts.minutiae(sequence.plains()),
+            Set.of());
     double threshold = sequence.answers().threshold();
     List<Exchange> all = new ArrayList<>();
     List<String> unnamed = new ArrayList<>();
@@ -153,11 +151,10 @@ final class RealCard {
   }
 
   private static String counts(List<Exchange> all) {
-    return Map.copyOf(
-            all.stream().collect(Collectors.groupingBy(Exchange::outcome, Collectors.counting())))
+    return all.stream()
+        .collect(Collectors.groupingBy(Exchange::outcome, TreeMap::new, Collectors.counting()))
         .entrySet()
         .stream()
-        .sorted(Map.Entry.comparingByKey())
         .map(entry -> entry.getValue() + " " + SequenceSection.words(entry.getKey()))
         .collect(Collectors.joining(", "));
   }
@@ -173,8 +170,8 @@ final class RealCard {
                     Locale.ROOT,
                     "finger %d %s (%s, likest roll %.0f)",
                     answer.position().code(),
-                    word(answer.verdict()),
-                    word(answer.reason()),
+                    Markdown.words(answer.verdict()),
+                    Markdown.words(answer.reason()),
                     Math.max(answer.ownScore(), answer.otherScore())))
         .collect(
             Collectors.joining(
@@ -187,21 +184,9 @@ final class RealCard {
                 ""));
   }
 
-  private static Map<FingerPosition, Minutiae> minutiae(Map<FingerPosition, SeenFinger> prints) {
-    Map<FingerPosition, Minutiae> minutiae = new EnumMap<>(FingerPosition.class);
-    prints.forEach(
-        (finger, print) ->
-            print.analysis().measures().ifPresent(m -> minutiae.put(finger, m.minutiae())));
-    return minutiae;
-  }
-
   /** The boxes in their images as a drawing, without a pixel of the prints. */
   String drawing() {
     return SegmentDrawing.of(report.images());
-  }
-
-  private static String word(Enum<?> name) {
-    return name.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   private void line(String text) {

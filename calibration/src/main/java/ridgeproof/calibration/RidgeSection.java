@@ -38,7 +38,7 @@ final class RidgeSection {
     text.line("");
     text.head("finger", "grown", "rolled", "plain", "real card, rolled", "real card, plain");
     for (FingerPosition finger : FingerPosition.values()) {
-      periodRow(PatternSection.word(finger), finger::equals);
+      periodRow(Markdown.words(finger), finger::equals);
     }
     periodRow("**all**", ALL);
   }

@@ -1,18 +1,16 @@
 package ridgeproof.calibration;
 
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.PixelFacts;
+import ridgeproof.examination.RidgeFacts;
+import ridgeproof.examination.RidgeFacts.Impression;
 import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.RotatedBox;
 
 /** Where plain fingers were found in their images, as SVG without a pixel of the prints. */
 final class SegmentDrawing {
-
-  private static final int LAST_ROLL = 10;
 
   private SegmentDrawing() {}
 
@@ -21,17 +19,21 @@ final class SegmentDrawing {
     int x = 0;
     int height = 0;
     for (ExaminedImage image : images) {
-      if (image.ridges().flatMap(facts -> facts.slap()).isEmpty()
-          && !isPlainThumb(image.position().orElse(0))) {
-        continue;
+      RidgeFacts facts = image.ridges().orElse(null);
+      if (facts != null && facts.impression() == Impression.PLAIN) {
+        PixelFacts size = image.pixels().orElseThrow();
+        svg.append(frame(x, size, image.position().orElseThrow()));
+        int left = x;
+        facts
+            .fingers()
+            .forEach(
+                (finger, analysis) ->
+                    analysis
+                        .measures()
+                        .ifPresent(m -> svg.append(box(left, finger, m.extent().box()))));
+        x += size.width() + 40;
+        height = Math.max(height, size.height());
       }
-      PixelFacts size = image.pixels().orElseThrow();
-      svg.append(frame(x, size, image.position().orElse(0)));
-      for (Map.Entry<FingerPosition, RotatedBox> box : boxes(image).entrySet()) {
-        svg.append(box(x, box.getKey(), box.getValue()));
-      }
-      x += size.width() + 40;
-      height = Math.max(height, size.height());
     }
     return String.format(
             Locale.ROOT,
@@ -42,27 +44,6 @@ final class SegmentDrawing {
             height + 90)
         + svg
         + "</svg>\n";
-  }
-
-  private static boolean isPlainThumb(int position) {
-    return FingerPosition.shownBy(position).stream().allMatch(FingerPosition::isThumb)
-        && position > LAST_ROLL;
-  }
-
-  private static Map<FingerPosition, RotatedBox> boxes(ExaminedImage image) {
-    Map<FingerPosition, RotatedBox> boxes = new EnumMap<>(FingerPosition.class);
-    image
-        .ridges()
-        .ifPresent(
-            facts ->
-                facts
-                    .fingers()
-                    .forEach(
-                        (finger, analysis) ->
-                            analysis
-                                .measures()
-                                .ifPresent(m -> boxes.put(finger, m.extent().box()))));
-    return boxes;
   }
 
   private static String frame(int x, PixelFacts size, int position) {

@@ -2,7 +2,6 @@ package ridgeproof.calibration;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import ridgeproof.calibration.SequenceTrial.Exchange;
 import ridgeproof.calibration.SequenceTrial.Outcome;
 import ridgeproof.ridges.FingerAnswer;
@@ -48,8 +47,8 @@ final class SequenceSection {
             .formatted(
                 name,
                 answers.size(),
-                share(count(answers, Verdict.CONFIRMED), answers.size()),
-                share(count(answers, Verdict.INCONCLUSIVE), answers.size()),
+                Markdown.share(count(answers, Verdict.CONFIRMED), answers.size()),
+                Markdown.share(count(answers, Verdict.INCONCLUSIVE), answers.size()),
                 count(answers, Verdict.CONTRADICTED)));
   }
 
@@ -64,7 +63,8 @@ final class SequenceSection {
     lines.add("|---|---:|---:|");
     for (Outcome outcome : Outcome.values()) {
       long count = all.stream().filter(one -> one.outcome() == outcome).count();
-      lines.add("| %s | %d | %s |".formatted(words(outcome), count, share(count, all.size())));
+      lines.add(
+          "| %s | %d | %s |".formatted(words(outcome), count, Markdown.share(count, all.size())));
     }
     lines.add("");
   }
@@ -81,9 +81,5 @@ final class SequenceSection {
 
   private static long count(List<FingerAnswer> answers, Verdict verdict) {
     return answers.stream().filter(answer -> answer.verdict() == verdict).count();
-  }
-
-  private static String share(long count, long of) {
-    return of == 0 ? "" : String.format(Locale.ROOT, "%.1f %%", 100.0 * count / of);
   }
 }

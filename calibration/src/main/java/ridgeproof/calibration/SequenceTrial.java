@@ -7,10 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import ridgeproof.corpus.batch.SubjectPlan;
 import ridgeproof.corpus.finger.Dice;
-import ridgeproof.corpus.scenario.CardKind;
 import ridgeproof.corpus.scenario.People;
 import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.corpus.scenario.Sitting;
@@ -28,8 +26,6 @@ import ridgeproof.ridges.Slap;
 
 /** Clean cards as they are, and with two rolls exchanged. */
 final class SequenceTrial {
-
-  private static final int FIRST_PLAIN = 11;
 
   /** What became of an exchange of two rolls. */
   enum Outcome {
@@ -100,12 +96,7 @@ final class SequenceTrial {
 
   /** The first so many subjects who gave a card of rolls and plain prints. */
   List<Card> run(int cards) {
-    List<Integer> subjects =
-        IntStream.iterate(1, subject -> subject + 1)
-            .filter(subject -> plan.scenario(subject).prints().set() == CardKind.ROLLED_CARD)
-            .limit(cards)
-            .boxed()
-            .toList();
+    List<Integer> subjects = CleanCards.subjects(plan).limit(cards).boxed().toList();
     return subjects.parallelStream().map(this::runCard).toList();
   }
 
@@ -115,7 +106,7 @@ final class SequenceTrial {
     Map<FingerPosition, Minutiae> plains = new EnumMap<>(FingerPosition.class);
     Set<FingerPosition> uncertain = new HashSet<>();
     for (TakenPrint taken : new Sitting(scenario, new People()).prints()) {
-      Map<FingerPosition, Minutiae> kind = taken.box() < FIRST_PLAIN ? rolls : plains;
+      Map<FingerPosition, Minutiae> kind = taken.isRolled() ? rolls : plains;
       PrintAnalyzer.Seen seen =
           CardDraw.seen(
               CardDraw.stored(taken, scenario.prints().bitsPerPixel()),

@@ -50,8 +50,7 @@ public final class MasterFinger {
     FingerFlow flow = new FingerFlow(pattern, anatomy, dice);
     WaveField waves = new WaveField(flow, anatomy.canvasWidth(), anatomy.canvasHeight());
     // More seeds, more fronts that meet out of step; relaxing undoes some of what they leave. So
-    // many
-    // of both leave 0.2 minutiae a square millimetre, as published of real skin.
+    // many of both leave 0.2 minutiae a square millimetre, as published of real skin.
     PhaseLattice lattice = new PhaseLattice(waves, dice, 450 + dice.below(650), 8);
     float[] wave = lattice.paint(anatomy.canvasWidth(), anatomy.canvasHeight());
     GroundTruth truth = truthOf(anatomy, flow, lattice.minutiae(wave, anatomy.canvasWidth()));

@@ -49,7 +49,7 @@ final class Expected {
     if (!profile.isEmpty() && named.isEmpty()) {
       throw new AssertionError("no profile " + profile);
     }
-    // Most of the time goes into ridges, which few stories are about.
+    // A story that names areas may leave the ridges out, which take most of the time.
     boolean ridges = composed.scenario().expects().areas().stream().anyMatch(OF_RIDGES::contains);
     ExaminationOptions options =
         ExaminationOptions.standard().withDepth(ridges ? Depth.RIDGES : Depth.IMAGES);

@@ -55,12 +55,14 @@ final class RidgeLimitsRule implements Rule {
       image
           .ridges()
           .ifPresent(
-              facts ->
-                  facts
-                      .fingers()
-                      .forEach(
-                          (finger, analysis) ->
-                              check(image, facts, finger, analysis, judge, examinee, log)));
+              facts -> {
+                Set<String> ofHand = SlapRule.faultsOfHand(facts, judge).keySet();
+                facts
+                    .fingers()
+                    .forEach(
+                        (finger, analysis) ->
+                            check(image, facts, finger, analysis, ofHand, judge, examinee, log));
+              });
     }
   }
 
@@ -69,6 +71,7 @@ final class RidgeLimitsRule implements Rule {
       RidgeFacts facts,
       FingerPosition finger,
       FingerAnalysis analysis,
+      Set<String> ofHand,
       RidgeJudge judge,
       Examinee examinee,
       FindingLog log) {
@@ -87,7 +90,7 @@ final class RidgeLimitsRule implements Rule {
     if (facts.slap().isPresent()) {
       // The tilt of a hand is told once, of the image, as is what else all its fingers share.
       told.remove(TILTED);
-      told.removeAll(SlapRule.faultsOfHand(facts, judge).keySet());
+      told.removeAll(ofHand);
     }
     if (told.contains(PERIOD) && isToldOfImage(image, log)) {
       told.remove(PERIOD);

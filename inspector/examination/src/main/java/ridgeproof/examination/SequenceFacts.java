@@ -96,7 +96,8 @@ public record SequenceFacts(
     return other.analysis().score().value() > one.analysis().score().value() ? other : one;
   }
 
-  private static Map<FingerPosition, Minutiae> minutiae(Map<FingerPosition, SeenFinger> prints) {
+  /** The minutiae of those of which any were found. */
+  public static Map<FingerPosition, Minutiae> minutiae(Map<FingerPosition, SeenFinger> prints) {
     Map<FingerPosition, Minutiae> minutiae = new EnumMap<>(FingerPosition.class);
     prints.forEach(
         (finger, print) -> print.minutiae().ifPresent(found -> minutiae.put(finger, found)));
