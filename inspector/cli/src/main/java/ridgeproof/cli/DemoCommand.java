@@ -39,7 +39,6 @@ final class DemoCommand implements Callable<Integer> {
 
   private static final String ROW = "%-47s  %-10s  %s";
 
-  /** A fault of ridges below the limits passes, and a reader has to know why. */
   @Option(
       names = "--output",
       paramLabel = "DIR",
