@@ -2,6 +2,7 @@ package ridgeproof.spec;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * One row of a record layout: a field, or an information item of its subfields.
@@ -16,6 +17,9 @@ import java.util.OptionalInt;
  * @param bytes binary records: bytes of one value; empty for tagged records and for the rest of a
  *     record
  * @param personal whether the value tells of a person
+ * @param source where the field, its number and mnemonic are described
+ * @param published what of the row was matched with a published list
+ * @param practice what of the row the trade simply knows
  */
 public record FieldRow(
     FieldNumber number,
@@ -33,7 +37,27 @@ public record FieldRow(
     OptionalInt bytes,
     boolean personal,
     VersionRange versions,
-    Source source) {
+    Source source,
+    Set<Aspect> published,
+    Set<Aspect> practice) {
+
+  public FieldRow {
+    published = Set.copyOf(published);
+    practice = Set.copyOf(practice);
+  }
+
+  /** Where one thing that the row says is written, and how that is known. */
+  public Source source(Aspect aspect) {
+    if (published.contains(aspect)) {
+      return source.known(Source.Knowledge.PUBLISHED);
+    }
+    if (practice.contains(aspect)) {
+      return source.known(Source.Knowledge.COMMON_PRACTICE);
+    }
+    return source.known() == Source.Knowledge.PUBLISHED
+        ? source.known(Source.Knowledge.FROM_MEMORY)
+        : source;
+  }
 
   public boolean covers(FieldNumber field) {
     return number.compareTo(field) <= 0 && last.compareTo(field) >= 0;
@@ -73,7 +97,9 @@ public record FieldRow(
         row.text("bytes").equals("rest") ? OptionalInt.empty() : row.integer("bytes"),
         row.parse("personal", FieldRow::yes),
         row.versions(),
-        row.source());
+        row.source(),
+        row.parse("published", Aspect::parse),
+        row.parse("practice", Aspect::parse));
   }
 
   private static boolean yes(String cell) {
