@@ -15,7 +15,7 @@ import java.util.OptionalInt;
  * @param maxOccurs subfields when the field is there, empty for no limit
  * @param bytes binary records: bytes of one value; empty for tagged records and for the rest of a
  *     record
- * @param personal whether the value tells of a person
+ * @param isPublic whether reports may show the value; a value of any other row is masked
  */
 public record FieldRow(
     FieldNumber number,
@@ -31,7 +31,7 @@ public record FieldRow(
     OptionalInt maxOccurs,
     Optional<ValueRule> values,
     OptionalInt bytes,
-    boolean personal,
+    boolean isPublic,
     VersionRange versions,
     Source source) {
 
@@ -54,6 +54,10 @@ public record FieldRow(
     if (first.recordType() != recordType || first.compareTo(last) > 0) {
       throw row.error("field", numbers + " does not belong to Type-" + recordType);
     }
+    boolean isPublic = row.parse("public", FieldRow::yes);
+    if (isPublic && !first.equals(last)) {
+      throw row.error("public", "a run of fields that users define cannot be public");
+    }
     String most = row.text("max_occurs");
     return new FieldRow(
         first,
@@ -71,7 +75,7 @@ public record FieldRow(
             : OptionalInt.of(row.integer("max_occurs").orElse(1)),
         row.optional("values").map(cell -> row.parse("values", ValueRule::parse)),
         row.text("bytes").equals("rest") ? OptionalInt.empty() : row.integer("bytes"),
-        row.parse("personal", FieldRow::yes),
+        isPublic,
         row.versions(),
         row.source());
   }
