@@ -16,9 +16,9 @@ import java.util.Set;
  * @param maxOccurs subfields when the field is there, empty for no limit
  * @param bytes binary records: bytes of one value; empty for tagged records and for the rest of a
  *     record
- * @param personal whether the value tells of a person
+ * @param isPublic whether reports may show the value; a value of any other row is masked
  * @param source where the field, its number and mnemonic are described
- * @param published what of the row was matched with a published list
+ * @param matched the document that the row was compared with, and what of the row agreed
  * @param practice what of the row the trade simply knows
  */
 public record FieldRow(
@@ -35,21 +35,20 @@ public record FieldRow(
     OptionalInt maxOccurs,
     Optional<ValueRule> values,
     OptionalInt bytes,
-    boolean personal,
+    boolean isPublic,
     VersionRange versions,
     Source source,
-    Set<Aspect> published,
+    Matched matched,
     Set<Aspect> practice) {
 
   public FieldRow {
-    published = Set.copyOf(published);
     practice = Set.copyOf(practice);
   }
 
   /** Where one thing that the row says is written, and how that is known. */
   public Source source(Aspect aspect) {
-    if (published.contains(aspect)) {
-      return source.known(Source.Knowledge.PUBLISHED);
+    if (matched.has(aspect)) {
+      return matched.by(source);
     }
     if (practice.contains(aspect)) {
       return source.known(Source.Knowledge.COMMON_PRACTICE);
@@ -78,6 +77,10 @@ public record FieldRow(
     if (first.recordType() != recordType || first.compareTo(last) > 0) {
       throw row.error("field", numbers + " does not belong to Type-" + recordType);
     }
+    boolean isPublic = row.parse("public", FieldRow::yes);
+    if (isPublic && !first.equals(last)) {
+      throw row.error("public", "a run of fields that users define cannot be public");
+    }
     String most = row.text("max_occurs");
     return new FieldRow(
         first,
@@ -95,11 +98,15 @@ public record FieldRow(
             : OptionalInt.of(row.integer("max_occurs").orElse(1)),
         row.optional("values").map(cell -> row.parse("values", ValueRule::parse)),
         row.text("bytes").equals("rest") ? OptionalInt.empty() : row.integer("bytes"),
-        row.parse("personal", FieldRow::yes),
+        isPublic,
         row.versions(),
         row.source(),
-        row.parse("published", Aspect::parse),
-        row.parse("practice", Aspect::parse));
+        row.optional("matched")
+            .map(cell -> row.parse("matched", Matched::parse))
+            .orElse(Matched.NOTHING),
+        row.optional("practice")
+            .map(cell -> row.parse("practice", Aspect::parse))
+            .orElse(Set.of()));
   }
 
   private static boolean yes(String cell) {

@@ -189,7 +189,7 @@ final class FieldCheck {
 
   private Observed shown(FieldRow rule, String text) {
     String quoted = "\"" + text + "\"";
-    return rule.personal() || row.personal() ? Observed.personal(quoted) : Observed.of(quoted);
+    return rule.isPublic() ? Observed.of(quoted) : Observed.personal(quoted);
   }
 
   private static String lengths(FieldRow rule) {
