@@ -1,6 +1,7 @@
 package ridgeproof.cli;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -43,8 +44,8 @@ final class RidgeproofCommand implements Runnable {
     line.addSubcommand(new CodesCommand(console));
     line.addSubcommand(new DemoCommand(console));
     line.getSubcommands().values().forEach(RidgeproofCommand::addHelp);
-    line.setOut(new PrintWriter(console.out(), true));
-    line.setErr(new PrintWriter(console.error(), true));
+    line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
+    line.setErr(new PrintWriter(console.error(), true, StandardCharsets.UTF_8));
     line.setColorScheme(
         CommandLine.Help.defaultColorScheme(
             console.colour() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
