@@ -3,6 +3,7 @@ package ridgeproof.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -196,6 +197,12 @@ final class Wording {
                 profile.title()
                     + (report.profileNamed() ? "" : " (implied by what the file holds)"))
         .orElse("the standard alone, no set of prints implied");
+  }
+
+  /** That completeness was not judged by a list, and why; empty where it was. */
+  static Optional<String> completenessGap(FindingsReport report) {
+    String how = report.profile().isPresent() ? "checked only by the contents" : "not checked";
+    return report.completenessGap().map(why -> "Completeness was " + how + ": " + why);
   }
 
   static String ids(List<Finding> findings) {

@@ -11,6 +11,7 @@ public record Source(String document, String place, Knowledge known) {
   /** How a statement is known. */
   public enum Knowledge {
     PUBLISHED("published"),
+    DISPUTED("disputed"),
     FROM_MEMORY("from memory"),
     COMMON_PRACTICE("common practice");
 
@@ -31,7 +32,7 @@ public record Source(String document, String place, Knowledge known) {
         }
       }
       throw new IllegalArgumentException(
-          "known is \"" + label + "\", not published, from memory or common practice");
+          "known is \"" + label + "\", not published, disputed, from memory or common practice");
     }
   }
 

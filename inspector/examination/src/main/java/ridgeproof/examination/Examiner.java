@@ -41,7 +41,7 @@ public final class Examiner {
       images = new ImageOpener(options, sight(transaction, options)).open(images);
     }
     Optional<SequenceFacts> sequence = SequenceFacts.of(images, threshold(options));
-    HeldTo heldTo = HeldTo.of(options, images, tables);
+    HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
     List<Finding> findings = new ArrayList<>(transaction.findings());
     if (!transaction.records().isEmpty()) {
       Examinee examinee =

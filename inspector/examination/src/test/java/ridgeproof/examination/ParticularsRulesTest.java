@@ -117,10 +117,10 @@ class ParticularsRulesTest {
   }
 
   @Test
-  void anUnknownTypeOfTransactionIsAdvice() {
+  void anUnknownTypeOfTransactionIsToBeReviewed() {
     Finding finding = only(ofType("QQQ", card()));
     assertEquals("RP-PTL-004", finding.ruleId());
-    assertEquals(Severity.ADVICE, finding.severity());
+    assertEquals(Severity.LIKELY, finding.severity());
   }
 
   @Test
@@ -145,7 +145,9 @@ class ParticularsRulesTest {
   void anotherDomainIsNotHeldToTheParticularsOfThisOne() {
     SampleCard elsewhere =
         without(20, 73).with(HEADER, draft -> draft.with(13, List.of(List.of("PILOTS", ""))));
-    assertEquals(List.of(), findings(elsewhere));
+    Finding finding = only(elsewhere);
+    assertEquals("RP-PTL-060", finding.ruleId());
+    assertEquals(Severity.LIKELY, finding.severity());
   }
 
   static Stream<Arguments> offendingAndConforming() {
