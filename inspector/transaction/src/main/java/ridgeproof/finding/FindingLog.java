@@ -13,6 +13,9 @@ import ridgeproof.spec.SpecTables;
 /** Collects findings while a file is read or examined, and fills the catalogue's texts for each. */
 public final class FindingLog {
 
+  private static final int LENGTH_FIELD = 1;
+  private static final String WRONG_LENGTH = "RP-STR-004";
+
   private final SpecTables tables;
   private final List<Finding> findings = new ArrayList<>();
   private final int most;
@@ -58,7 +61,9 @@ public final class FindingLog {
             observed,
             required,
             fill(rule.explanation(), location, required),
-            fill(rule.remedy(), location, required),
+            isLength(location)
+                ? fill(tables.catalogue().rule(WRONG_LENGTH).remedy(), location, required)
+                : fill(rule.remedy(), location, required),
             source.orElse(rule.source()),
             evidence));
   }
@@ -66,6 +71,11 @@ public final class FindingLog {
   /** Everything collected so far, in order. */
   public List<Finding> findings() {
     return List.copyOf(findings);
+  }
+
+  /** A length is computed by the station; editing it would make a damaged file look whole. */
+  private static boolean isLength(Location location) {
+    return location.field().map(FieldNumber::field).orElse(0) == LENGTH_FIELD;
   }
 
   private String fill(String text, Location location, String required) {
