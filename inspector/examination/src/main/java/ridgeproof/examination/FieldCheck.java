@@ -167,8 +167,9 @@ final class FieldCheck {
   }
 
   private Observed shown(FieldRow rule, String text) {
-    String quoted = "\"" + text + "\"";
-    return rule.isPublic() ? Observed.of(quoted) : Observed.personal(quoted);
+    return rule.isPublic()
+        ? Observed.of("\"" + rule.shown(text) + "\"")
+        : Observed.personal("\"" + text + "\"");
   }
 
   private static String lengths(FieldRow rule) {
