@@ -7,6 +7,7 @@ import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
 import ridgeproof.spec.CharacterType;
+import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.ValueRule;
 import ridgeproof.spec.requirement.RequirementKind;
@@ -31,6 +32,9 @@ final class FieldCheck {
           "RP-FLD-009",
           "RP-FLD-010",
           "RP-COD-001");
+
+  private static final FieldNumber VERSION = new FieldNumber(1, 2);
+  private static final String UNKNOWN_VERSION = "RP-STR-023";
 
   private final Examinee examinee;
   private final LogicalRecord record;
@@ -58,7 +62,7 @@ final class FieldCheck {
   }
 
   void run() {
-    if (field.isData()) {
+    if (field.isData() || isUnknownVersion()) {
       return;
     }
     checkRepetitions();
@@ -73,6 +77,13 @@ final class FieldCheck {
         checkItems(subfield, i);
       }
     }
+  }
+
+  /** The reader has said so, and why it is wrong of form adds nothing. */
+  private boolean isUnknownVersion() {
+    return field.number().equals(VERSION)
+        && examinee.transaction().findings().stream()
+            .anyMatch(finding -> finding.ruleId().equals(UNKNOWN_VERSION));
   }
 
   private void checkRepetitions() {
