@@ -30,6 +30,9 @@ public final class JsonReport {
   /** Where the schema stands on the class path. */
   public static final String SCHEMA = "/ridgeproof/report/findings-report.schema.json";
 
+  /** Further places that are listed with a repeated finding. */
+  private static final int FIRST_REPEATS = 10;
+
   private static final JsonFactory JSON = InertJson.factory();
 
   private final JsonGenerator json;
@@ -72,6 +75,7 @@ public final class JsonReport {
     json.writeEndObject();
     json.writeStringField("verdict", report.verdict().name());
     json.writeStringField("depth", report.depth().name().toLowerCase(Locale.ROOT));
+    json.writeStringField("asOf", report.asOf().toString());
     json.writeBooleanField("personalValuesShown", options.showPersonal());
     writeTransaction(report);
     json.writeArrayFieldStart("relaxedRules");
@@ -94,7 +98,7 @@ public final class JsonReport {
       ridges.writeSequence(report.sequence().get().answers());
     }
     json.writeArrayFieldStart("findings");
-    for (Finding finding : report.findings()) {
+    for (Finding finding : options.findings(report)) {
       writeFinding(finding);
     }
     json.writeEndArray();
@@ -109,7 +113,8 @@ public final class JsonReport {
   private void writeTransaction(FindingsReport report) throws IOException {
     json.writeObjectFieldStart("transaction");
     if (report.transaction().header().isPresent()) {
-      json.writeStringField("version", "%04d".formatted(report.transaction().version()));
+      json.writeStringField(
+          "version", String.format(Locale.ROOT, "%04d", report.transaction().version()));
       writeOptional("typeOfTransaction", report.transaction().typeOfTransaction());
       json.writeStringField("characterSet", report.transaction().encoding().code());
     }
@@ -117,6 +122,12 @@ public final class JsonReport {
       json.writeObjectFieldStart("profile");
       json.writeStringField("name", report.profile().get().name());
       json.writeBooleanField("implied", !report.profileNamed());
+      json.writeEndObject();
+    }
+    if (!report.transaction().records().isEmpty()) {
+      json.writeObjectFieldStart("completeness");
+      json.writeBooleanField("checkedByType", report.completenessGap().isEmpty());
+      writeOptional("why", report.completenessGap());
       json.writeEndObject();
     }
     json.writeEndObject();
@@ -140,7 +151,7 @@ public final class JsonReport {
       json.writeString(id);
     }
     json.writeEndArray();
-    json.writeNumberField("findings", action.findings().size());
+    json.writeNumberField("findings", action.findings().stream().mapToInt(Finding::count).sum());
     json.writeEndObject();
   }
 
@@ -216,13 +227,8 @@ public final class JsonReport {
     json.writeStringField("severity", finding.severity().name());
     json.writeStringField("title", finding.rule().title());
     writeLocation(finding.location());
-    boolean masked = observed.isMasked(finding);
-    json.writeObjectFieldStart("observed");
-    json.writeBooleanField("masked", masked);
-    if (!masked) {
-      json.writeStringField("text", finding.observed().text());
-    }
-    json.writeEndObject();
+    writeObserved(finding);
+    writeStanding(finding);
     json.writeStringField("required", finding.required());
     json.writeStringField("explanation", finding.explanation());
     json.writeStringField("remedy", finding.remedy());
@@ -240,6 +246,38 @@ public final class JsonReport {
     }
     json.writeEndArray();
     json.writeEndObject();
+  }
+
+  private void writeObserved(Finding finding) throws IOException {
+    boolean masked = observed.isMasked(finding);
+    json.writeObjectFieldStart("observed");
+    json.writeBooleanField("masked", masked);
+    if (!masked) {
+      json.writeStringField("text", finding.observed().text());
+    }
+    json.writeEndObject();
+  }
+
+  /** What it explains, what explains it, and where it is repeated. */
+  private void writeStanding(Finding finding) throws IOException {
+    writeOptional("explains", finding.explains());
+    if (finding.causedBy().isPresent()) {
+      json.writeObjectFieldStart("causedBy");
+      json.writeStringField("rule", finding.causedBy().get().ruleId());
+      writeLocation(finding.causedBy().get().location());
+      json.writeEndObject();
+    }
+    if (finding.count() > 1) {
+      json.writeNumberField("count", finding.count());
+      json.writeArrayFieldStart("repeats");
+      for (Finding place : finding.repeats().stream().limit(FIRST_REPEATS).toList()) {
+        json.writeStartObject();
+        writeLocation(place.location());
+        writeObserved(place);
+        json.writeEndObject();
+      }
+      json.writeEndArray();
+    }
   }
 
   private void writeLocation(Location location) throws IOException {

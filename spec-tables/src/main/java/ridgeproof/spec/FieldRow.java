@@ -2,6 +2,7 @@ package ridgeproof.spec;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * One row of a record layout: a field, or an information item of its subfields.
@@ -16,6 +17,9 @@ import java.util.OptionalInt;
  * @param bytes binary records: bytes of one value; empty for tagged records and for the rest of a
  *     record
  * @param isPublic whether reports may show the value; a value of any other row is masked
+ * @param source where the field, its number and mnemonic are described
+ * @param matched the document that the row was compared with, and what of the row agreed
+ * @param practice what of the row the trade simply knows
  */
 public record FieldRow(
     FieldNumber number,
@@ -33,7 +37,26 @@ public record FieldRow(
     OptionalInt bytes,
     boolean isPublic,
     VersionRange versions,
-    Source source) {
+    Source source,
+    Matched matched,
+    Set<Aspect> practice) {
+
+  public FieldRow {
+    practice = Set.copyOf(practice);
+  }
+
+  /** Where one thing that the row says is written, and how that is known. */
+  public Source source(Aspect aspect) {
+    if (matched.has(aspect)) {
+      return matched.by(source);
+    }
+    if (practice.contains(aspect)) {
+      return source.known(Source.Knowledge.COMMON_PRACTICE);
+    }
+    return source.known() == Source.Knowledge.PUBLISHED
+        ? source.known(Source.Knowledge.FROM_MEMORY)
+        : source;
+  }
 
   /** So much of a value that is too long is enough to see what was entered. */
   private static final int LEAST_SHOWN = 8;
@@ -92,7 +115,13 @@ public record FieldRow(
         row.text("bytes").equals("rest") ? OptionalInt.empty() : row.integer("bytes"),
         isPublic,
         row.versions(),
-        row.source());
+        row.source(),
+        row.optional("matched")
+            .map(cell -> row.parse("matched", Matched::parse))
+            .orElse(Matched.NOTHING),
+        row.optional("practice")
+            .map(cell -> row.parse("practice", Aspect::parse))
+            .orElse(Set.of()));
   }
 
   private static boolean yes(String cell) {
