@@ -9,6 +9,7 @@ import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
 import ridgeproof.spec.CharacterType;
+import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.Source;
 import ridgeproof.spec.ValueRule;
@@ -40,6 +41,9 @@ final class FieldCheck {
           OTHER_EDITION,
           DISPUTED_CODE);
 
+  private static final FieldNumber VERSION = new FieldNumber(1, 2);
+  private static final String UNKNOWN_VERSION = "RP-STR-023";
+
   private final Examinee examinee;
   private final LogicalRecord record;
   private final Field field;
@@ -66,7 +70,7 @@ final class FieldCheck {
   }
 
   void run() {
-    if (field.isData()) {
+    if (field.isData() || isUnknownVersion()) {
       return;
     }
     checkRepetitions();
@@ -81,6 +85,13 @@ final class FieldCheck {
         checkItems(subfield, i);
       }
     }
+  }
+
+  /** The reader has said so, and why it is wrong of form adds nothing. */
+  private boolean isUnknownVersion() {
+    return field.number().equals(VERSION)
+        && examinee.transaction().findings().stream()
+            .anyMatch(finding -> finding.ruleId().equals(UNKNOWN_VERSION));
   }
 
   private void checkRepetitions() {
@@ -225,8 +236,9 @@ final class FieldCheck {
   }
 
   private Observed shown(FieldRow rule, String text) {
-    String quoted = "\"" + text + "\"";
-    return rule.isPublic() ? Observed.of(quoted) : Observed.personal(quoted);
+    return rule.isPublic()
+        ? Observed.of("\"" + rule.shown(text) + "\"")
+        : Observed.personal("\"" + text + "\"");
   }
 
   private static String lengths(FieldRow rule) {
