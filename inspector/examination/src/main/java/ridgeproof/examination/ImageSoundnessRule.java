@@ -1,12 +1,17 @@
 package ridgeproof.examination;
 
 import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
+import ridgeproof.imagery.ImageHeader;
+import ridgeproof.spec.Source;
+import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.ByteRange;
 
 /** The image is there and its bytes are whole. */
@@ -15,7 +20,13 @@ final class ImageSoundnessRule implements Rule {
   @Override
   public Set<String> ids() {
     return Set.of(
-        "RP-IMG-006", "RP-IMG-007", "RP-IMG-011", "RP-IMG-013", "RP-IMG-014", "RP-IMG-015");
+        "RP-IMG-006",
+        "RP-IMG-007",
+        "RP-IMG-011",
+        "RP-IMG-013",
+        "RP-IMG-014",
+        "RP-IMG-015",
+        "RP-IMG-050");
   }
 
   @Override
@@ -25,7 +36,7 @@ final class ImageSoundnessRule implements Rule {
         reportAbsent(image, log);
       } else {
         checkByteCount(image, log);
-        reportDefects(image, log);
+        reportDefects(image, examinee.tables(), log);
       }
     }
   }
@@ -67,12 +78,12 @@ final class ImageSoundnessRule implements Rule {
     }
   }
 
-  private static void reportDefects(ExaminedImage image, FindingLog log) {
+  private static void reportDefects(ExaminedImage image, SpecTables tables, FindingLog log) {
     // The header walk and the decoder may meet the same damage.
     Set<ImageDefect> defects = new LinkedHashSet<>();
     image.header().ifPresent(header -> defects.addAll(header.defects()));
     defects.addAll(image.decodingDefects());
-    defects.forEach(defect -> report(image, defect, log));
+    defects.forEach(defect -> report(image, defect, tables, log));
     boolean unknown = image.header().isPresent() && image.pixels().isEmpty() && defects.isEmpty();
     if (unknown) {
       log.add(
@@ -83,11 +94,33 @@ final class ImageSoundnessRule implements Rule {
     }
   }
 
-  private static void report(ExaminedImage image, ImageDefect defect, FindingLog log) {
+  /** The document that the format of the image follows, not that of another format. */
+  private static Optional<Source> source(ExaminedImage image, SpecTables tables) {
+    ImageFormat format =
+        image.header().map(ImageHeader::format).or(image::statedFormat).orElse(ImageFormat.RAW);
+    return tables.formatSource(format.name());
+  }
+
+  private static void report(
+      ExaminedImage image, ImageDefect defect, SpecTables tables, FindingLog log) {
     Location place = image.location().at(new ByteRange(defect.offset(), 0));
     switch (defect.kind()) {
       case DAMAGE ->
-          log.add("RP-IMG-006", place, Observed.of(defect.detail()), "a whole codestream");
+          log.add(
+              "RP-IMG-006",
+              place,
+              Observed.of(defect.detail()),
+              "a whole codestream",
+              source(image, tables),
+              List.of());
+      case ODDITY ->
+          log.add(
+              "RP-IMG-050",
+              place,
+              Observed.of(defect.detail()),
+              "a table of class 0",
+              source(image, tables),
+              List.of());
       case TRAILING_BYTES ->
           log.add("RP-IMG-007", place, Observed.of(defect.detail()), "the image and nothing more");
       case LIMIT ->
