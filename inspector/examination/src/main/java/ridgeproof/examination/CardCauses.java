@@ -3,6 +3,7 @@ package ridgeproof.examination;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -17,7 +18,6 @@ import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
 import ridgeproof.imagery.Turn;
-import ridgeproof.ridges.FingerAnswer;
 
 /**
  * What happened to many images of a card at once: mirrored, upside down, turned, or filed in an
@@ -32,16 +32,21 @@ final class CardCauses implements CauseRule {
   static final String SHIFTED = "RP-SEQ-026";
 
   /** Fingers that have to agree before boxes are called shifted. */
-  private static final int LEAST_SHIFTED = 4;
+  private static final int LEAST_SHIFTED = 3;
 
   /** How clearly tips have to be at the bottom, on average over many prints. */
   private static final double DOWN = -0.06;
 
-  private static final int LEAST_PRINTS = 6;
-
   @Override
   public Set<String> ids() {
-    return Set.of(REVERSED, UPSIDE_DOWN, MIRRORED, QUARTER, SHIFTED);
+    return Set.of(
+        REVERSED,
+        UPSIDE_DOWN,
+        MIRRORED,
+        QUARTER,
+        SHIFTED,
+        PrintCauses.MIRRORED,
+        PrintCauses.TURNED);
   }
 
   @Override
@@ -51,26 +56,17 @@ final class CardCauses implements CauseRule {
     }
     CardPrints card = CardPrints.of(examinee.images());
     if (examinee.sequence().isEmpty() || card.rolls().isEmpty() || card.plains().isEmpty()) {
-      withoutRolls(card, causes);
+      withoutRolls(examinee, card, causes);
       return;
     }
     double threshold = examinee.sequence().get().answers().threshold();
-    List<Seen> seen =
-        isAllConfirmed(examinee.sequence().get())
-            ? List.of()
-            : new PlainFits(examinee, card, threshold).all();
+    List<Seen> seen = new PlainFits(examinee, card, threshold).all();
     boolean told =
         reversed(card, seen, causes) || shifted(seen, causes) || rollsAlike(card, seen, causes);
     if (!told) {
       eachPlainImage(seen, causes);
+      new PrintCauses(card, seen).establish(causes);
     }
-  }
-
-  private static boolean isAllConfirmed(SequenceFacts sequence) {
-    return sequence.answers().answers().stream()
-        .filter(answer -> sequence.rolls().containsKey(answer.position()))
-        .filter(answer -> sequence.plains().containsKey(answer.position()))
-        .allMatch(answer -> answer.verdict() == FingerAnswer.Verdict.CONFIRMED);
   }
 
   /** Every slap in the opposite order, though its prints lie as the rolls do. */
@@ -83,7 +79,7 @@ final class CardCauses implements CauseRule {
     if (!all) {
       return false;
     }
-    if (CardPrints.tipsUp(card.all()) < DOWN) {
+    if (card.tipsUp() < DOWN) {
       upsideDown(card, "all %d images".formatted(images(card)), causes);
     } else {
       causes.add(
@@ -103,7 +99,7 @@ final class CardCauses implements CauseRule {
         Location.file(),
         Observed.of(which + " upside down"),
         "fingertips at the top",
-        List.of(Measure.of("tips at the top", CardPrints.tipsUp(card.all()), "")),
+        List.of(Measure.of("tips at the top", card.tipsUp(), "")),
         Consequences.ofRules("RP-SEQ", "RP-RDG", "RP-IMG-019"));
   }
 
@@ -125,7 +121,7 @@ final class CardCauses implements CauseRule {
                     .formatted(fingers, order == FingerOrder.NEXT_BOX ? "after" : "before")),
             "each roll in its own box",
             evidence(moved),
-            Consequences.ofRules("RP-SEQ"));
+            Consequences.ofRules("RP-SEQ").atPositions(positions(moved)));
         return true;
       }
     }
@@ -188,12 +184,7 @@ final class CardCauses implements CauseRule {
   private static void add(
       String rule, List<Seen> images, String what, String required, CauseLog causes) {
     Set<Integer> records = new TreeSet<>();
-    Set<Integer> fingers = new TreeSet<>();
-    for (Seen image : images) {
-      records.add(image.plain().image().record().ordinal());
-      image.plain().image().position().ifPresent(fingers::add);
-      image.plain().places().forEach(finger -> fingers.add(finger.code()));
-    }
+    images.forEach(image -> records.add(image.plain().image().record().ordinal()));
     Predicate<Finding> ofImage =
         finding -> records.contains(finding.location().record().orElse(-1));
     causes.add(
@@ -204,10 +195,21 @@ final class CardCauses implements CauseRule {
         required,
         evidence(images),
         Consequences.ofRules("RP-SEQ")
-            .atPositions(fingers)
+            .atPositions(positions(images))
             .or(
                 Consequences.ofRules("RP-SEQ", "RP-RDG", "RP-IMG-009", "RP-IMG-019")
                     .onlyWhere(ofImage)));
+  }
+
+  /** Codes of the images and of the fingers that they are of. */
+  private static Set<Integer> positions(Collection<Seen> images) {
+    Set<Integer> positions = new TreeSet<>();
+    for (Seen image : images) {
+      image.plain().image().position().ifPresent(positions::add);
+      image.plain().places().forEach(finger -> positions.add(finger.code()));
+      image.fit().matches().keySet().forEach(finger -> positions.add(finger.code()));
+    }
+    return positions;
   }
 
   private static List<Seen> slaps(List<Seen> seen) {
@@ -230,10 +232,26 @@ final class CardCauses implements CauseRule {
             ""));
   }
 
-  /** Without rolls only the flow of many prints together tells which side is up. */
-  private static void withoutRolls(CardPrints card, CauseLog causes) {
-    if (card.all().size() >= LEAST_PRINTS && CardPrints.tipsUp(card.all()) < 2 * DOWN) {
+  /** Without rolls only the prints themselves tell which side is up. */
+  private static void withoutRolls(Examinee examinee, CardPrints card, CauseLog causes) {
+    Map<PlainImage, Turn> turned = new UprightSlaps(examinee).turned(card.plains());
+    long several = card.plains().stream().filter(plain -> plain.places().size() > 1).count();
+    boolean halves = turned.values().stream().allMatch(turn -> turn == Turn.HALF);
+    if (!turned.isEmpty() && turned.size() == several && halves) {
       upsideDown(card, "all %d images".formatted(images(card)), causes);
+      return;
     }
+    turned.forEach(
+        (plain, turn) -> {
+          Location place = plain.image().location();
+          causes.add(
+              turn == Turn.HALF ? UPSIDE_DOWN : QUARTER,
+              place,
+              Observed.of(turn == Turn.HALF ? "image upside down" : "image turned by a quarter"),
+              "fingertips at the top",
+              List.of(),
+              Consequences.ofRules("RP-SEQ", "RP-RDG", "RP-IMG-009", "RP-IMG-019")
+                  .inRecords(Set.of(plain.image().record().ordinal())));
+        });
   }
 }

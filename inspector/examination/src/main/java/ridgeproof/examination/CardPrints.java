@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -88,13 +89,11 @@ record CardPrints(Map<FingerPosition, Print> rolls, List<PlainImage> plains) {
   }
 
   /** How clearly the tips of these prints are at the top, on average; 0 without a print. */
-  static double tipsUp(Iterable<Print> prints) {
-    double sum = 0;
-    int count = 0;
-    for (Print print : prints) {
-      sum += TipSide.of(print.measures()).up();
-      count++;
-    }
-    return count == 0 ? 0 : sum / count;
+  static double tipsUp(Collection<FingerMeasures> prints) {
+    return prints.stream().mapToDouble(print -> TipSide.of(print).up()).average().orElse(0);
+  }
+
+  double tipsUp() {
+    return tipsUp(all().stream().map(Print::measures).toList());
   }
 }

@@ -8,8 +8,6 @@ import ridgeproof.examination.CardPrints.PlainImage;
 import ridgeproof.examination.PlainReading.Fit;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.Turn;
-import ridgeproof.imagery.header.ImageHeaders;
-import ridgeproof.ridges.PrintAnalyzer;
 
 /**
  * Finds out how the prints of a plain image match the rolls. Where they do not as they are, the
@@ -28,8 +26,10 @@ final class PlainFits {
    * How an image matches.
    *
    * @param looked by how much it was turned before its prints were looked for
+   * @param inMirror the prints that match their own roll only in a mirror, where others match as
+   *     they are
    */
-  record Seen(PlainImage plain, Fit fit, Turn looked) {}
+  record Seen(PlainImage plain, Fit fit, Turn looked, Optional<Fit> inMirror) {}
 
   private final Examinee examinee;
   private final CardPrints card;
@@ -54,42 +54,53 @@ final class PlainFits {
     Fit own = asIs.fit(FingerOrder.OWN, false);
     int places = plain.places().size();
     if (own.count() > 0 && 2 * own.count() >= Math.min(places, plain.prints().size())) {
-      return Optional.of(new Seen(plain, own, Turn.NONE));
+      boolean complete = own.count() == Math.min(places, plain.prints().size());
+      return Optional.of(
+          new Seen(
+              plain,
+              own,
+              Turn.NONE,
+              complete
+                  ? Optional.empty()
+                  : Optional.of(asIs.fit(FingerOrder.OWN, true).without(own))));
     }
     if (!plain.isSlap()) {
       // Of one or two prints no order can be told: another finger is the business of other rules.
       return Optional.of(asIs.fit(FingerOrder.OWN, true))
           .filter(fit -> fit.count() == places)
-          .map(fit -> new Seen(plain, fit, Turn.NONE));
+          .map(fit -> new Seen(plain, fit, Turn.NONE, Optional.empty()));
     }
     Fit best = asIs.best(ORDERS);
     if (best.count() >= LEAST_OF_SLAP) {
-      return Optional.of(new Seen(plain, best, Turn.NONE));
+      return Optional.of(new Seen(plain, best, Turn.NONE, Optional.empty()));
     }
     Optional<Seen> turned = turned(plain).filter(seen -> seen.fit().count() > best.count());
     return turned.isPresent()
         ? turned
         : Optional.of(best)
             .filter(fit -> fit.count() >= Math.min(LEAST_OF_OTHERS, places) && own.count() == 0)
-            .map(fit -> new Seen(plain, fit, Turn.NONE));
+            .map(fit -> new Seen(plain, fit, Turn.NONE, Optional.empty()));
   }
 
   private Optional<Seen> turned(PlainImage plain) {
-    ExaminedImage image = plain.image();
-    Optional<GrayImage> pixels =
-        image
-            .data()
-            .flatMap(
-                data ->
-                    new RecordImageDecoder(examinee.options().imageLimits())
-                        .decode(image, data, ImageHeaders.read(data))
-                        .image());
+    Optional<GrayImage> pixels = TurnedPrints.pixels(plain, examinee);
     List<Seen> seen = new ArrayList<>();
     for (Turn turn : List.of(Turn.HALF, Turn.QUARTER_RIGHT, Turn.QUARTER_LEFT)) {
       pixels.ifPresent(
           gray -> {
-            PlainReading reading = reading(plain, turn, gray);
-            seen.add(new Seen(plain, reading.best(FingerOrder.OWN, FingerOrder.OTHER_HAND), turn));
+            PlainReading reading =
+                new PlainReading(
+                    turn,
+                    plain.places(),
+                    TurnedPrints.of(plain, gray, turn).prints(),
+                    card.rolls(),
+                    threshold);
+            seen.add(
+                new Seen(
+                    plain,
+                    reading.best(FingerOrder.OWN, FingerOrder.OTHER_HAND),
+                    turn,
+                    Optional.empty()));
           });
     }
     return seen.stream()
@@ -97,20 +108,5 @@ final class PlainFits {
         .max(
             Comparator.comparingInt((Seen one) -> one.fit().count())
                 .thenComparingDouble(one -> one.fit().similarity()));
-  }
-
-  private PlainReading reading(PlainImage plain, Turn turn, GrayImage gray) {
-    PrintAnalyzer.Seen found =
-        PrintAnalyzer.analyse(
-            turn.of(gray),
-            plain.image().density().orElseThrow().meanPpi(),
-            plain.places(),
-            finger -> false);
-    return new PlainReading(
-        turn,
-        plain.places(),
-        CardPrints.prints(plain.image(), found.fingers()),
-        card.rolls(),
-        threshold);
   }
 }

@@ -29,16 +29,26 @@ final class PlainReading {
    * @param similarity of all those together
    * @param turn by how much the image, as it is in the file, is turned against the rolls, by right
    *     angles clockwise; nothing where that cannot be told
+   * @param turns the same of each print, by its roll
    */
   record Fit(
       FingerOrder order,
       boolean mirrored,
       Map<FingerPosition, Print> matches,
       double similarity,
-      Optional<Turn> turn) {
+      Optional<Turn> turn,
+      Map<FingerPosition, Turn> turns) {
 
     int count() {
       return matches.size();
+    }
+
+    /** Without the rolls that another way explains. */
+    Fit without(Fit other) {
+      Map<FingerPosition, Print> rest = new EnumMap<>(FingerPosition.class);
+      rest.putAll(matches);
+      rest.keySet().removeAll(other.matches().keySet());
+      return new Fit(order, mirrored, rest, similarity, turn, turns);
     }
   }
 
@@ -50,6 +60,7 @@ final class PlainReading {
   private final Map<FingerPosition, Print> prints;
   private final Map<FingerPosition, Print> rolls;
   private final double threshold;
+  private final List<Minutiae> candidates;
   private final Map<FingerPosition, double[]> direct = new EnumMap<>(FingerPosition.class);
   private final Map<FingerPosition, double[]> mirrored = new EnumMap<>(FingerPosition.class);
 
@@ -67,12 +78,8 @@ final class PlainReading {
     this.prints = prints;
     this.rolls = rolls;
     this.threshold = threshold;
-    List<Minutiae> candidates = rolls.values().stream().map(Print::minutiae).toList();
-    prints.forEach(
-        (place, print) -> {
-          direct.put(place, print.minutiae().similarities(candidates));
-          mirrored.put(place, print.minutiae().mirrored().similarities(candidates));
-        });
+    candidates = rolls.values().stream().map(Print::minutiae).toList();
+    prints.forEach((place, print) -> direct.put(place, print.minutiae().similarities(candidates)));
   }
 
   /** The way in which most prints match, among those that are asked for. */
@@ -87,7 +94,8 @@ final class PlainReading {
     Map<FingerPosition, Print> matches = new EnumMap<>(FingerPosition.class);
     List<FingerPosition> expected = order.rollsOf(places);
     double similarity = 0;
-    List<Double> turns = new ArrayList<>();
+    List<Double> degrees = new ArrayList<>();
+    Map<FingerPosition, Turn> turns = new EnumMap<>(FingerPosition.class);
     for (int i = 0; i < places.size(); i++) {
       Print print = prints.get(places.get(i));
       Print roll = rolls.get(expected.get(i));
@@ -96,15 +104,25 @@ final class PlainReading {
       if (score >= threshold) {
         matches.put(expected.get(i), print);
         similarity += score;
-        turn(print, roll, inMirror).stream().forEach(degrees -> turns.add((double) degrees));
+        OptionalInt turn = turn(print, roll, inMirror);
+        if (turn.isPresent()) {
+          degrees.add((double) turn.getAsInt());
+          FingerPosition finger = expected.get(i);
+          commonTurn(List.of((double) turn.getAsInt())).ifPresent(t -> turns.put(finger, t));
+        }
       }
     }
-    return new Fit(order, inMirror, matches, similarity, commonTurn(turns));
+    return new Fit(order, inMirror, matches, similarity, commonTurn(degrees), turns);
   }
 
   private double score(FingerPosition place, FingerPosition roll, boolean inMirror) {
     int index = List.copyOf(rolls.keySet()).indexOf(roll);
-    return (inMirror ? mirrored : direct).get(place)[index];
+    return inMirror ? inMirror(place)[index] : direct.get(place)[index];
+  }
+
+  private double[] inMirror(FingerPosition place) {
+    return mirrored.computeIfAbsent(
+        place, p -> prints.get(p).minutiae().mirrored().similarities(candidates));
   }
 
   /** Degrees from the roll to the print. */
