@@ -35,6 +35,7 @@ public final class SpecTables {
   private final Lazy<Set<String>> impressionMisfits = new Lazy<>(SpecTables::readImpressionMisfits);
   private final Lazy<List<CompressionCeiling>> compressionCeilings =
       new Lazy<>(SpecTables::readCompressionCeilings);
+  private final Lazy<Map<String, Source>> formatSources = new Lazy<>(SpecTables::readFormatSources);
   private final Lazy<List<FileSignature>> fileSignatures =
       new Lazy<>(SpecTables::readFileSignatures);
   private final Lazy<PixelLimits> pixelLimits = new Lazy<>(PixelLimits::load);
@@ -302,6 +303,9 @@ public final class SpecTables {
                 new CompressionCeiling(
                     row.required("format"),
                     row.parse("ratio", Double::parseDouble),
+                    row.optional("bits_per_pixel").stream()
+                        .mapToDouble(cell -> row.parse("bits_per_pixel", Double::parseDouble))
+                        .findFirst(),
                     row.parse("tolerance_percent", Double::parseDouble),
                     row.source()))
         .toList();
@@ -315,6 +319,19 @@ public final class SpecTables {
   /** What measures of ridges are held against. */
   public List<RidgeLimit> ridgeLimits() {
     return ridgeLimits.get();
+  }
+
+  /** The document that describes an image format, by the name of the format. */
+  public Optional<Source> formatSource(String format) {
+    return Optional.ofNullable(formatSources.get().get(format));
+  }
+
+  private static Map<String, Source> readFormatSources() {
+    Map<String, Source> sources = new LinkedHashMap<>();
+    for (Table.Row row : Table.resource("files/formats.csv").rows()) {
+      sources.put(row.required("format"), row.source());
+    }
+    return sources;
   }
 
   /** How files begin that are no transactions, the most telling first. */
