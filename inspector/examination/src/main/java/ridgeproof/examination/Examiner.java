@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
+import ridgeproof.ridges.SequenceLimits;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.agency.AgencyProfile;
 import ridgeproof.transaction.ByteSource;
@@ -40,7 +41,9 @@ public final class Examiner {
     if (options.depth() != Depth.STRUCTURE) {
       images = new ImageOpener(options, sight(transaction, options)).open(images);
     }
-    Optional<SequenceFacts> sequence = SequenceFacts.of(images, threshold(options));
+    Optional<SequenceFacts> sequence =
+        SequenceFacts.of(
+            images, new ImageExtraction(tables, options.imageLimits()), sequenceLimits(options));
     HeldTo heldTo = HeldTo.of(options, images, tables);
     List<Finding> findings = new ArrayList<>(transaction.findings());
     if (!transaction.records().isEmpty()) {
@@ -77,11 +80,13 @@ public final class Examiner {
   }
 
   /** The agency's similarity, or the usual one. */
-  private double threshold(ExaminationOptions options) {
+  private SequenceLimits sequenceLimits(ExaminationOptions options) {
+    SequenceLimits usual = MatchLimits.usual(tables);
     return options.agency().stream()
         .flatMapToDouble(agency -> agency.limits().fingerMatch().stream())
+        .mapToObj(usual::withThreshold)
         .findFirst()
-        .orElseGet(() -> tables.pixelLimits().value("finger-match"));
+        .orElse(usual);
   }
 
   private Optional<RidgeSight> sight(Transaction transaction, ExaminationOptions options) {
