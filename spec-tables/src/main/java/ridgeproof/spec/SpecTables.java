@@ -40,6 +40,7 @@ public final class SpecTables {
       new Lazy<>(SpecTables::readFileSignatures);
   private final Lazy<PixelLimits> pixelLimits = new Lazy<>(PixelLimits::load);
   private final Lazy<List<RidgeLimit>> ridgeLimits = new Lazy<>(RidgeLimit::load);
+  private final Lazy<List<MatchLikelihood>> matchLikelihoods = new Lazy<>(MatchLikelihood::load);
   private final Lazy<List<SubmissionProfile>> profiles = new Lazy<>(SpecTables::readProfiles);
   private final Lazy<List<Table.Row>> recordResolutions =
       new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
@@ -309,6 +310,11 @@ public final class SpecTables {
                     row.parse("tolerance_percent", Double::parseDouble),
                     row.source()))
         .toList();
+  }
+
+  /** What similarities of two prints weigh, in rising order. */
+  public List<MatchLikelihood> matchLikelihoods() {
+    return matchLikelihoods.get();
   }
 
   /** What measures of decoded pixels are held against. */

@@ -30,8 +30,7 @@ record TurnedPrints(Map<FingerPosition, Print> prints, double likeHand) {
         .flatMap(
             data ->
                 new RecordImageDecoder()
-                    .decode(
-                        image, data, ImageHeaders.read(data), examinee.options().imageLimits())
+                    .decode(image, data, ImageHeaders.read(data), examinee.options().imageLimits())
                     .image());
   }
 
