@@ -173,7 +173,7 @@ final class TicketContents {
     boolean personal =
         finding.observed().personal()
             || place.field().isPresent()
-                && values.isPersonal(place.field().get(), place.item().orElse(1));
+                && values.isPrivate(place.field().get(), place.item().orElse(1));
     return personal ? SafeText.MASKED : SafeText.of(finding.observed().text());
   }
 

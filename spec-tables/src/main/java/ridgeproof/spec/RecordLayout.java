@@ -67,6 +67,40 @@ public final class RecordLayout {
     return items;
   }
 
+  /** The row that describes an item, also where its group of items comes again. */
+  public Optional<FieldRow> item(FieldNumber number, int item, int version) {
+    List<FieldRow> items = items(number, version);
+    if (items.isEmpty()) {
+      return item == 1 ? field(number, version) : Optional.empty();
+    }
+    for (FieldRow row : items) {
+      if (row.item().getAsInt() == item) {
+        return Optional.of(row);
+      }
+    }
+    List<FieldRow> group = items.stream().filter(row -> row.maxOccurs().orElse(1) > 1).toList();
+    int beyond = item - items.get(items.size() - 1).item().getAsInt() - 1;
+    if (group.isEmpty() || beyond < 0) {
+      return Optional.empty();
+    }
+    FieldRow row = group.get(beyond % group.size());
+    int round = beyond / group.size() + 2;
+    return round <= row.maxOccurs().getAsInt() ? Optional.of(row) : Optional.empty();
+  }
+
+  /** Whether an item may be shown: only where a row that describes it says so. */
+  public boolean isPublic(FieldNumber number, int item, int version) {
+    return item(number, item, version).filter(FieldRow::isPublic).isPresent();
+  }
+
+  /** Whether every item that rows describe may be shown. */
+  public boolean isPublic(FieldNumber number, int version) {
+    List<FieldRow> items = items(number, version);
+    return items.isEmpty()
+        ? field(number, version).filter(FieldRow::isPublic).isPresent()
+        : items.stream().allMatch(FieldRow::isPublic);
+  }
+
   /** Whether any version knows the field. */
   public boolean knows(FieldNumber number) {
     return byNumber.containsKey(number) || ranges.stream().anyMatch(row -> row.covers(number));

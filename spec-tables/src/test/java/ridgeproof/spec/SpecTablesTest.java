@@ -103,7 +103,7 @@ class SpecTablesTest {
   void aCellThatCannotBeReadIsReportedWithFileLineAndColumn() {
     String csv =
         "field,item,mnemonic,name,condition,characters,min_length,max_length,min_occurs,"
-            + "max_occurs,values,bytes,personal,since,until,source,known\n"
+            + "max_occurs,values,bytes,public,since,until,source,known\n"
             + "14.001,,LEN,Record length,mandatory,N,,,,,,,,,,ITL2015,from memory\n"
             + "14.002,,IDC,IDC,mandatroy,N,,,,,,,,,,ITL2015,from memory\n";
     Table table = Table.read("layouts/type-14.csv", csv);

@@ -114,7 +114,7 @@ final class LayoutRule implements Rule {
           default -> field.isPresent() && !says;
         };
     if (departs) {
-      Optional<Source> source = Optional.of(row.source());
+      Optional<Source> source = Optional.of(kind.source(row));
       log.add(kind.rule(row), place, Observed.of(observed), wanted(kind), source, List.of());
     }
     return says;

@@ -110,7 +110,7 @@ final class Particulars {
             .filter(candidate -> candidate.item().getAsInt() == item)
             .findFirst()
             .or(() -> whole);
-    boolean personal = whole.filter(FieldRow::personal).isPresent();
+    boolean personal = !layout.isPublic(field.number(), item, transaction.version());
     for (int i = 1; i <= field.subfields().size(); i++) {
       Subfield subfield = field.subfields().get(i - 1);
       String text = subfield.text(item);

@@ -7,11 +7,14 @@ import java.util.OptionalInt;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.RuleRow;
+import ridgeproof.spec.Severity;
 import ridgeproof.spec.Source;
 import ridgeproof.spec.SpecTables;
 
 /** Collects findings while a file is read or examined, and fills the catalogue's texts for each. */
 public final class FindingLog {
+
+  private static final String STRUCTURE = "STR";
 
   private final SpecTables tables;
   private final List<Finding> findings = new ArrayList<>();
@@ -50,17 +53,27 @@ public final class FindingLog {
       return;
     }
     RuleRow rule = tables.catalogue().rule(ruleId);
+    Source basis = source.orElse(rule.source());
     findings.add(
         new Finding(
             rule,
-            rule.severity(),
+            severity(rule, basis),
             location,
             observed,
             required,
             fill(rule.explanation(), location, required),
             fill(rule.remedy(), location, required),
-            source.orElse(rule.source()),
+            basis,
             evidence));
+  }
+
+  /**
+   * A file is not held for what is only remembered or disputed; how its own bytes fit together
+   * needs no list to be seen.
+   */
+  private static Severity severity(RuleRow rule, Source basis) {
+    boolean soft = !basis.known().isFirm() && !rule.area().equals(STRUCTURE);
+    return soft && rule.severity() == Severity.BLOCKING ? Severity.LIKELY : rule.severity();
   }
 
   /** Everything collected so far, in order. */
