@@ -29,6 +29,9 @@ public final class JsonReport {
   /** Where the schema stands on the class path. */
   public static final String SCHEMA = "/ridgeproof/report/findings-report.schema.json";
 
+  /** Further places that are listed with a repeated finding. */
+  private static final int FIRST_REPEATS = 10;
+
   private static final JsonFactory JSON = InertJson.factory();
 
   private final JsonGenerator json;
@@ -68,6 +71,7 @@ public final class JsonReport {
     json.writeEndObject();
     json.writeStringField("verdict", report.verdict().name());
     json.writeStringField("depth", report.depth().name().toLowerCase(Locale.ROOT));
+    json.writeStringField("asOf", report.asOf().toString());
     json.writeBooleanField("personalValuesShown", options.showPersonal());
     writeTransaction(report);
     json.writeArrayFieldStart("relaxedRules");
@@ -90,7 +94,7 @@ public final class JsonReport {
       ridges.writeSequence(report.sequence().get().answers());
     }
     json.writeArrayFieldStart("findings");
-    for (Finding finding : report.findings()) {
+    for (Finding finding : options.findings(report)) {
       writeFinding(finding);
     }
     json.writeEndArray();
@@ -136,7 +140,7 @@ public final class JsonReport {
       json.writeString(id);
     }
     json.writeEndArray();
-    json.writeNumberField("findings", action.findings().size());
+    json.writeNumberField("findings", action.findings().stream().mapToInt(Finding::count).sum());
     json.writeEndObject();
   }
 
@@ -209,13 +213,8 @@ public final class JsonReport {
     json.writeStringField("severity", finding.severity().name());
     json.writeStringField("title", finding.rule().title());
     writeLocation(finding.location());
-    boolean masked = observed.isMasked(finding);
-    json.writeObjectFieldStart("observed");
-    json.writeBooleanField("masked", masked);
-    if (!masked) {
-      json.writeStringField("text", finding.observed().text());
-    }
-    json.writeEndObject();
+    writeObserved(finding);
+    writeStanding(finding);
     json.writeStringField("required", finding.required());
     json.writeStringField("explanation", finding.explanation());
     json.writeStringField("remedy", finding.remedy());
@@ -233,6 +232,38 @@ public final class JsonReport {
     }
     json.writeEndArray();
     json.writeEndObject();
+  }
+
+  private void writeObserved(Finding finding) throws IOException {
+    boolean masked = observed.isMasked(finding);
+    json.writeObjectFieldStart("observed");
+    json.writeBooleanField("masked", masked);
+    if (!masked) {
+      json.writeStringField("text", finding.observed().text());
+    }
+    json.writeEndObject();
+  }
+
+  /** What it explains, what explains it, and where it is repeated. */
+  private void writeStanding(Finding finding) throws IOException {
+    writeOptional("explains", finding.explains());
+    if (finding.causedBy().isPresent()) {
+      json.writeObjectFieldStart("causedBy");
+      json.writeStringField("rule", finding.causedBy().get().ruleId());
+      writeLocation(finding.causedBy().get().location());
+      json.writeEndObject();
+    }
+    if (finding.count() > 1) {
+      json.writeNumberField("count", finding.count());
+      json.writeArrayFieldStart("repeats");
+      for (Finding place : finding.repeats().stream().limit(FIRST_REPEATS).toList()) {
+        json.writeStartObject();
+        writeLocation(place.location());
+        writeObserved(place);
+        json.writeEndObject();
+      }
+      json.writeEndArray();
+    }
   }
 
   private void writeLocation(Location location) throws IOException {

@@ -2,6 +2,8 @@ package ridgeproof.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.FieldNumber;
@@ -18,6 +20,8 @@ final class ObservedText {
   /** A field with more repetitions is not searched: what was observed there is masked. */
   private static final int MOST_SEARCHED = 100;
 
+  private static final int FIRST_VALUES = 3;
+
   private final List<LogicalRecord> records;
   private final FieldValues values;
   private final boolean showPersonal;
@@ -28,7 +32,19 @@ final class ObservedText {
     this.showPersonal = showPersonal;
   }
 
+  /** What was found; of a repeated fault the first few values that differ. */
   String of(Finding finding) {
+    List<String> values =
+        Stream.concat(Stream.of(finding), finding.repeats().stream())
+            .map(this::single)
+            .distinct()
+            .toList();
+    String first = values.stream().limit(FIRST_VALUES).collect(Collectors.joining("; "));
+    int more = values.size() - FIRST_VALUES;
+    return more <= 0 ? first : first + "; and " + more + " more";
+  }
+
+  private String single(Finding finding) {
     return isMasked(finding) ? SafeText.MASKED : SafeText.of(finding.observed().text());
   }
 

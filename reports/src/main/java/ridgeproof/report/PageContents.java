@@ -35,6 +35,7 @@ final class PageContents {
   private final Wording wording;
   private final FindingNotes notes;
   private final Map<Integer, List<Finding>> findings;
+  private final Map<Integer, List<Finding>> concerns;
 
   PageContents(
       FileFacts file,
@@ -47,6 +48,7 @@ final class PageContents {
     this.pixels = pixels;
     this.wording = new Wording(report.tables());
     this.findings = report.findingsByRecord();
+    this.concerns = report.concernsByRecord();
     this.notes = new FindingNotes(report, options.showPersonal());
   }
 
@@ -106,6 +108,7 @@ final class PageContents {
               case RIDGES -> "structure, images and ridges";
             },
             false));
+    facts.add(new Fact("Dates checked as of", report.asOf().toString(), false));
     facts.add(new Fact("SHA-256", file.sha256(), true));
     return facts;
   }
@@ -163,14 +166,14 @@ final class PageContents {
 
   /** The worst severity among the findings of the image's record, but for mere facts. */
   private Optional<Severity> worst(ExaminedImage image) {
-    return findings.getOrDefault(image.record().ordinal(), List.of()).stream()
+    return concerns.getOrDefault(image.record().ordinal(), List.of()).stream()
         .map(Finding::severity)
         .filter(severity -> severity.worseThan(Severity.NOTE))
         .min(Severity::compareTo);
   }
 
   private String state(ExaminedImage image, Severity worst) {
-    return findings.getOrDefault(image.record().ordinal(), List.of()).stream()
+    return concerns.getOrDefault(image.record().ordinal(), List.of()).stream()
         .filter(finding -> finding.severity() == worst)
         .map(finding -> finding.rule().title())
         .distinct()

@@ -62,6 +62,7 @@ public final class TextReport {
     paragraph("  ", Wording.of(verdict));
     paragraph("  ", Wording.counts(report));
     paragraph("  ", facts());
+    paragraph("  ", "Dates checked as of " + report.asOf() + ".");
     out.append("  SHA-256 ").append(file.sha256()).append('\n');
   }
 
@@ -162,6 +163,10 @@ public final class TextReport {
     if (!place.isEmpty()) {
       paragraph("      ", place);
     }
+    if (finding.count() > 1) {
+      paragraph("      places    ", wording.places(finding));
+    }
+    Wording.explains(finding).ifPresent(text -> paragraph("      explains  ", text));
     paragraph("      found     ", observed.of(finding));
     paragraph("      required  ", SafeText.of(finding.required()));
     for (Measure measure : finding.evidence()) {

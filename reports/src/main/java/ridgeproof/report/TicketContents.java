@@ -84,6 +84,7 @@ final class TicketContents {
           case IMAGES -> "structure and images; nobody looked at the ridges";
           case RIDGES -> "structure, images and ridges";
         });
+    fact(lines, "Dates checked as of", report.asOf().toString());
     report
         .sequence()
         .ifPresent(
@@ -146,6 +147,9 @@ final class TicketContents {
     Finding first = group.get(0);
     lines.add(new Line.Rule(first.severity().name(), first.ruleId(), first.rule().title()));
     group.stream().limit(MOST_PLACES).forEach(finding -> lines.add(place(finding)));
+    group.stream()
+        .flatMap(finding -> Wording.explains(finding).stream())
+        .forEach(text -> lines.add(new Line.Prose(text)));
     if (group.size() > MOST_PLACES) {
       lines.add(new Line.Prose("and " + (group.size() - MOST_PLACES) + " more places."));
     }
@@ -162,7 +166,7 @@ final class TicketContents {
 
   private Line place(Finding finding) {
     return new Line.Place(
-        wording.whereabouts(finding.location()),
+        wording.whereabouts(finding.location()) + wording.furtherPlaces(finding),
         Excerpt.of(found(finding)),
         Excerpt.of(SafeText.of(finding.required())));
   }

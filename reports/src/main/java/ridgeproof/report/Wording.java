@@ -1,11 +1,14 @@
 package ridgeproof.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.Verdict;
@@ -26,6 +29,9 @@ final class Wording {
       List.of(
           "This report is no identification and no certification.",
           "The receiving bureau's specification and your agency's policy decide.");
+
+  /** How many places of a repeated fault a report names. */
+  private static final int FIRST_PLACES = 5;
 
   private final SpecTables tables;
   private final Map<String, SpecTables.Document> documents;
@@ -198,10 +204,51 @@ final class Wording {
         .orElse("the standard alone, no set of prints implied");
   }
 
+  /** How many other findings a cause explains. */
+  static Optional<String> explains(Finding finding) {
+    if (finding.explains().isEmpty() || finding.explains().getAsInt() == 0) {
+      return Optional.empty();
+    }
+    int others = finding.explains().getAsInt();
+    return Optional.of(
+        others == 1
+            ? "This explains 1 further finding, which is not listed."
+            : "This explains %d further findings, which are not listed.".formatted(others));
+  }
+
+  /** The first places of a fault that is repeated, and how many there are. */
+  String places(Finding finding) {
+    List<Location> first =
+        Stream.concat(
+                Stream.of(finding.location()), finding.repeats().stream().map(Finding::location))
+            .limit(FIRST_PLACES)
+            .toList();
+    int more = finding.count() - first.size();
+    return "%d: %s%s"
+        .formatted(
+            finding.count(),
+            first.stream().map(Wording::repeated).collect(Collectors.joining("; ")),
+            more == 0 ? "" : "; and " + more + " more");
+  }
+
+  /** As {@link #places}, behind the place of the first; nothing for a single one. */
+  String furtherPlaces(Finding finding) {
+    return finding.count() == 1 ? "" : " (places: " + places(finding) + ")";
+  }
+
+  private static String repeated(Location place) {
+    List<String> words = new ArrayList<>();
+    place.record().ifPresent(record -> words.add("record " + record));
+    place.subfield().ifPresent(subfield -> words.add("subfield " + subfield));
+    place.item().ifPresent(item -> words.add("item " + item));
+    return String.join(" ", words);
+  }
+
   static String ids(List<Finding> findings) {
     String ids =
         String.join(", ", findings.stream().map(Finding::ruleId).distinct().limit(4).toList());
-    return findings.size() == 1 ? ids : ids + ", " + findings.size() + " places";
+    int places = findings.stream().mapToInt(Finding::count).sum();
+    return places == 1 ? ids : ids + ", " + places + " places";
   }
 
   static String measured(Measure measure) {

@@ -3,6 +3,7 @@ package ridgeproof.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import picocli.CommandLine.Command;
@@ -64,6 +65,14 @@ final class ExamineCommand implements Callable<Integer> {
       names = "--show-personal",
       description = "show values that tell of a person; they are masked otherwise")
   boolean showPersonal;
+
+  @Option(
+      names = "--all-findings",
+      description = {
+        "json, csv, sarif: list each place of a repeated fault by itself, and also the findings",
+        "that are only consequences of another one"
+      })
+  boolean allFindings;
 
   @Option(
       names = "--second-decoder",
@@ -153,6 +162,9 @@ final class ExamineCommand implements Callable<Integer> {
     if (outputFolder != null && output.output != null) {
       throw CommandFailure.usage("--output and --output-dir exclude each other");
     }
+    if (allFindings && !Set.of(Format.json, Format.csv, Format.sarif).contains(format)) {
+      throw CommandFailure.usage("--all-findings is for --format json, csv or sarif");
+    }
     if (outputFolder == null && !operatorFields.isEmpty()) {
       throw CommandFailure.usage("--operator-field is for the summary that --output-dir makes");
     }
@@ -176,7 +188,8 @@ final class ExamineCommand implements Callable<Integer> {
 
   private ReportSink sink(SpecTables tables, List<Path> paths) {
     RenderOptions rendering =
-        new RenderOptions(showPersonal, console.colour() && output.output == null, WIDTH);
+        new RenderOptions(showPersonal, console.colour() && output.output == null, WIDTH)
+            .withEveryFinding(allFindings);
     if (outputFolder != null) {
       return PageFolder.open(
           outputFolder,

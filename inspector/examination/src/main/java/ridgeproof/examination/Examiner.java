@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import ridgeproof.examination.cause.Attribution;
+import ridgeproof.examination.cause.Cause;
+import ridgeproof.examination.cause.Repetitions;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.spec.SpecTables;
@@ -16,8 +19,8 @@ import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.TransactionReader;
 
 /**
- * Examines transactions: reads, runs the rules, and comes to a verdict. Safe to share between
- * threads.
+ * Examines transactions: reads, runs the rules, establishes causes, and comes to a verdict. Safe to
+ * share between threads.
  */
 public final class Examiner {
 
@@ -29,9 +32,11 @@ public final class Examiner {
     this.limits = limits;
   }
 
-  /** Every row of the catalogue that the rules in code and in the layouts can report. */
+  /** Every row of the catalogue that the rules and the causes can report. */
   public static Set<String> ruleIds() {
-    return new TreeSet<>(RuleSet.ids());
+    Set<String> ids = new TreeSet<>(RuleSet.ids());
+    ids.addAll(CauseSet.ids());
+    return ids;
   }
 
   public FindingsReport examine(ByteSource source, ExaminationOptions options) {
@@ -42,38 +47,60 @@ public final class Examiner {
     }
     Optional<SequenceFacts> sequence = SequenceFacts.of(images, threshold(options));
     HeldTo heldTo = HeldTo.of(options, images, tables);
-    List<Finding> findings = new ArrayList<>(transaction.findings());
-    if (!transaction.records().isEmpty()) {
-      Examinee examinee =
-          new Examinee(
-              transaction,
-              tables,
-              options.depth(),
-              images,
-              heldTo.profile().filter(profile -> !profile.prints().isEmpty()),
-              heldTo.named(),
-              options,
-              sequence);
-      FindingLog log = new FindingLog(tables, limits.maxFindings());
-      RuleSet.standard().forEach(rule -> rule.check(examinee, log));
-      findings.addAll(log.findings());
-    }
-    findings.replaceAll(finding -> judged(finding, options));
-    findings.sort(
-        Comparator.comparingInt((Finding finding) -> finding.location().record().orElse(0))
-            .thenComparing(Finding::severity));
+    Examinee examinee =
+        new Examinee(
+            transaction,
+            tables,
+            options.depth(),
+            images,
+            heldTo.profile().filter(profile -> !profile.prints().isEmpty()),
+            heldTo.named(),
+            options,
+            sequence);
+    List<Finding> found = found(examinee);
+    Attribution attribution = Attribution.of(found, causes(examinee, found));
+    List<Finding> findings = Repetitions.gathered(inOrder(attribution.shown()));
     return new FindingsReport(
         transaction,
         tables,
         options.depth(),
+        options.today(),
         images,
         heldTo.profile(),
         heldTo.named(),
         options.agency().map(AgencyProfile::relaxed).orElse(List.of()),
-        List.copyOf(findings),
+        findings,
+        inOrder(attribution.every()),
         RecommendedAction.of(findings, images, tables),
         sequence,
         Verdict.of(transaction, findings));
+  }
+
+  /** What reading and the rules found, as the agency's profile judges it. */
+  private List<Finding> found(Examinee examinee) {
+    List<Finding> found = new ArrayList<>(examinee.transaction().findings());
+    if (!examinee.transaction().records().isEmpty()) {
+      FindingLog log = new FindingLog(tables, limits.maxFindings());
+      RuleSet.standard().forEach(rule -> rule.check(examinee, log));
+      found.addAll(log.findings());
+    }
+    found.replaceAll(finding -> judged(finding, examinee.options()));
+    return found;
+  }
+
+  private static List<Cause> causes(Examinee examinee, List<Finding> found) {
+    return CauseSet.establish(examinee, found).stream()
+        .map(cause -> new Cause(judged(cause.finding(), examinee.options()), cause.consequences()))
+        .toList();
+  }
+
+  /** By record, those of the file as a whole first, and the worst first. */
+  private static List<Finding> inOrder(List<Finding> findings) {
+    return findings.stream()
+        .sorted(
+            Comparator.comparingInt((Finding finding) -> finding.location().record().orElse(0))
+                .thenComparing(Finding::severity))
+        .toList();
   }
 
   /** The agency's similarity, or the usual one. */

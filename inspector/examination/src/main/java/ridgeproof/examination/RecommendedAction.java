@@ -45,7 +45,7 @@ public record RecommendedAction(String remedy, Severity severity, List<Finding> 
     }
     List<Weighed> actions = new ArrayList<>();
     byRemedy.forEach(
-        (remedy, answered) -> actions.add(new Weighed(of(remedy, answered), answered.size())));
+        (remedy, answered) -> actions.add(new Weighed(of(remedy, answered), weight(answered))));
     for (ExaminedImage image : images) {
       List<Finding> answered = byImage.get(image.record().ordinal());
       if (answered != null) {
@@ -53,13 +53,20 @@ public record RecommendedAction(String remedy, Severity severity, List<Finding> 
         actions.add(
             new Weighed(
                 of(retake(image, answered, tables), answered),
-                answered.size() + 1 - score / WHOLE));
+                weight(answered) + 1 - score / WHOLE));
       }
     }
     actions.sort(
         Comparator.comparing((Weighed weighed) -> weighed.action().severity())
             .thenComparing(Comparator.comparingDouble(Weighed::effect).reversed()));
     return actions.stream().map(Weighed::action).toList();
+  }
+
+  /** Each place, and each finding that a cause explains. */
+  private static int weight(List<Finding> answered) {
+    return answered.stream()
+        .mapToInt(finding -> finding.count() + finding.explains().orElse(0))
+        .sum();
   }
 
   private static RecommendedAction of(String remedy, List<Finding> answered) {
