@@ -12,6 +12,8 @@ import ridgeproof.finding.Finding;
 /** The document of the fault catalogue, without dates, so that the same code writes the same. */
 final class FaultDocument {
 
+  private static final int NAMED_OTHERS = 3;
+
   private final List<FaultResult> results;
   private final StringBuilder text = new StringBuilder();
 
@@ -106,7 +108,7 @@ final class FaultDocument {
         line("### %s", outcome.words());
         line("");
         line("| id | base | fault | asked for | first | others | why |");
-        line("|---|---|---|---|---|---:|---|");
+        line("|---|---|---|---|---|---|---|");
         results.stream().filter(r -> r.outcome() == outcome).forEach(this::notNamed);
         line("");
       }
@@ -115,14 +117,24 @@ final class FaultDocument {
 
   private void notNamed(FaultResult result) {
     line(
-        "| %s | %s | %s | %s | %s | %d | %s |",
+        "| %s | %s | %s | %s | %s | %s | %s |",
         result.fault().id(),
         result.fault().base(),
         result.fault().fault(),
         asked(result),
         result.first().map(NewFinding::toString).orElse(""),
-        result.others(),
+        others(result),
         result.fault().open());
+  }
+
+  /** How many, and the first few of them. */
+  private static String others(FaultResult result) {
+    return result.others()
+        + result.found().stream()
+            .skip(1)
+            .limit(NAMED_OTHERS)
+            .map(NewFinding::toString)
+            .collect(Collectors.joining("; ", result.others() > 0 ? ": " : "", ""));
   }
 
   private static String asked(FaultResult result) {

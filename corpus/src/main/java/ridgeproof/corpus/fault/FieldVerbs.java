@@ -13,7 +13,6 @@ final class FieldVerbs {
           "empty", (work, words) -> change(work, words, (piece, field) -> piece.with(field, "")),
           "remove", (work, words) -> change(work, words, Piece::without),
           "twice", (work, words) -> change(work, words, Piece::doubled),
-          "last", (work, words) -> change(work, words, Piece::movedLast),
           "lower", FieldVerbs::lower);
 
   /** What is done to a field of a piece. */

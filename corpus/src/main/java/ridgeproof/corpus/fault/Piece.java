@@ -73,15 +73,6 @@ record Piece(RecordDraft record, OptionalInt box, Optional<GrayImage> image) {
     return with(new RecordDraft(record.type(), record.encoding(), fields));
   }
 
-  /** The field behind all others. */
-  Piece movedLast(int field) {
-    List<FieldDraft> fields = new ArrayList<>(record.fields());
-    FieldDraft moved = draft(field);
-    fields.remove(moved);
-    fields.add(moved);
-    return with(new RecordDraft(record.type(), record.encoding(), fields));
-  }
-
   List<List<String>> subfields(int field) {
     return draft(field).subfields();
   }

@@ -1,11 +1,15 @@
 package ridgeproof.corpus.fault;
 
+import com.github.jaiimageio.jpeg2000.impl.J2KImageWriterSpi;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Optional;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.PixelDensity;
 import ridgeproof.imagery.codec.PngWriter;
@@ -36,7 +40,17 @@ final class StoredImage {
   }
 
   static byte[] jpeg2000(GrayImage image) {
-    return other(image, "jpeg2000");
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
+      // Asked for by name: what the registry of image writers holds differs from thread to thread.
+      ImageWriter writer = new J2KImageWriterSpi().createWriterInstance(null);
+      writer.setOutput(out);
+      writer.write(buffered(image, BufferedImage.TYPE_BYTE_GRAY));
+      writer.dispose();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
   }
 
   static byte[] other(GrayImage image, String format) {

@@ -2,6 +2,7 @@ package ridgeproof.examination.cause;
 
 import java.util.ArrayList;
 import java.util.List;
+import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
@@ -29,6 +30,11 @@ public final class CauseLog {
     FindingLog one = new FindingLog(tables, 1);
     one.add(ruleId, location, observed, required, evidence);
     causes.add(new Cause(one.findings().get(0), consequences));
+  }
+
+  /** A finding that was reported already and explains others. */
+  public void add(Finding finding, Consequences consequences) {
+    causes.add(new Cause(finding, consequences.onlyWhere(other -> other != finding)));
   }
 
   public List<Cause> causes() {

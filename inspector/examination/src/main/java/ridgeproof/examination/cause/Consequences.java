@@ -65,7 +65,8 @@ public final class Consequences {
     return new Consequences(reach.or(other.reach));
   }
 
-  boolean include(Finding finding) {
+  /** Whether it is one of them. */
+  public boolean include(Finding finding) {
     return reach.test(finding);
   }
 }
