@@ -141,9 +141,13 @@ final class ComparisonWording {
           pixels.mean());
     }
     if (image instanceof ImageDifference.DifferentSize size) {
-      return "%d x %d became %d x %d pixels"
-          .formatted(
-              size.firstWidth(), size.firstHeight(), size.secondWidth(), size.secondHeight());
+      return String.format(
+          Locale.ROOT,
+          "%d x %d became %d x %d pixels",
+          size.firstWidth(),
+          size.firstHeight(),
+          size.secondWidth(),
+          size.secondHeight());
     }
     if (image instanceof ImageDifference.NotDecoded decoded) {
       return decoded.first()

@@ -74,7 +74,7 @@ final class FieldValues {
     }
     StringBuilder hex = new StringBuilder();
     for (int i = 0; i < Math.min(FIRST_BYTES, bytes.length()); i++) {
-      hex.append("%02X ".formatted(bytes.byteAt(i)));
+      hex.append(String.format(Locale.ROOT, "%02X ", bytes.byteAt(i)));
     }
     return String.format(
         Locale.ROOT,

@@ -84,7 +84,11 @@ final class PageContents {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()), false));
     if (!report.transaction().records().isEmpty()) {
-      facts.add(new Fact("Version", "%04d".formatted(report.transaction().version()), false));
+      facts.add(
+          new Fact(
+              "Version",
+              String.format(Locale.ROOT, "%04d", report.transaction().version()),
+              false));
       report
           .transaction()
           .typeOfTransaction()

@@ -120,8 +120,13 @@ final class Wording {
 
   /** A rule that a profile made laxer, in one line. */
   String relaxed(RelaxedRule rule) {
-    return "%s %s: %s, published %s"
-        .formatted(rule.ruleId(), ruleTitle(rule), rule.now(), rule.published());
+    return String.format(
+        Locale.ROOT,
+        "%s %s: %s, published %s",
+        rule.ruleId(),
+        ruleTitle(rule),
+        rule.now(),
+        rule.published());
   }
 
   String ruleTitle(RelaxedRule rule) {
@@ -135,7 +140,7 @@ final class Wording {
     location
         .recordType()
         .ifPresent(type -> place.append(place.isEmpty() ? "" : ", ").append("Type-").append(type));
-    location.idc().ifPresent(idc -> place.append(", IDC %02d".formatted(idc)));
+    location.idc().ifPresent(idc -> place.append(String.format(Locale.ROOT, ", IDC %02d", idc)));
     location
         .position()
         .ifPresent(code -> place.append(place.isEmpty() ? "" : ", ").append(position(code)));

@@ -9,7 +9,7 @@ import java.util.Set;
  */
 public record Matched(String document, Set<Aspect> aspects) {
 
-  static final Matched NOTHING = new Matched("", Set.of());
+  public static final Matched NOTHING = new Matched("", Set.of());
 
   public Matched {
     aspects = Set.copyOf(aspects);

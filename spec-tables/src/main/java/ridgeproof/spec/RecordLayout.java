@@ -3,6 +3,7 @@ package ridgeproof.spec;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -26,13 +27,17 @@ public final class RecordLayout {
     }
   }
 
-  /** The layout of a type; without rows where the tables say nothing of it. */
+  /** The layout of a type that the tables list; a layout that is missing is a defect of ours. */
   static RecordLayout load(int recordType) {
-    String file = "layouts/type-%02d.csv".formatted(recordType);
-    List<FieldRow> rows = new ArrayList<>();
-    Table.optionalResource(file)
-        .ifPresent(table -> table.rows().forEach(row -> rows.add(FieldRow.of(row, recordType))));
-    return new RecordLayout(recordType, rows);
+    String file = String.format(Locale.ROOT, "layouts/type-%02d.csv", recordType);
+    return new RecordLayout(
+        recordType,
+        Table.resource(file).rows().stream().map(row -> FieldRow.of(row, recordType)).toList());
+  }
+
+  /** The layout of a type that no table lists. */
+  static RecordLayout unknown(int recordType) {
+    return new RecordLayout(recordType, List.of());
   }
 
   public int recordType() {

@@ -112,8 +112,11 @@ public final class SpecTables {
     return List.copyOf(recordTypes.values());
   }
 
+  /** The layout of a type; without rows where the standard has no such type. */
   public RecordLayout layout(int recordType) {
-    return layouts.computeIfAbsent(recordType, RecordLayout::load);
+    return recordTypes.containsKey(recordType)
+        ? layouts.computeIfAbsent(recordType, RecordLayout::load)
+        : RecordLayout.unknown(recordType);
   }
 
   public List<CodeTableTitle> codeTables() {

@@ -44,6 +44,23 @@ class SpecTablesTest {
         .ifPresent(field -> assertTrue(layout.rows().isEmpty() || layout.knows(field)));
   }
 
+  @Test
+  void aLayoutThatIsListedAndMissingIsADefectAndNeverSilence() {
+    assertThrows(TableError.class, () -> RecordLayout.load(55));
+    assertThrows(TableError.class, () -> Table.resource("layouts/type-1.csv"));
+    assertEquals(List.of(), TABLES.layout(55).rows(), "a type that the standard does not have");
+  }
+
+  @Test
+  void everyListedTypeHasALayoutWithRows() {
+    assertEquals(
+        List.of(),
+        TABLES.recordTypes().stream()
+            .map(RecordTypeRow::type)
+            .filter(type -> TABLES.layout(type).rows().isEmpty())
+            .toList());
+  }
+
   private static void requireTable(String table, String place, List<String> problems) {
     if (!TABLES.hasCodeTable(table)) {
       problems.add(place + ": no code table " + table);

@@ -174,16 +174,23 @@ final class ExamineCommand implements Callable<Integer> {
   private int examine(
       Path path, Examiner examiner, ExaminationOptions options, ReportSink reports) {
     InputFile file;
+    FindingsReport report;
     try {
       file = InputFile.open(path, limits.maxFileSize);
+      report = examiner.examine(file.bytes(), options);
     } catch (CommandFailure failure) {
-      console.complain(failure.getMessage());
-      reports.unopened(path);
-      return failure.status();
+      return unexamined(path, failure, reports);
+    } catch (OutOfMemoryError e) {
+      return unexamined(path, CommandFailure.outOfMemory(path.toString()), reports);
     }
-    FindingsReport report = examiner.examine(file.bytes(), options);
     reports.add(file, report);
     return ExitStatus.of(report.verdict());
+  }
+
+  private int unexamined(Path path, CommandFailure failure, ReportSink reports) {
+    console.complain(failure.getMessage());
+    reports.unopened(path);
+    return failure.status();
   }
 
   private ReportSink sink(SpecTables tables, List<Path> paths) {

@@ -2,6 +2,7 @@ package ridgeproof.examination;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
@@ -52,7 +53,8 @@ final class CaptureDateRule implements Rule {
     if (captured.isAfter(made.plusDays(limit.daysAfter()))) {
       report("RP-TXN-033", record, captured, "not after " + made + ", field 1.005", limit, log);
     } else if (captured.isBefore(made.minusYears(limit.maxYears()))) {
-      String required = "within %d years before %s".formatted(limit.maxYears(), made);
+      String required =
+          String.format(Locale.ROOT, "within %d years before %s", limit.maxYears(), made);
       report("RP-TXN-034", record, captured, required, limit, log);
     }
   }

@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
@@ -62,8 +63,12 @@ final class CompletenessRule implements Rule {
             "RP-TXN-005",
             declaration.location(),
             Observed.of(
-                "finger %d declared %s, imaged in record %d"
-                    .formatted(finger, declaration.reason(), images.get(0).record().ordinal())),
+                String.format(
+                    Locale.ROOT,
+                    "finger %d declared %s, imaged in record %d",
+                    finger,
+                    declaration.reason(),
+                    images.get(0).record().ordinal())),
             "either the annotation or the image");
       }
     }

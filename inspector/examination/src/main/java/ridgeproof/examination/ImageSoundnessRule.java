@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.LinkedHashSet;
+import java.util.Locale;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -58,12 +59,13 @@ final class ImageSoundnessRule implements Rule {
           "RP-IMG-011",
           image.atData(),
           Observed.of(found + " bytes"),
-          "%d bytes for %d x %d pixels of %d bits"
-              .formatted(
-                  expected,
-                  image.width().getAsInt(),
-                  image.height().getAsInt(),
-                  image.bitsPerPixel().getAsInt()));
+          String.format(
+              Locale.ROOT,
+              "%d bytes for %d x %d pixels of %d bits",
+              expected,
+              image.width().getAsInt(),
+              image.height().getAsInt(),
+              image.bitsPerPixel().getAsInt()));
     }
   }
 
