@@ -1,6 +1,7 @@
 package ridgeproof.calibration.fault;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import ridgeproof.corpus.fault.Fault;
 import ridgeproof.examination.Verdict;
@@ -26,13 +27,15 @@ public record FaultResult(
 
   /** One line for a list of what is not as it should be. */
   public String line() {
-    return "%s %s (%s; %s): expected %s, found %s"
-        .formatted(
-            fault.id(),
-            outcome.words(),
-            fault.fault(),
-            fault.base(),
-            fault.rules() + " " + fault.places(),
-            found.stream().map(NewFinding::toString).limit(6).toList());
+    return String.format(
+        Locale.ROOT,
+        "%s %s (%s; %s): expected %s %s, found %s",
+        fault.id(),
+        outcome.words(),
+        fault.fault(),
+        fault.base(),
+        fault.rules(),
+        fault.places(),
+        found.stream().map(NewFinding::toString).limit(6).toList());
   }
 }

@@ -2,6 +2,7 @@ package ridgeproof.corpus.fault;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Boxes of fingers in field 14.021, and minutiae of 9.012. */
@@ -123,7 +124,7 @@ final class SegmentVerbs {
           for (List<String> row : rows) {
             String place = row.get(1);
             int x = Integer.parseInt(place.substring(0, 4)) + words.number(0);
-            row.set(1, "%04d%s".formatted(Math.min(9999, x), place.substring(4)));
+            row.set(1, String.format(Locale.ROOT, "%04d%s", Math.min(9999, x), place.substring(4)));
           }
         });
   }

@@ -10,7 +10,7 @@ import ridgeproof.finding.Finding;
 /** The causes that are looked for, those that reach furthest first: the file, the card, a print. */
 final class CauseSet {
 
-  private static final List<CauseRule> RULES = List.of(new MisreadFieldCause());
+  private static final List<CauseRule> RULES = List.of(new MisreadFieldCause(), new SameImageCause());
 
   private CauseSet() {}
 
