@@ -120,6 +120,12 @@ public final class JsonReport {
       json.writeBooleanField("implied", !report.profileNamed());
       json.writeEndObject();
     }
+    if (!report.transaction().records().isEmpty()) {
+      json.writeObjectFieldStart("completeness");
+      json.writeBooleanField("checkedByType", report.completenessGap().isEmpty());
+      writeOptional("why", report.completenessGap());
+      json.writeEndObject();
+    }
     json.writeEndObject();
   }
 

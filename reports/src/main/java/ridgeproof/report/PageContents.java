@@ -102,6 +102,8 @@ final class PageContents {
                   + " images",
               false));
       facts.add(new Fact("Held to", SafeText.of(Wording.heldTo(report)), false));
+      Wording.completenessGap(report)
+          .ifPresent(gap -> facts.add(new Fact("Completeness", SafeText.of(gap), false)));
     }
     facts.add(
         new Fact(

@@ -74,6 +74,7 @@ final class TicketContents {
       fact(lines, "Control number", header.get().text(CONTROL_NUMBER).orElse("not said"));
       fact(lines, "Records", records());
       fact(lines, "Held to", Wording.heldTo(report));
+      Wording.completenessGap(report).ifPresent(gap -> fact(lines, "Completeness", gap));
       report.relaxed().forEach(rule -> fact(lines, "Laxer than published", wording.relaxed(rule)));
     }
     fact(

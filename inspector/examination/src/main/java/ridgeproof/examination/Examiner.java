@@ -46,7 +46,7 @@ public final class Examiner {
       images = new ImageOpener(options, sight(transaction, options)).open(images);
     }
     Optional<SequenceFacts> sequence = SequenceFacts.of(images, threshold(options));
-    HeldTo heldTo = HeldTo.of(options, images, tables);
+    HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
     Examinee examinee =
         new Examinee(
             transaction,

@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
@@ -171,7 +172,8 @@ final class FieldCheck {
           OTHER_EDITION,
           place,
           shown(rule, text),
-          allowed.inWords() + " in version %04d".formatted(examinee.transaction().version()),
+          allowed.inWords()
+              + String.format(Locale.ROOT, " in version %04d", examinee.transaction().version()),
           Optional.of(RequirementKind.VALUES.source(rule)),
           List.of());
     } else {

@@ -83,6 +83,18 @@ public record FindingsReport(
     return Set.copyOf(new MissingFingers(transaction, tables).fingers());
   }
 
+  /**
+   * Why completeness was not judged by the type of transaction; empty where it was, or by prints
+   * that the user named.
+   */
+  public Optional<String> completenessGap() {
+    boolean byNamedPrints =
+        profileNamed && profile.filter(needs -> !needs.prints().isEmpty()).isPresent();
+    return byNamedPrints || transaction.records().isEmpty()
+        ? Optional.empty()
+        : new TransactionKind(transaction, tables).whyUnknown();
+  }
+
   /** The images by ordinal of their record. */
   public Map<Integer, ExaminedImage> imagesByRecord() {
     return images.stream()

@@ -75,7 +75,10 @@ final class ImageSoundnessRule implements Rule {
     image.header().ifPresent(header -> defects.addAll(header.defects()));
     defects.addAll(image.decodingDefects());
     defects.forEach(defect -> report(image, defect, log));
-    boolean unknown = image.header().isPresent() && image.pixels().isEmpty() && defects.isEmpty();
+    boolean unknown =
+        image.header().isPresent()
+            && image.pixels().isEmpty()
+            && defects.stream().noneMatch(ImageSoundnessRule::stopsDecoding);
     if (unknown) {
       log.add(
           "RP-IMG-014",
@@ -83,6 +86,11 @@ final class ImageSoundnessRule implements Rule {
           Observed.of(image.header().get().format().label()),
           "a format that can be decoded");
     }
+  }
+
+  /** Whether it tells by itself why there are no pixels. */
+  private static boolean stopsDecoding(ImageDefect defect) {
+    return defect.kind() == ImageDefect.Kind.DAMAGE || defect.kind() == ImageDefect.Kind.LIMIT;
   }
 
   private static void report(ExaminedImage image, ImageDefect defect, FindingLog log) {

@@ -25,13 +25,7 @@ final class NeededParticularsRule implements Rule {
   @Override
   public Set<String> ids() {
     return Set.of(
-        "RP-PTL-001",
-        "RP-PTL-002",
-        "RP-PTL-003",
-        "RP-PTL-004",
-        "RP-PTL-005",
-        "RP-PTL-006",
-        "RP-PTL-054");
+        "RP-PTL-001", "RP-PTL-002", "RP-PTL-003", "RP-PTL-005", "RP-PTL-006", "RP-PTL-054");
   }
 
   @Override
@@ -53,7 +47,11 @@ final class NeededParticularsRule implements Rule {
     }
   }
 
+  /** A type that is in no list is reported by a rule of its own. */
   private static void reportUnlisted(String type, Examinee examinee, FindingLog log) {
+    if (examinee.tables().codes("transaction-types").find(type).isEmpty()) {
+      return;
+    }
     Location place =
         examinee
             .transaction()
@@ -65,12 +63,7 @@ final class NeededParticularsRule implements Rule {
                         .map(field -> Location.of(header, field))
                         .orElse(Location.of(header)))
             .orElse(Location.file());
-    boolean known = examinee.tables().codes("transaction-types").find(type).isPresent();
-    log.add(
-        known ? "RP-PTL-005" : "RP-PTL-004",
-        place,
-        Observed.of("\"" + type + "\""),
-        known ? "a list of its particulars" : "a published type of transaction");
+    log.add("RP-PTL-005", place, Observed.of("\"" + type + "\""), "a list of its particulars");
   }
 
   private static void reportNone(

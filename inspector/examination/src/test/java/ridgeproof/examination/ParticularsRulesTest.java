@@ -119,10 +119,10 @@ class ParticularsRulesTest {
   }
 
   @Test
-  void anUnknownTypeOfTransactionIsAdvice() {
+  void anUnknownTypeOfTransactionIsToBeReviewed() {
     Finding finding = only(ofType("QQQ", card()));
     assertEquals("RP-PTL-004", finding.ruleId());
-    assertEquals(Severity.ADVICE, finding.severity());
+    assertEquals(Severity.LIKELY, finding.severity());
   }
 
   @Test
@@ -166,7 +166,9 @@ class ParticularsRulesTest {
   void anotherDomainIsNotHeldToTheParticularsOfThisOne() {
     SampleCard elsewhere =
         without(20, 73).with(HEADER, draft -> draft.with(13, List.of(List.of("PILOTS", ""))));
-    assertEquals(List.of(), findings(elsewhere));
+    Finding finding = only(elsewhere);
+    assertEquals("RP-PTL-060", finding.ruleId());
+    assertEquals(Severity.LIKELY, finding.severity());
   }
 
   static Stream<Arguments> offendingAndConforming() {

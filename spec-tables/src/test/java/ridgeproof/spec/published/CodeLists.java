@@ -16,6 +16,8 @@ final class CodeLists {
           "FBI2", "fbi-2.0.csv",
           "NCIC5", "ncic-5.0.1.csv");
 
+  private static final String OLDER_TYPES = "EFTS71: appendix E";
+
   private final Map<String, Map<String, String>> lists = new TreeMap<>();
 
   CodeLists(SharedFolder shared) {
@@ -30,6 +32,10 @@ final class CodeLists {
                                 document + ": " + row.get("schema_type"),
                                 key -> new LinkedHashMap<>())
                             .put(row.get("code"), row.get("meaning"))));
+    Map<String, String> older = lists.computeIfAbsent(OLDER_TYPES, key -> new LinkedHashMap<>());
+    shared
+        .rows("tot-type2-occurs-efts71.csv")
+        .forEach(row -> older.put(row.get("tot"), "")); // the list gives no titles
   }
 
   /**
