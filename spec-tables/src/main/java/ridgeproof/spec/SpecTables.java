@@ -16,6 +16,8 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class SpecTables {
 
+  private static final double MM_PER_INCH = 25.4;
+
   private final RuleCatalogue catalogue;
   private final Map<Integer, RecordTypeRow> recordTypes;
   private final Map<String, CodeTableTitle> tableTitles;
@@ -186,8 +188,8 @@ public final class SpecTables {
                 new ImageSizeLimit(
                     row.parse("record_types", SpecTables::numbers),
                     row.required("position"),
-                    row.parse("max_width_mm", Double::parseDouble),
-                    row.parse("max_height_mm", Double::parseDouble),
+                    row.parse("max_width_in", Double::parseDouble) * MM_PER_INCH,
+                    row.parse("max_height_in", Double::parseDouble) * MM_PER_INCH,
                     row.versions(),
                     row.source()))
         .toList();
@@ -327,7 +329,8 @@ public final class SpecTables {
                 new FileSignature(
                     row.required("hex"),
                     row.parse("offset", Integer::parseInt),
-                    row.required("kind")))
+                    row.required("kind"),
+                    row.optional("rule")))
         .toList();
   }
 

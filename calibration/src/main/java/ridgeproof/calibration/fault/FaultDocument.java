@@ -43,7 +43,7 @@ final class FaultDocument {
         "- **New** is a finding that the clean file does not have. Notes are left out: nobody has to act on them.");
     line("- **First** is the finding that the first recommended action begins with.");
     line(
-        "- **Named first**: it is the rule that the catalogue asks for, at the finger or field that it asks for, with at most two other new findings (or as many as its row allows).");
+        "- **Named first**: it is the rule that the catalogue asks for, at the finger or field that it asks for, with at most two other new findings (or as many as its row allows). The same rule on a further finger of the same image is no other finding.");
     line(
         "- **Flooded**: named, among more. **Misattributed**: another fault, finger or field comes first. **Missed**: nothing is new.");
     line("");

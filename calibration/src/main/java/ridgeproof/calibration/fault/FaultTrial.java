@@ -27,7 +27,8 @@ import ridgeproof.transaction.ReadingLimits;
  * <p><b>New</b> is a finding that the clean file does not have: the same rule, field, finger and
  * value. <b>First</b> is the finding that the first of the recommended actions begins with, leaving
  * out those that are not new; within an action the worst comes first. Notes count for nothing: no
- * user has to act on them.
+ * user has to act on them. Nor does the same rule on a further finger of the same image: it is one
+ * capture.
  */
 public final class FaultTrial {
 
@@ -75,9 +76,18 @@ public final class FaultTrial {
             .map(finding -> NewFinding.of(finding, report.imagesByRecord()))
             .collect(Collectors.toList());
     Optional<NewFinding> first = found.stream().findFirst();
-    int others = Math.max(0, found.size() - 1);
+    int others = Math.max(0, distinct(found) - 1);
     return new FaultResult(
         fault, outcome(fault, first, others), report.verdict(), first, others, found);
+  }
+
+  private static int distinct(List<NewFinding> found) {
+    int count = 0;
+    for (int i = 0; i < found.size(); i++) {
+      NewFinding one = found.get(i);
+      count += found.subList(0, i).stream().anyMatch(one::repeats) ? 0 : 1;
+    }
+    return count;
   }
 
   private static Outcome outcome(Fault fault, Optional<NewFinding> first, int others) {

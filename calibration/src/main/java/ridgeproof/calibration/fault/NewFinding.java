@@ -2,6 +2,7 @@ package ridgeproof.calibration.fault;
 
 import java.util.HashSet;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import ridgeproof.corpus.fault.FaultPlace;
 import ridgeproof.examination.ExaminedImage;
@@ -12,8 +13,9 @@ import ridgeproof.finding.Finding;
  *
  * @param positions those that it names, and that of its image
  * @param field empty where it names none
+ * @param image ordinal of the image record it is of; empty for another place
  */
-public record NewFinding(String rule, Set<Integer> positions, String field) {
+public record NewFinding(String rule, Set<Integer> positions, String field, OptionalInt image) {
 
   public NewFinding {
     positions = Set.copyOf(positions);

@@ -146,16 +146,16 @@ final class ImageLimitsRule implements Rule {
     double width = image.trueWidth().getAsInt() / density.horizontalPpi() * MM_PER_INCH;
     double height = image.trueHeight().getAsInt() / density.verticalPpi() * MM_PER_INCH;
     double excess = Math.max(width / limit.maxWidthMm(), height / limit.maxHeightMm()) - 1;
-    // Limits are printed in millimetres with one decimal, so a tenth is no excess.
+    // A scale of 500 pixels to the inch is also written as 19.69 to the millimetre.
     if (width <= limit.maxWidthMm() + 0.05 && height <= limit.maxHeightMm() + 0.05) {
       return;
     }
     log.add(
         excess <= SIZE_TOLERANCE ? "RP-IMG-010" : "RP-IMG-009",
         image.at(image.layout().width()),
-        Observed.of(String.format(Locale.ROOT, "%.1f x %.1f mm", width, height)),
+        Observed.of(String.format(Locale.ROOT, "%.2f x %.2f mm", width, height)),
         String.format(
-            Locale.ROOT, "at most %.1f x %.1f mm", limit.maxWidthMm(), limit.maxHeightMm()),
+            Locale.ROOT, "at most %.2f x %.2f mm", limit.maxWidthMm(), limit.maxHeightMm()),
         Optional.of(limit.source()),
         List.of(
             Measure.against("width", width, "mm", limit.maxWidthMm()),

@@ -56,6 +56,7 @@ final class MisreadFieldCause implements CauseRule {
       Consequences.ofRules("RP-STR-014", "RP-STR-016", "RP-STR-028", "RP-TXN-011", "RP-TXN-012");
 
   private static final Consequences OF_POSITION = Consequences.ofRules("RP-TXN-004");
+  private static final FieldNumber CONTENTS = new FieldNumber(1, 3);
   private static final int IDC = 2;
 
   @Override
@@ -95,8 +96,14 @@ final class MisreadFieldCause implements CauseRule {
 Consequences.ofRules(MISREAD.toArray(String[]::new))
                 .onlyWhere(
                     other ->
-                        isField(other, IDC)
-                            && other.location().record().equals(cause.location().record())));
+                        isContents(other)
+                            || isField(other, IDC)
+                                && other.location().record().equals(cause.location().record())));
+  }
+
+  /** The list of contents repeats the IDC, and with it what is wrong in it. */
+  private static boolean isContents(Finding finding) {
+    return finding.location().field().filter(CONTENTS::equals).isPresent();
   }
 
   private static boolean isField(Finding finding, int field) {

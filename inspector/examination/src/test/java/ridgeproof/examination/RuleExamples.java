@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -204,6 +205,19 @@ final class RuleExamples {
                 ExaminationOptions.standard()
                     .withDepth(Depth.IMAGES)
                     .withImageLimits(new DecodingLimits(100, Duration.ofSeconds(9)))));
+    offending.put(
+        "RP-IMG-070",
+        () ->
+            SampleCard.examine(
+                SampleCard.rolled().bytes(),
+                ExaminationOptions.standard()
+                    .withDepth(Depth.IMAGES)
+                    .withImageLimits(
+                        new DecodingLimits(
+                            1_000_000,
+                            Duration.ofSeconds(9),
+                            OptionalLong.of(100),
+                            Duration.ofSeconds(9)))));
     add("RP-IMG-016", () -> wsq(GrayImage.owning(400, 400, new byte[160_000])).bytes());
     add("RP-IMG-017", () -> tagged(d -> d.with(10, "1000")).bytes());
     add(

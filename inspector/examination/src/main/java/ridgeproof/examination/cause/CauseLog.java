@@ -14,6 +14,7 @@ public final class CauseLog {
 
   private final SpecTables tables;
   private final List<Cause> causes = new ArrayList<>();
+  private final List<Finding> revealed = new ArrayList<>();
 
   public CauseLog(SpecTables tables) {
     this.tables = tables;
@@ -35,6 +36,15 @@ public final class CauseLog {
   /** A finding that was reported already and explains others. */
   public void add(Finding finding, Consequences consequences) {
     causes.add(new Cause(finding, consequences.onlyWhere(other -> other != finding)));
+  }
+
+  /** Adds a finding that could only be seen once a damage was undone. */
+  public void reveal(Finding finding) {
+    revealed.add(finding);
+  }
+
+  public List<Finding> revealed() {
+    return List.copyOf(revealed);
   }
 
   public List<Cause> causes() {
