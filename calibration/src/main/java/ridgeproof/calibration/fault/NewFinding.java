@@ -34,7 +34,13 @@ public record NewFinding(String rule, Set<Integer> positions, String field, Opti
               }
             });
     return new NewFinding(
-        finding.ruleId(), positions, finding.location().field().map(Object::toString).orElse(""));
+        finding.ruleId(), positions, finding.location().field().map(Object::toString).orElse(""),
+        finding.location().record().stream().filter(images::containsKey).findFirst());
+  }
+
+  /** Whether it says the same of another finger of the same image. */
+  boolean repeats(NewFinding other) {
+    return image.isPresent() && image.equals(other.image) && rule.equals(other.rule);
   }
 
   boolean liesIn(FaultPlace place) {
