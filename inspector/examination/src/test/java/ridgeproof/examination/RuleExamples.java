@@ -140,7 +140,7 @@ final class RuleExamples {
         "RP-TXN-009",
         () -> SampleCard.rolled().withField(16, SampleCard.number(4, 3, 1, 1)).bytes());
     add("RP-TXN-010", () -> ofType("CAR", withPrints(13, 14, 15)).bytes());
-    add("RP-TXN-040", () -> SampleCard.rolled().without(FIRST_PRINT).without(FIRST_PRINT).bytes());
+    add("RP-TXN-040", () -> ofType("FAUF", withPrints(13, 14)).bytes());
     add("RP-TXN-041", () -> withoutPrints().bytes());
     add("RP-TXN-042", () -> SampleCard.rolled().without(FIRST_PRINT + 13).bytes());
     add("RP-TXN-043", () -> ofType("FVR", withPrints(1)).bytes());

@@ -65,8 +65,8 @@ public final class FindingLog {
             required,
             fill(rule.explanation(), location, required),
             isLength(location)
-                 ? fill(tables.catalogue().rule(WRONG_LENGTH).remedy(), location, required)
-                 : fill(rule.remedy(), location, required),
+                ? fill(tables.catalogue().rule(WRONG_LENGTH).remedy(), location, required)
+                : fill(rule.remedy(), location, required),
             basis,
             evidence));
   }
