@@ -36,7 +36,11 @@ final class MisreadFieldCause implements CauseRule {
   private static final Map<String, Consequences> OF_HEADER =
       Map.of(
           "1.002", Consequences.ofRules("RP-STR-023", "RP-FLD-011", "RP-FLD-013"),
-          "1.003", Consequences.ofRules("RP-STR-014", "RP-STR-015", "RP-STR-016", "RP-STR-017"),
+          "1.003",
+              Consequences.ofRules("RP-STR-014", "RP-STR-015", "RP-STR-016", "RP-STR-017")
+                  .or(
+                      Consequences.ofRules("RP-FLD-002", "RP-FLD-005", "RP-FLD-006")
+                          .onlyWhere(MisreadFieldCause::isContents)),
           "1.011", Consequences.ofRules("RP-TXN-001", "RP-TXN-016", "RP-TXN-017", "RP-TXN-018"),
           "1.012",
               Consequences.ofRules(
@@ -55,7 +59,8 @@ final class MisreadFieldCause implements CauseRule {
   private static final Consequences OF_IDC =
       Consequences.ofRules("RP-STR-014", "RP-STR-016", "RP-STR-028", "RP-TXN-011", "RP-TXN-012");
 
-  private static final Consequences OF_POSITION = Consequences.ofRules("RP-TXN-004");
+  private static final Consequences OF_PRINT =
+      Consequences.ofRules("RP-TXN-004", "RP-TXN-040", "RP-TXN-041", "RP-TXN-042");
   private static final FieldNumber CONTENTS = new FieldNumber(1, 3);
   private static final int IDC = 2;
 
@@ -66,9 +71,9 @@ final class MisreadFieldCause implements CauseRule {
 
   @Override
   public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
-    List<Finding> positions =
-        found.stream().filter(finding -> isMisreadPosition(finding, examinee)).toList();
-    long missing = found.stream().filter(OF_POSITION::include).count();
+    List<Finding> prints =
+        found.stream().filter(finding -> saysWhichPrint(finding, examinee)).toList();
+    long missing = found.stream().filter(OF_PRINT::include).count();
     for (Finding finding : found) {
       if (!MISREAD.contains(finding.ruleId())) {
         continue;
@@ -83,8 +88,8 @@ final class MisreadFieldCause implements CauseRule {
       }
     }
     // Which print is missing cannot be known: more missing prints than misread ones stay.
-    if (missing <= positions.size()) {
-      positions.forEach(finding -> causes.add(finding, OF_POSITION));
+    if (missing <= prints.size()) {
+      prints.forEach(finding -> causes.add(finding, OF_PRINT));
     }
   }
 
@@ -120,14 +125,20 @@ Consequences.ofRules(MISREAD.toArray(String[]::new))
         || other.location().record().equals(cause.location().record());
   }
 
-  private static boolean isMisreadPosition(Finding finding, Examinee examinee) {
+  /** Whether it is about the position or the impression type, by which a print is counted. */
+  private static boolean saysWhichPrint(Finding finding, Examinee examinee) {
     return MISREAD.contains(finding.ruleId())
-        && finding.location().field().filter(field -> isPosition(field, examinee)).isPresent();
-  }
-
-  private static boolean isPosition(FieldNumber field, Examinee examinee) {
-    return examinee.tables().imageRecords().stream()
-        .filter(ImageRecordRow::frictionRidge)
-        .anyMatch(row -> row.positions().filter(field::equals).isPresent());
+        && finding
+            .location()
+            .field()
+            .filter(
+                field ->
+                    examinee.tables().imageRecords().stream()
+                        .filter(ImageRecordRow::frictionRidge)
+                        .anyMatch(
+                            row ->
+                                row.positions().filter(field::equals).isPresent()
+                                    || row.impression().filter(field::equals).isPresent()))
+            .isPresent();
   }
 }
