@@ -115,6 +115,13 @@ public final class JsonReport {
     if (report.transaction().header().isPresent()) {
       json.writeStringField(
           "version", String.format(Locale.ROOT, "%04d", report.transaction().version()));
+      writeOptional(
+          "statedVersion",
+          report
+              .transaction()
+              .statedVersion()
+              .filter(text -> report.transaction().isVersionAssumed())
+              .map(text -> values.item(new FieldNumber(1, 2), 1, text)));
       writeOptional("typeOfTransaction", report.transaction().typeOfTransaction());
       json.writeStringField("characterSet", report.transaction().encoding().code());
     }

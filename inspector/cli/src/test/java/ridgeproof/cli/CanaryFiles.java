@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import ridgeproof.cli.Canaries.Script;
@@ -46,6 +47,7 @@ final class CanaryFiles {
 
   private static final int MOST_BYTES_OF_A_NUMBER = 4;
   private static final int SIDE = 160;
+  private static final int UNKNOWN_TYPE = 45;
   private static final int PNG_HEADER = 33;
 
   private final SpecTables tables;
@@ -76,6 +78,7 @@ final class CanaryFiles {
               files.put(name, damage.apply(whole).getBytes(StandardCharsets.ISO_8859_1));
             });
     files.put("images", canaries.images());
+    files.put("few", canaries.of(List.of(1, 2, 4, 8, 10), 502, Script.LETTERS));
     return files;
   }
 
@@ -116,16 +119,21 @@ final class CanaryFiles {
   }
 
   private byte[] everywhere(int inVersion, Script inScript) {
+    return of(IntStream.rangeClosed(1, 99).boxed().toList(), inVersion, inScript);
+  }
+
+  private byte[] of(List<Integer> types, int inVersion, Script inScript) {
     version = inVersion;
     script = inScript;
     List<RecordDraft> records = new ArrayList<>();
-    for (int type = 1; type <= 99; type++) {
+    for (int type : types) {
       RecordTypeRow row = tables.recordType(type).orElse(null);
       if (row != null) {
         records.add(row.encoding() == Encoding.BINARY ? binary(row) : tagged(type));
+      } else if (type == UNKNOWN_TYPE) {
+        records.add(tagged(type));
       }
     }
-    records.add(tagged(45));
     return new TransactionWriter(CharacterEncoding.ASCII).write(records);
   }
 
