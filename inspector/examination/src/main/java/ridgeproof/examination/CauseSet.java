@@ -15,7 +15,14 @@ import ridgeproof.transaction.Transaction;
 final class CauseSet {
 
   private static final List<CauseRule> RULES =
-      List.of(new InvertedImages(), new CardCauses(), new OtherHandCause());
+      List.of(
+          new InvertedImages(),
+          new CardCauses(),
+          new OtherHandCause(),
+          new MisreadFieldCause(),
+          new SameImageCause(),
+          new FollowingCauses(),
+          new PrintQualityCause());
 
   private CauseSet() {}
 

@@ -152,6 +152,7 @@ public final class Examiner {
     return options
         .agency()
         .map(agency -> agency.severities().get(finding.ruleId()))
+        .filter(severity -> severity != finding.severity())
         .map(finding::withSeverity)
         .orElse(finding);
   }

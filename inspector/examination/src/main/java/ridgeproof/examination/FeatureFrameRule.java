@@ -94,7 +94,7 @@ final class FeatureFrameRule implements Rule {
   }
 
   private static Optional<Size> imaged(ExaminedImage image) {
-    return image.density().flatMap(density -> size(image.width(), image.height(), density));
+    return image.density().flatMap(density -> size(image.trueWidth(), image.trueHeight(), density));
   }
 
   private static Optional<Size> size(OptionalInt width, OptionalInt height, PixelDensity density) {

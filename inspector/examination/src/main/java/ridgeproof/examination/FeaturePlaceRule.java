@@ -143,14 +143,14 @@ final class FeaturePlaceRule implements Rule {
     for (ExaminedImage image : images) {
       OptionalDouble unitsAcross = unitsPerPixel(image, layout, true);
       OptionalDouble unitsDown = unitsPerPixel(image, layout, false);
-      if (image.width().isEmpty()
-          || image.height().isEmpty()
+      if (image.trueWidth().isEmpty()
+          || image.trueHeight().isEmpty()
           || unitsAcross.isEmpty()
           || unitsDown.isEmpty()) {
         return Optional.empty();
       }
-      width = Math.max(width, image.width().getAsInt() * unitsAcross.getAsDouble());
-      height = Math.max(height, image.height().getAsInt() * unitsDown.getAsDouble());
+      width = Math.max(width, image.trueWidth().getAsInt() * unitsAcross.getAsDouble());
+      height = Math.max(height, image.trueHeight().getAsInt() * unitsDown.getAsDouble());
     }
     return images.isEmpty() ? Optional.empty() : Optional.of(new Area(width, height));
   }

@@ -103,8 +103,8 @@ final class ImageLimitsRule implements Rule {
       ExaminedImage image, List<ImageSizeLimit> sizes, int version, FindingLog log) {
     if (image.density().isEmpty()
         || image.position().isEmpty()
-        || image.width().isEmpty()
-        || image.height().isEmpty()) {
+        || image.trueWidth().isEmpty()
+        || image.trueHeight().isEmpty()) {
       return;
     }
     String position = Integer.toString(image.position().getAsInt());
@@ -120,8 +120,8 @@ final class ImageLimitsRule implements Rule {
 
   private static void checkSize(ExaminedImage image, ImageSizeLimit limit, FindingLog log) {
     PixelDensity density = image.density().orElseThrow();
-    double width = image.width().getAsInt() / density.horizontalPpi() * MM_PER_INCH;
-    double height = image.height().getAsInt() / density.verticalPpi() * MM_PER_INCH;
+    double width = image.trueWidth().getAsInt() / density.horizontalPpi() * MM_PER_INCH;
+    double height = image.trueHeight().getAsInt() / density.verticalPpi() * MM_PER_INCH;
     double excess = Math.max(width / limit.maxWidthMm(), height / limit.maxHeightMm()) - 1;
     // A scale of 500 pixels to the inch is also written as 19.69 to the millimetre.
     if (width <= limit.maxWidthMm() + 0.05 && height <= limit.maxHeightMm() + 0.05) {

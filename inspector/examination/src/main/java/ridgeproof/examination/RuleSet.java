@@ -10,6 +10,7 @@ final class RuleSet {
   private static final List<Rule> RULES =
       List.of(
           new LayoutRule(),
+          new CodeCaseRule(),
           new ResolutionFieldsRule(),
           new IdcRule(),
           new PositionRule(),

@@ -57,11 +57,11 @@ final class SegmentShapeRule implements Rule {
 
   /** An edge may lie on the far edge of the last pixel, so that it equals the size of the image. */
   private static void checkWithin(Segment segment, ExaminedImage image, FindingLog log) {
-    if (image.width().isEmpty() || image.height().isEmpty()) {
+    if (image.trueWidth().isEmpty() || image.trueHeight().isEmpty()) {
       return;
     }
-    int width = image.width().getAsInt();
-    int height = image.height().getAsInt();
+    int width = image.trueWidth().getAsInt();
+    int height = image.trueHeight().getAsInt();
     int right = Math.max(segment.left(), segment.right());
     int bottom = Math.max(segment.top(), segment.bottom());
     if (right > width || bottom > height) {

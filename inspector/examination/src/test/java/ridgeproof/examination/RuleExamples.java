@@ -113,6 +113,7 @@ final class RuleExamples {
         "RP-FLD-013",
         () -> SampleCard.rolledTagged().with(1, draft -> draft.with(2, "0201")).bytes());
     add("RP-FLD-016", () -> SampleCard.rolled().with(1, draft -> draft.with(10, "")).bytes());
+    add("RP-FLD-035", () -> tagged(draft -> draft.with(11, "wsq20")).bytes());
     add("RP-COD-001", () -> tagged(draft -> draft.with(11, "ZIP99")).bytes());
   }
 

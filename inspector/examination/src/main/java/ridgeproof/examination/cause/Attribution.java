@@ -2,8 +2,11 @@ package ridgeproof.examination.cause;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import ridgeproof.finding.CausedBy;
 import ridgeproof.finding.Finding;
 
@@ -36,7 +39,7 @@ public record Attribution(List<Finding> shown, List<Finding> every) {
         explained[roots[i]]++;
       }
     }
-    for (Finding finding : findings) {
+    for (Finding finding : withoutCauses(findings, causes)) {
       Optional<Integer> cause = first(causes, finding, causes.size());
       if (cause.isPresent()) {
         int root = roots[cause.get()];
@@ -60,6 +63,13 @@ public record Attribution(List<Finding> shown, List<Finding> every) {
     }
     every.addAll(consequences);
     return new Attribution(shown, every);
+  }
+
+  /** A finding that is a cause itself is reported as such. */
+  private static List<Finding> withoutCauses(List<Finding> findings, List<Cause> causes) {
+    Set<Finding> reported = Collections.newSetFromMap(new IdentityHashMap<>());
+    causes.forEach(cause -> reported.add(cause.finding()));
+    return findings.stream().filter(finding -> !reported.contains(finding)).toList();
   }
 
   /** The cause behind each cause: itself, or an earlier one that explains it. */

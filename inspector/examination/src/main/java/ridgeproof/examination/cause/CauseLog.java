@@ -33,6 +33,11 @@ public final class CauseLog {
     causes.add(new Cause(one.findings().get(0), consequences));
   }
 
+  /** A finding that was reported already and explains others. */
+  public void add(Finding finding, Consequences consequences) {
+    causes.add(new Cause(finding, consequences.onlyWhere(other -> other != finding)));
+  }
+
   /** Adds a finding that could only be seen once a damage was undone. */
   public void reveal(Finding finding) {
     revealed.add(finding);

@@ -75,6 +75,7 @@ public final class Consequences {
     return new Consequences(reach.or(other.reach));
   }
 
+  /** Whether it is one of them. */
   public boolean include(Finding finding) {
     return reach.test(finding);
   }
