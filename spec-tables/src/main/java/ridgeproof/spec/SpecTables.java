@@ -329,7 +329,8 @@ public final class SpecTables {
                 new FileSignature(
                     row.required("hex"),
                     row.parse("offset", Integer::parseInt),
-                    row.required("kind")))
+                    row.required("kind"),
+                    row.optional("rule")))
         .toList();
   }
 

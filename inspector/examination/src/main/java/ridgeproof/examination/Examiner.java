@@ -8,7 +8,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import ridgeproof.examination.cause.Attribution;
 import ridgeproof.examination.cause.Cause;
+import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.Repetitions;
+import ridgeproof.examination.transport.Reading;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.spec.SpecTables;
@@ -43,22 +45,13 @@ public final class Examiner {
     Transaction transaction = new TransactionReader(tables, limits).read(source);
     List<ExaminedImage> images = new ImageRecords(transaction, tables).all();
     if (options.depth() != Depth.STRUCTURE) {
-      images = new ImageOpener(options, sight(transaction, options)).open(images);
+      images = new ImageOpener(options, sight(transaction, options)).open(images, source.length());
     }
     Optional<SequenceFacts> sequence = SequenceFacts.of(images, threshold(options));
     HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
-    Examinee examinee =
-        new Examinee(
-            transaction,
-            tables,
-            options.depth(),
-            images,
-            heldTo.profile().filter(profile -> !profile.prints().isEmpty()),
-            heldTo.named(),
-            options,
-            sequence);
+    Examinee examinee = examinee(transaction, images, sequence, options);
     List<Finding> found = found(examinee);
-    Attribution attribution = Attribution.of(found, causes(examinee, found));
+    Attribution attribution = attribute(examinee, found);
     List<Finding> findings = Repetitions.gathered(inOrder(attribution.shown()));
     return new FindingsReport(
         transaction,
@@ -76,6 +69,23 @@ public final class Examiner {
         Verdict.of(transaction, findings));
   }
 
+  private Examinee examinee(
+      Transaction transaction,
+      List<ExaminedImage> images,
+      Optional<SequenceFacts> sequence,
+      ExaminationOptions options) {
+    HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
+    return new Examinee(
+        transaction,
+        tables,
+        options.depth(),
+        images,
+        heldTo.profile().filter(profile -> !profile.prints().isEmpty()),
+        heldTo.named(),
+        options,
+        sequence);
+  }
+
   /** What reading and the rules found, as the agency's profile judges it. */
   private List<Finding> found(Examinee examinee) {
     List<Finding> found = new ArrayList<>(examinee.transaction().findings());
@@ -88,10 +98,25 @@ public final class Examiner {
     return found;
   }
 
-  private static List<Cause> causes(Examinee examinee, List<Finding> found) {
-    return CauseSet.establish(examinee, found).stream()
-        .map(cause -> new Cause(judged(cause.finding(), examinee.options()), cause.consequences()))
-        .toList();
+  private Attribution attribute(Examinee examinee, List<Finding> found) {
+    ExaminationOptions options = examinee.options();
+    CauseLog log = CauseSet.establish(examinee, found, bytes -> structure(bytes, options));
+    List<Finding> all = new ArrayList<>(found);
+    log.revealed().forEach(finding -> all.add(judged(finding, options)));
+    return Attribution.of(
+        all,
+        log.causes().stream()
+            .map(cause -> new Cause(judged(cause.finding(), options), cause.consequences()))
+            .toList());
+  }
+
+  /** What reading other bytes and the rules that open no image find. */
+  private Reading structure(ByteSource bytes, ExaminationOptions options) {
+    Transaction transaction = new TransactionReader(tables, limits).read(bytes);
+    List<ExaminedImage> images = new ImageRecords(transaction, tables).all();
+    return new Reading(
+        transaction,
+        found(examinee(transaction, images, Optional.empty(), options.withDepth(Depth.STRUCTURE))));
   }
 
   /** By record, those of the file as a whole first, and the worst first. */

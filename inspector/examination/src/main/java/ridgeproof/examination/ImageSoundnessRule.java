@@ -1,7 +1,9 @@
 package ridgeproof.examination;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -13,10 +15,18 @@ import ridgeproof.transaction.ByteRange;
 /** The image is there and its bytes are whole. */
 final class ImageSoundnessRule implements Rule {
 
+  private static final String FILE_LIMIT = "RP-IMG-070";
+
   @Override
   public Set<String> ids() {
     return Set.of(
-        "RP-IMG-006", "RP-IMG-007", "RP-IMG-011", "RP-IMG-013", "RP-IMG-014", "RP-IMG-015");
+        "RP-IMG-006",
+        "RP-IMG-007",
+        "RP-IMG-011",
+        "RP-IMG-013",
+        "RP-IMG-014",
+        "RP-IMG-015",
+        FILE_LIMIT);
   }
 
   @Override
@@ -29,6 +39,34 @@ final class ImageSoundnessRule implements Rule {
         reportDefects(image, log);
       }
     }
+    reportFileLimit(examinee.images(), log);
+  }
+
+  /** One finding for the file: past the limit every further image would have the same. */
+  private static void reportFileLimit(List<ExaminedImage> images, FindingLog log) {
+    List<ExaminedImage> left =
+        images.stream().filter(image -> fileLimit(image).isPresent()).toList();
+    if (!left.isEmpty()) {
+      ExaminedImage first = left.get(0);
+      ImageDefect defect = fileLimit(first).orElseThrow();
+      log.add(
+          FILE_LIMIT,
+          first.location().at(new ByteRange(defect.offset(), 0)),
+          Observed.of(
+              String.format(
+                  Locale.ROOT,
+                  "%d of %d images not fully examined; the first: %s",
+                  left.size(),
+                  images.size(),
+                  defect.detail())),
+          "images that are plausible for the size of the file");
+    }
+  }
+
+  private static Optional<ImageDefect> fileLimit(ExaminedImage image) {
+    return image.decodingDefects().stream()
+        .filter(defect -> defect.kind() == ImageDefect.Kind.FILE_LIMIT)
+        .findFirst();
   }
 
   /** A record that declares its finger missing has no image, and that is right. */
@@ -102,6 +140,9 @@ final class ImageSoundnessRule implements Rule {
           log.add("RP-IMG-007", place, Observed.of(defect.detail()), "the image and nothing more");
       case LIMIT ->
           log.add("RP-IMG-015", place, Observed.of(defect.detail()), "an image within the limit");
+      case FILE_LIMIT -> {
+        // One finding for the whole file tells of it.
+      }
     }
   }
 }

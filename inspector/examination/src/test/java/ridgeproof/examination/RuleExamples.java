@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -138,7 +139,7 @@ final class RuleExamples {
         "RP-TXN-009",
         () -> SampleCard.rolled().withField(16, SampleCard.number(4, 3, 1, 1)).bytes());
     add("RP-TXN-010", () -> ofType("CAR", withPrints(13, 14, 15)).bytes());
-    add("RP-TXN-040", () -> SampleCard.rolled().without(FIRST_PRINT).without(FIRST_PRINT).bytes());
+    add("RP-TXN-040", () -> ofType("FAUF", withPrints(13, 14)).bytes());
     add("RP-TXN-041", () -> withoutPrints().bytes());
     add("RP-TXN-042", () -> SampleCard.rolled().without(FIRST_PRINT + 13).bytes());
     add("RP-TXN-043", () -> ofType("FVR", withPrints(1)).bytes());
@@ -203,6 +204,19 @@ final class RuleExamples {
                 ExaminationOptions.standard()
                     .withDepth(Depth.IMAGES)
                     .withImageLimits(new DecodingLimits(100, Duration.ofSeconds(9)))));
+    offending.put(
+        "RP-IMG-070",
+        () ->
+            SampleCard.examine(
+                SampleCard.rolled().bytes(),
+                ExaminationOptions.standard()
+                    .withDepth(Depth.IMAGES)
+                    .withImageLimits(
+                        new DecodingLimits(
+                            1_000_000,
+                            Duration.ofSeconds(9),
+                            OptionalLong.of(100),
+                            Duration.ofSeconds(9)))));
     add("RP-IMG-016", () -> wsq(GrayImage.owning(400, 400, new byte[160_000])).bytes());
     add("RP-IMG-017", () -> tagged(d -> d.with(10, "1000")).bytes());
     add(

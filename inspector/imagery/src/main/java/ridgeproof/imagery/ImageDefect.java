@@ -14,7 +14,9 @@ public record ImageDefect(Kind kind, int offset, String detail) {
     DAMAGE,
     /** Bytes after the end of the image. */
     TRAILING_BYTES,
-    /** A limit of ours stopped the work. */
-    LIMIT
+    /** A limit of ours for one image stopped the work. */
+    LIMIT,
+    /** A limit of ours for all images of the file stopped the work. */
+    FILE_LIMIT
   }
 }

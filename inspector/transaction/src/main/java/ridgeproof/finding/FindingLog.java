@@ -15,6 +15,8 @@ import ridgeproof.spec.SpecTables;
 public final class FindingLog {
 
   private static final String STRUCTURE = "STR";
+  private static final int LENGTH_FIELD = 1;
+  private static final String WRONG_LENGTH = "RP-STR-004";
 
   private final SpecTables tables;
   private final List<Finding> findings = new ArrayList<>();
@@ -62,7 +64,9 @@ public final class FindingLog {
             observed,
             required,
             fill(rule.explanation(), location, required),
-            fill(rule.remedy(), location, required),
+            isLength(location)
+                ? fill(tables.catalogue().rule(WRONG_LENGTH).remedy(), location, required)
+                : fill(rule.remedy(), location, required),
             basis,
             evidence));
   }
@@ -79,6 +83,11 @@ public final class FindingLog {
   /** Everything collected so far, in order. */
   public List<Finding> findings() {
     return List.copyOf(findings);
+  }
+
+  /** A length is computed by the station; editing it would make a damaged file look whole. */
+  private static boolean isLength(Location location) {
+    return location.field().map(FieldNumber::field).orElse(0) == LENGTH_FIELD;
   }
 
   private String fill(String text, Location location, String required) {

@@ -2,6 +2,7 @@ package ridgeproof.examination.cause;
 
 import java.util.ArrayList;
 import java.util.List;
+import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
@@ -13,6 +14,7 @@ public final class CauseLog {
 
   private final SpecTables tables;
   private final List<Cause> causes = new ArrayList<>();
+  private final List<Finding> revealed = new ArrayList<>();
 
   public CauseLog(SpecTables tables) {
     this.tables = tables;
@@ -29,6 +31,15 @@ public final class CauseLog {
     FindingLog one = new FindingLog(tables, 1);
     one.add(ruleId, location, observed, required, evidence);
     causes.add(new Cause(one.findings().get(0), consequences));
+  }
+
+  /** Adds a finding that could only be seen once a damage was undone. */
+  public void reveal(Finding finding) {
+    revealed.add(finding);
+  }
+
+  public List<Finding> revealed() {
+    return List.copyOf(revealed);
   }
 
   public List<Cause> causes() {

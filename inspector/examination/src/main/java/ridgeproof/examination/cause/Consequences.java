@@ -24,6 +24,16 @@ public final class Consequences {
     return new Consequences(finding -> false);
   }
 
+  /** Every other finding: for a file that is something else, or wrapped in something else. */
+  public static Consequences all() {
+    return new Consequences(finding -> true);
+  }
+
+  /** The findings of which this holds. */
+  public static Consequences where(Predicate<Finding> condition) {
+    return new Consequences(condition);
+  }
+
   /** These findings and no equal ones: for a cause that was proved by undoing it. */
   public static Consequences exactly(Collection<Finding> findings) {
     Set<Finding> explained = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -65,7 +75,7 @@ public final class Consequences {
     return new Consequences(reach.or(other.reach));
   }
 
-  boolean include(Finding finding) {
+  public boolean include(Finding finding) {
     return reach.test(finding);
   }
 }

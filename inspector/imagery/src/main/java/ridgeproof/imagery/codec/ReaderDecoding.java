@@ -60,8 +60,13 @@ final class ReaderDecoding {
   private void cancel() {
     input.cancel();
     ImageReader running = reader;
-    if (running != null) {
+    if (running == null) {
+      return;
+    }
+    try {
       running.abort();
+    } catch (IllegalStateException e) {
+      // The JDK's JPEG reader lets no other thread abort it; its next read of the input fails.
     }
   }
 

@@ -45,10 +45,17 @@ final class TimedDecoding {
       Thread.currentThread().interrupt();
       return Decoding.failed(new ImageDefect(Kind.LIMIT, offset, "decoding was interrupted"));
     } catch (ExecutionException e) {
-      if (e.getCause() instanceof OutOfMemoryError tooLittle) {
-        throw tooLittle; // a finding would make the verdict depend on the memory of a machine
-      }
+      rethrowOutOfMemory(e.getCause());
       return Decoding.failed(new ImageDefect(Kind.DAMAGE, offset, reason(e.getCause())));
+    }
+  }
+
+  /** A finding would make the verdict depend on the memory of a machine. */
+  private static void rethrowOutOfMemory(Throwable failure) {
+    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      if (cause instanceof OutOfMemoryError tooLittle) {
+        throw tooLittle;
+      }
     }
   }
 
