@@ -3,6 +3,8 @@ package ridgeproof.examination;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
@@ -24,6 +26,7 @@ final class DeclaredMissingRule implements Rule {
     Positions positions = new Positions(examinee.tables());
     MissingFingers missing = new MissingFingers(examinee);
     double blankShare = examinee.tables().pixelLimits().limit("blank-share").share();
+    Set<Integer> imaged = new TreeSet<>();
     for (int finger : missing.fingers()) {
       MissingFingers.Declaration declaration = missing.of(finger).orElseThrow();
       List<ExaminedImage> images =
@@ -37,6 +40,7 @@ final class DeclaredMissingRule implements Rule {
             Observed.of("finger " + finger + ", " + declaration.reason()),
             "no image");
       } else {
+        imaged.add(finger);
         log.add(
             IMAGED,
             declaration.location(),
@@ -46,7 +50,14 @@ final class DeclaredMissingRule implements Rule {
             "either the annotation or the image");
       }
     }
-    examinee.images().forEach(image -> checkSlap(image, log));
+    // A finger that an image of its own shows is no news in the slap.
+    examinee.images().stream()
+        .filter(image -> shown(image, positions).noneMatch(imaged::contains))
+        .forEach(image -> checkSlap(image, log));
+  }
+
+  private static Stream<Integer> shown(ExaminedImage image, Positions positions) {
+    return image.positions().stream().flatMap(position -> positions.fingers(position).stream());
   }
 
   private static boolean showsOnly(ExaminedImage image, int finger, Positions positions) {
