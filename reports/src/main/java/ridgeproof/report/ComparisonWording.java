@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.comparison.FingerComparison;
@@ -65,10 +66,11 @@ final class ComparisonWording {
     if (showPersonal) {
       return false;
     }
-    return difference.item().isPresent()
-        ? first.isPersonal(difference.field(), difference.item().getAsInt())
-            || second.isPersonal(difference.field(), difference.item().getAsInt())
-        : first.isPersonal(difference.field()) || second.isPersonal(difference.field());
+    return IntStream.rangeClosed(difference.item().orElse(1), difference.items())
+        .anyMatch(
+            item ->
+                first.isPrivate(difference.field(), item)
+                    || second.isPrivate(difference.field(), item));
   }
 
   /** A text of a difference as it may be shown: of a long one the part that differs. */
@@ -139,9 +141,13 @@ final class ComparisonWording {
           pixels.mean());
     }
     if (image instanceof ImageDifference.DifferentSize size) {
-      return "%d x %d became %d x %d pixels"
-          .formatted(
-              size.firstWidth(), size.firstHeight(), size.secondWidth(), size.secondHeight());
+      return String.format(
+          Locale.ROOT,
+          "%d x %d became %d x %d pixels",
+          size.firstWidth(),
+          size.firstHeight(),
+          size.secondWidth(),
+          size.secondHeight());
     }
     if (image instanceof ImageDifference.NotDecoded decoded) {
       return decoded.first()

@@ -13,7 +13,8 @@ import ridgeproof.transaction.LogicalRecord;
 import ridgeproof.transaction.Subfield;
 
 /**
- * The values of fields as a report may show them: inert, and masked where they tell of a person.
+ * The values of fields as a report may show them: inert, and masked where no row says that they are
+ * public.
  */
 final class FieldValues {
 
@@ -34,24 +35,19 @@ final class FieldValues {
     return tables.layout(number.recordType()).field(number, version);
   }
 
-  /** Whether a value tells of a person; what no layout knows might. */
-  boolean isPersonal(FieldNumber number, int item) {
-    return row(number).map(FieldRow::personal).orElse(number.recordType() != 1)
-        || tables.layout(number.recordType()).items(number, version).stream()
-            .filter(row -> row.item().orElse(0) == item)
-            .anyMatch(FieldRow::personal);
+  /** Whether a value is masked: it is shown only where its row says that it is public. */
+  boolean isPrivate(FieldNumber number, int item) {
+    return !tables.layout(number.recordType()).isPublic(number, item, version);
   }
 
-  /** Whether any part of a field tells of a person. */
-  boolean isPersonal(FieldNumber number) {
-    return row(number).map(FieldRow::personal).orElse(number.recordType() != 1)
-        || tables.layout(number.recordType()).items(number, version).stream()
-            .anyMatch(FieldRow::personal);
+  /** Whether any part of a field is masked, so far as rows describe it. */
+  boolean isPrivate(FieldNumber number) {
+    return !tables.layout(number.recordType()).isPublic(number, version);
   }
 
   /** One item. */
   String item(FieldNumber number, int item, String text) {
-    return !showPersonal && !text.isEmpty() && isPersonal(number, item)
+    return !showPersonal && !text.isEmpty() && isPrivate(number, item)
         ? SafeText.MASKED
         : SafeText.of(text);
   }
@@ -71,11 +67,14 @@ final class FieldValues {
   }
 
   /** How much data a field holds, and how it begins. */
-  static String data(LogicalRecord record, Field field) {
+  String data(LogicalRecord record, Field field) {
     ByteSource bytes = record.dataOf(field);
+    if (!showPersonal && isPrivate(field.number())) {
+      return String.format(Locale.ROOT, "%,d bytes of data %s", bytes.length(), SafeText.MASKED);
+    }
     StringBuilder hex = new StringBuilder();
     for (int i = 0; i < Math.min(FIRST_BYTES, bytes.length()); i++) {
-      hex.append("%02X ".formatted(bytes.byteAt(i)));
+      hex.append(String.format(Locale.ROOT, "%02X ", bytes.byteAt(i)));
     }
     return String.format(
         Locale.ROOT,

@@ -109,7 +109,8 @@ public final class JsonReport {
   private void writeTransaction(FindingsReport report) throws IOException {
     json.writeObjectFieldStart("transaction");
     if (report.transaction().header().isPresent()) {
-      json.writeStringField("version", "%04d".formatted(report.transaction().version()));
+      json.writeStringField(
+          "version", String.format(Locale.ROOT, "%04d", report.transaction().version()));
       writeOptional("typeOfTransaction", report.transaction().typeOfTransaction());
       json.writeStringField("characterSet", report.transaction().encoding().code());
     }
@@ -117,6 +118,12 @@ public final class JsonReport {
       json.writeObjectFieldStart("profile");
       json.writeStringField("name", report.profile().get().name());
       json.writeBooleanField("implied", !report.profileNamed());
+      json.writeEndObject();
+    }
+    if (!report.transaction().records().isEmpty()) {
+      json.writeObjectFieldStart("completeness");
+      json.writeBooleanField("checkedByType", report.completenessGap().isEmpty());
+      writeOptional("why", report.completenessGap());
       json.writeEndObject();
     }
     json.writeEndObject();

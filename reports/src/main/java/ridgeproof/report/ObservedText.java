@@ -8,12 +8,12 @@ import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.transaction.Field;
-import ridgeproof.transaction.Item;
 import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.transaction.Subfield;
 
 /**
- * What findings observed, masked where it tells of a person: where the rule says so, and where the
- * words repeat a value of a personal field.
+ * What findings observed, masked where the rule says that it tells of a person, and where the words
+ * repeat a value that no row calls public.
  */
 final class ObservedText {
 
@@ -59,16 +59,24 @@ final class ObservedText {
       return false;
     }
     Optional<Field> field = records.get(ordinal - 1).field(number.get());
-    return field.isPresent()
-        && values.isPersonal(number.get())
-        && repeats(field.get(), finding.observed().text());
+    return field.isPresent() && repeats(field.get(), finding.observed().text());
   }
 
-  private static boolean repeats(Field field, String text) {
-    return field.subfields().size() > MOST_SEARCHED
-        || field.subfields().stream()
-            .flatMap(subfield -> subfield.items().stream().limit(MOST_SEARCHED))
-            .map(Item::text)
-            .anyMatch(value -> !value.isEmpty() && text.contains(value));
+  /** Whether the words hold a value of the field that is masked. */
+  private boolean repeats(Field field, String text) {
+    if (field.subfields().size() > MOST_SEARCHED && values.isPrivate(field.number())) {
+      return true;
+    }
+    return field.subfields().stream().anyMatch(subfield -> repeats(field, subfield, text));
+  }
+
+  private boolean repeats(Field field, Subfield subfield, String text) {
+    for (int item = 1; item <= subfield.items().size(); item++) {
+      String value = subfield.text(item);
+      if (!value.isEmpty() && text.contains(value) && values.isPrivate(field.number(), item)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

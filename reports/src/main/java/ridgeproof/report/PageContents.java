@@ -84,7 +84,11 @@ final class PageContents {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()), false));
     if (!report.transaction().records().isEmpty()) {
-      facts.add(new Fact("Version", "%04d".formatted(report.transaction().version()), false));
+      facts.add(
+          new Fact(
+              "Version",
+              String.format(Locale.ROOT, "%04d", report.transaction().version()),
+              false));
       report
           .transaction()
           .typeOfTransaction()
@@ -98,6 +102,8 @@ final class PageContents {
                   + " images",
               false));
       facts.add(new Fact("Held to", SafeText.of(Wording.heldTo(report)), false));
+      Wording.completenessGap(report)
+          .ifPresent(gap -> facts.add(new Fact("Completeness", SafeText.of(gap), false)));
     }
     facts.add(
         new Fact(

@@ -80,6 +80,7 @@ public final class TextReport {
       line.append(", ").append(report.images().size());
       line.append(report.images().size() == 1 ? " image" : " images");
       line.append(". Held to: ").append(SafeText.of(Wording.heldTo(report)));
+      Wording.completenessGap(report).ifPresent(gap -> line.append(". ").append(gap));
     }
     return line + ".";
   }

@@ -66,7 +66,7 @@ final class TicketContents {
     fact(lines, "Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()));
     Optional<LogicalRecord> header = report.transaction().header();
     if (header.isPresent()) {
-      fact(lines, "Version", "%04d".formatted(report.transaction().version()));
+      fact(lines, "Version", String.format(Locale.ROOT, "%04d", report.transaction().version()));
       fact(
           lines,
           "Type of transaction",
@@ -74,6 +74,7 @@ final class TicketContents {
       fact(lines, "Control number", header.get().text(CONTROL_NUMBER).orElse("not said"));
       fact(lines, "Records", records());
       fact(lines, "Held to", Wording.heldTo(report));
+      Wording.completenessGap(report).ifPresent(gap -> fact(lines, "Completeness", gap));
       report.relaxed().forEach(rule -> fact(lines, "Laxer than published", wording.relaxed(rule)));
     }
     fact(
@@ -177,7 +178,7 @@ final class TicketContents {
     boolean personal =
         finding.observed().personal()
             || place.field().isPresent()
-                && values.isPersonal(place.field().get(), place.item().orElse(1));
+                && values.isPrivate(place.field().get(), place.item().orElse(1));
     return personal ? SafeText.MASKED : SafeText.of(finding.observed().text());
   }
 

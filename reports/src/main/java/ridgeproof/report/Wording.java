@@ -120,8 +120,13 @@ final class Wording {
 
   /** A rule that a profile made laxer, in one line. */
   String relaxed(RelaxedRule rule) {
-    return "%s %s: %s, published %s"
-        .formatted(rule.ruleId(), ruleTitle(rule), rule.now(), rule.published());
+    return String.format(
+        Locale.ROOT,
+        "%s %s: %s, published %s",
+        rule.ruleId(),
+        ruleTitle(rule),
+        rule.now(),
+        rule.published());
   }
 
   String ruleTitle(RelaxedRule rule) {
@@ -135,7 +140,7 @@ final class Wording {
     location
         .recordType()
         .ifPresent(type -> place.append(place.isEmpty() ? "" : ", ").append("Type-").append(type));
-    location.idc().ifPresent(idc -> place.append(", IDC %02d".formatted(idc)));
+    location.idc().ifPresent(idc -> place.append(String.format(Locale.ROOT, ", IDC %02d", idc)));
     location
         .position()
         .ifPresent(code -> place.append(place.isEmpty() ? "" : ", ").append(position(code)));
@@ -213,7 +218,8 @@ final class Wording {
     return Optional.of(
         others == 1
             ? "This explains 1 further finding, which is not listed."
-            : "This explains %d further findings, which are not listed.".formatted(others));
+            : String.format(
+                Locale.ROOT, "This explains %d further findings, which are not listed.", others));
   }
 
   /** The first places of a fault that is repeated, and how many there are. */
@@ -224,11 +230,12 @@ final class Wording {
             .limit(FIRST_PLACES)
             .toList();
     int more = finding.count() - first.size();
-    return "%d: %s%s"
-        .formatted(
-            finding.count(),
-            first.stream().map(Wording::repeated).collect(Collectors.joining("; ")),
-            more == 0 ? "" : "; and " + more + " more");
+    return String.format(
+        Locale.ROOT,
+        "%d: %s%s",
+        finding.count(),
+        first.stream().map(Wording::repeated).collect(Collectors.joining("; ")),
+        more == 0 ? "" : "; and " + more + " more");
   }
 
   /** As {@link #places}, behind the place of the first; nothing for a single one. */
@@ -242,6 +249,12 @@ final class Wording {
     place.subfield().ifPresent(subfield -> words.add("subfield " + subfield));
     place.item().ifPresent(item -> words.add("item " + item));
     return String.join(" ", words);
+  }
+
+  /** That completeness was not judged by a list, and why; empty where it was. */
+  static Optional<String> completenessGap(FindingsReport report) {
+    String how = report.profile().isPresent() ? "checked only by the contents" : "not checked";
+    return report.completenessGap().map(why -> "Completeness was " + how + ": " + why);
   }
 
   static String ids(List<Finding> findings) {

@@ -42,6 +42,7 @@ public final class SpecTables {
       new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
   private final AgreementTables agreements = new AgreementTables();
   private final ParticularTables particulars = new ParticularTables();
+  private final SubmissionTables submissions = new SubmissionTables();
   private final HarmlessTables harmless = new HarmlessTables();
 
   /** A line of the index of code tables. */
@@ -112,8 +113,11 @@ public final class SpecTables {
     return List.copyOf(recordTypes.values());
   }
 
+  /** The layout of a type; without rows where the standard has no such type. */
   public RecordLayout layout(int recordType) {
-    return layouts.computeIfAbsent(recordType, RecordLayout::load);
+    return recordTypes.containsKey(recordType)
+        ? layouts.computeIfAbsent(recordType, RecordLayout::load)
+        : RecordLayout.unknown(recordType);
   }
 
   public List<CodeTableTitle> codeTables() {
@@ -274,6 +278,11 @@ public final class SpecTables {
     return particulars;
   }
 
+  /** What each type of transaction has to hold. */
+  public SubmissionTables submissions() {
+    return submissions;
+  }
+
   /** What of a transaction tells of nobody. */
   public HarmlessTables harmless() {
     return harmless;
@@ -326,6 +335,18 @@ public final class SpecTables {
   /** The kinds of submission that come with Ridgeproof. */
   public List<SubmissionProfile> profiles() {
     return profiles.get();
+  }
+
+  /**
+   * The kind of submission of that name.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public SubmissionProfile profile(String name) {
+    return profiles().stream()
+        .filter(profile -> profile.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no submission profile " + name));
   }
 
   private static List<SubmissionProfile> readProfiles() {

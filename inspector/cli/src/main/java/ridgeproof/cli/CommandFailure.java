@@ -20,6 +20,18 @@ final class CommandFailure extends RuntimeException {
     return new CommandFailure(ExitStatus.INPUT_OUTPUT, message);
   }
 
+  /**
+   * Too little memory.
+   *
+   * @param what what was to be done
+   */
+  static CommandFailure outOfMemory(String what) {
+    return inputOutput(
+        what
+            + ": not enough memory for Java; give it more, for instance with the environment"
+            + " variable JAVA_TOOL_OPTIONS=-Xmx2g");
+  }
+
   int status() {
     return status;
   }

@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import ridgeproof.examination.ControlNumbers;
 import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.Examiner;
@@ -110,6 +111,7 @@ final class ExamineCommand implements Callable<Integer> {
   @Mixin LimitOptions limits;
 
   private final Console console;
+  private final ControlNumbers controlNumbers = new ControlNumbers();
 
   ExamineCommand(Console console) {
     this.console = console;
@@ -174,16 +176,23 @@ final class ExamineCommand implements Callable<Integer> {
   private int examine(
       Path path, Examiner examiner, ExaminationOptions options, ReportSink reports) {
     InputFile file;
+    FindingsReport report;
     try {
       file = InputFile.open(path, limits.maxFileSize);
+      report = controlNumbers.check(file.facts().name(), examiner.examine(file.bytes(), options));
     } catch (CommandFailure failure) {
-      console.complain(failure.getMessage());
-      reports.unopened(path);
-      return failure.status();
+      return unexamined(path, failure, reports);
+    } catch (OutOfMemoryError e) {
+      return unexamined(path, CommandFailure.outOfMemory(path.toString()), reports);
     }
-    FindingsReport report = examiner.examine(file.bytes(), options);
     reports.add(file, report);
     return ExitStatus.of(report.verdict());
+  }
+
+  private int unexamined(Path path, CommandFailure failure, ReportSink reports) {
+    console.complain(failure.getMessage());
+    reports.unopened(path);
+    return failure.status();
   }
 
   private ReportSink sink(SpecTables tables, List<Path> paths) {

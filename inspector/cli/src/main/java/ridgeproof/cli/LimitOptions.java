@@ -20,6 +20,7 @@ final class LimitOptions {
       names = "--max-records",
       paramLabel = "N",
       defaultValue = "10000",
+      converter = PositiveConverter.class,
       description = "most records of a file that are read, 10000 unless set")
   int maxRecords;
 
@@ -27,6 +28,7 @@ final class LimitOptions {
       names = "--max-pixels",
       paramLabel = "MPX",
       defaultValue = "200",
+      converter = PositiveConverter.class,
       description = "largest image that is decoded, in million pixels, 200 unless set")
   int maxMegapixels;
 
@@ -34,6 +36,7 @@ final class LimitOptions {
       names = "--image-time",
       paramLabel = "SECONDS",
       defaultValue = "60",
+      converter = PositiveConverter.class,
       description = "longest time for one image, 60 seconds unless set")
   int imageSeconds;
 
@@ -41,13 +44,12 @@ final class LimitOptions {
     ReadingLimits standard = ReadingLimits.standard();
     return new ReadingLimits(
         (int) Math.min(maxFileSize, Integer.MAX_VALUE),
-        Math.max(1, maxRecords),
+        maxRecords,
         standard.maxItems(),
         standard.maxFindings());
   }
 
   DecodingLimits decoding() {
-    return new DecodingLimits(
-        Math.max(1, maxMegapixels) * 1_000_000L, Duration.ofSeconds(Math.max(1, imageSeconds)));
+    return new DecodingLimits(maxMegapixels * 1_000_000L, Duration.ofSeconds(imageSeconds));
   }
 }

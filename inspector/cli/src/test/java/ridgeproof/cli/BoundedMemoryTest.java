@@ -92,6 +92,20 @@ class BoundedMemoryTest {
     assertTrue(Files.exists(out));
   }
 
+  /** A verdict would depend on the machine; there is none. */
+  @Test
+  void tooLittleMemoryIsAFailureInOneSentenceAndNoVerdict() throws Exception {
+    Path card = Files.write(folder.resolve("large.an2"), LargeImages.transaction(24));
+    Path out = folder.resolve("report.json");
+    Process process =
+        command("examine", "--format", "json", "--output", out.toString(), card.toString());
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertEquals(74, process.waitFor(), said);
+    assertEquals(1, said.lines().count(), said);
+    assertTrue(said.contains("not enough memory"), said);
+    assertFalse(Files.exists(out));
+  }
+
   @Test
   void aRunThatIsBrokenOffLeavesNothingHalfWritten() throws Exception {
     Path pipe = folder.resolve("pipe");

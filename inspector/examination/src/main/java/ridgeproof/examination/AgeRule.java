@@ -3,6 +3,7 @@ package ridgeproof.examination;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -50,7 +51,7 @@ final class AgeRule implements Rule {
             "RP-PTL-023",
             entry.location(),
             entry.observed(years + " years when printed"),
-            "%.0f to %.0f years".formatted(age.get().least(), age.get().most()),
+            String.format(Locale.ROOT, "%.0f to %.0f years", age.get().least(), age.get().most()),
             Optional.of(age.get().source()),
             List.of());
       }
@@ -74,7 +75,7 @@ final class AgeRule implements Rule {
             "RP-PTL-024",
             entry.location(),
             entry.observed(days + " days before the file"),
-            "at most %.0f days".formatted(limit.get().most()),
+            String.format(Locale.ROOT, "at most %.0f days", limit.get().most()),
             Optional.of(limit.get().source()),
             List.of());
       }

@@ -48,7 +48,7 @@ public final class Examiner {
       images = new ImageOpener(options, sight(transaction, options)).open(images);
     }
     Optional<SequenceFacts> sequence = SequenceFacts.of(images, threshold(options));
-    HeldTo heldTo = HeldTo.of(options, images, tables);
+    HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
     Examinee examinee = examinee(transaction, images, sequence, options);
     List<Finding> found = found(examinee);
     Attribution attribution = attribute(examinee, found);
@@ -74,7 +74,7 @@ public final class Examiner {
       List<ExaminedImage> images,
       Optional<SequenceFacts> sequence,
       ExaminationOptions options) {
-    HeldTo heldTo = HeldTo.of(options, images, tables);
+    HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
     return new Examinee(
         transaction,
         tables,
@@ -120,7 +120,7 @@ public final class Examiner {
   }
 
   /** By record, those of the file as a whole first, and the worst first. */
-  private static List<Finding> inOrder(List<Finding> findings) {
+  static List<Finding> inOrder(List<Finding> findings) {
     return findings.stream()
         .sorted(
             Comparator.comparingInt((Finding finding) -> finding.location().record().orElse(0))

@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
@@ -18,6 +19,8 @@ import ridgeproof.transaction.Subfield;
 /** Repetitions, items and values of one field that is there. */
 final class FieldCheck {
 
+  private static final String OTHER_EDITION = "RP-COD-002";
+
   static final Set<String> IDS =
       Set.of(
           "RP-FLD-002",
@@ -30,7 +33,8 @@ final class FieldCheck {
           "RP-FLD-012",
           "RP-FLD-009",
           "RP-FLD-010",
-          "RP-COD-001");
+          "RP-COD-001",
+          OTHER_EDITION);
 
   private final Examinee examinee;
   private final LogicalRecord record;
@@ -157,9 +161,28 @@ final class FieldCheck {
     } else if (rule.maxLength().isPresent() && length > rule.maxLength().getAsInt()) {
       report(RequirementKind.MAX_LENGTH, place, shown(rule, text), lengths(rule), rule);
     } else if (rule.values().filter(allowed -> !allowed.matches(text, this::knows)).isPresent()) {
-      ValueRule allowed = rule.values().get();
+      reportValue(rule, rule.values().get(), text, place);
+    }
+  }
+
+  /** A code that only another edition has is used out of its time, and is no invention. */
+  private void reportValue(FieldRow rule, ValueRule allowed, String text, Location place) {
+    if (allowed.matches(text, this::knewEver)) {
+      log.add(
+          OTHER_EDITION,
+          place,
+          shown(rule, text),
+          allowed.inWords()
+              + String.format(Locale.ROOT, " in version %04d", examinee.transaction().version()),
+          Optional.of(RequirementKind.VALUES.source(rule)),
+          List.of());
+    } else {
       report(RequirementKind.VALUES, place, shown(rule, text), allowed.inWords(), rule);
     }
+  }
+
+  private boolean knewEver(String table, String code) {
+    return examinee.tables().codes(table).find(code).isPresent();
   }
 
   private boolean knows(String table, String code) {
@@ -168,7 +191,7 @@ final class FieldCheck {
 
   private Observed shown(FieldRow rule, String text) {
     String quoted = "\"" + text + "\"";
-    return rule.personal() || row.personal() ? Observed.personal(quoted) : Observed.of(quoted);
+    return rule.isPublic() ? Observed.of(quoted) : Observed.personal(quoted);
   }
 
   private static String lengths(FieldRow rule) {
@@ -195,6 +218,7 @@ final class FieldCheck {
 
   private void report(
       RequirementKind kind, Location place, Observed observed, String required, FieldRow origin) {
-    log.add(kind.rule(origin), place, observed, required, Optional.of(origin.source()), List.of());
+    log.add(
+        kind.rule(origin), place, observed, required, Optional.of(kind.source(origin)), List.of());
   }
 }

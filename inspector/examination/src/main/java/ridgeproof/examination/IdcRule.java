@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
@@ -31,7 +32,9 @@ final class IdcRule implements Rule {
         log.add(
             "RP-TXN-008",
             Location.of(record),
-            Observed.of("IDC %02d, as record %d has".formatted(key.idc(), first.ordinal())),
+            Observed.of(
+                String.format(
+                    Locale.ROOT, "IDC %02d, as record %d has", key.idc(), first.ordinal())),
             "an IDC of its own");
       }
     }

@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
@@ -61,8 +62,11 @@ final class ImageGroundRule implements Rule {
           "RP-IMG-037",
           image.atData(),
           Observed.of(
-              "ground at gray level %d, print at %d"
-                  .formatted(ground, print.print().quantile(MEDIAN))),
+              String.format(
+                  Locale.ROOT,
+                  "ground at gray level %d, print at %d",
+                  ground,
+                  print.print().quantile(MEDIAN))),
           "dark ridges on a light ground",
           Optional.empty(),
           List.of(Measure.against("ground", ground, "gray levels", dark.value())));
@@ -77,8 +81,13 @@ final class ImageGroundRule implements Rule {
           "RP-IMG-038",
           image.atData(),
           Observed.of(
-              "constant lines: top %d, bottom %d, left %d, right %d"
-                  .formatted(padding.top(), padding.bottom(), padding.left(), padding.right())),
+              String.format(
+                  Locale.ROOT,
+                  "constant lines: top %d, bottom %d, left %d, right %d",
+                  padding.top(),
+                  padding.bottom(),
+                  padding.left(),
+                  padding.right())),
           "the scan alone",
           Optional.of(least.source()),
           List.of(Measure.against("constant lines", padding.widest(), "", least.value())));

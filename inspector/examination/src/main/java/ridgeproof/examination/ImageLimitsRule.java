@@ -2,6 +2,7 @@ package ridgeproof.examination;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
@@ -106,14 +107,16 @@ final class ImageLimitsRule implements Rule {
       log.add(
           "RP-IMG-017",
           image.layout().verticalScale().map(image::at).orElse(image.location()),
-          Observed.of("%.0f and %.0f ppi".formatted(horizontal, vertical)),
+          Observed.of(String.format(Locale.ROOT, "%.0f and %.0f ppi", horizontal, vertical)),
           "the same both ways");
     } else if (!allowed.isEmpty() && allowed.stream().noneMatch(c -> c.admits(horizontal))) {
       log.add(
           "RP-IMG-008",
           image.layout().horizontalScale().map(image::at).orElse(image.location()),
-          Observed.of("%.1f ppi".formatted(horizontal)),
-          String.join(" or ", allowed.stream().map(c -> "%.0f ppi".formatted(c.ppi())).toList()),
+          Observed.of(String.format(Locale.ROOT, "%.1f ppi", horizontal)),
+          String.join(
+              " or ",
+              allowed.stream().map(c -> String.format(Locale.ROOT, "%.0f ppi", c.ppi())).toList()),
           Optional.of(allowed.get(0).source()),
           List.of(Measure.against("resolution", horizontal, "ppi", allowed.get(0).ppi())));
     }
@@ -150,8 +153,9 @@ final class ImageLimitsRule implements Rule {
     log.add(
         excess <= SIZE_TOLERANCE ? "RP-IMG-010" : "RP-IMG-009",
         image.at(image.layout().width()),
-        Observed.of("%.1f x %.1f mm".formatted(width, height)),
-        "at most %.1f x %.1f mm".formatted(limit.maxWidthMm(), limit.maxHeightMm()),
+        Observed.of(String.format(Locale.ROOT, "%.1f x %.1f mm", width, height)),
+        String.format(
+            Locale.ROOT, "at most %.1f x %.1f mm", limit.maxWidthMm(), limit.maxHeightMm()),
         Optional.of(limit.source()),
         List.of(
             Measure.against("width", width, "mm", limit.maxWidthMm()),
@@ -170,11 +174,14 @@ final class ImageLimitsRule implements Rule {
         log.add(
             "RP-IMG-016",
             image.atData(),
-            Observed.of("%.1f : 1".formatted(ratio)),
+            Observed.of(String.format(Locale.ROOT, "%.1f : 1", ratio)),
             ceiling.tolerancePercent() == 0
-                ? "at most %.1f : 1".formatted(ceiling.ratio())
-                : "%.0f : 1, up to %.1f : 1 for an image with much white"
-                    .formatted(ceiling.ratio(), ceiling.most()),
+                ? String.format(Locale.ROOT, "at most %.1f : 1", ceiling.ratio())
+                : String.format(
+                    Locale.ROOT,
+                    "%.0f : 1, up to %.1f : 1 for an image with much white",
+                    ceiling.ratio(),
+                    ceiling.most()),
             Optional.of(ceiling.source()),
             List.of(Measure.against("compression ratio", ratio, "", ceiling.most())));
       }

@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.LinkedHashSet;
+import java.util.Locale;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -58,12 +59,13 @@ final class ImageSoundnessRule implements Rule {
           "RP-IMG-011",
           image.atData(),
           Observed.of(found + " bytes"),
-          "%d bytes for %d x %d pixels of %d bits"
-              .formatted(
-                  expected,
-                  image.width().getAsInt(),
-                  image.height().getAsInt(),
-                  image.bitsPerPixel().getAsInt()));
+          String.format(
+              Locale.ROOT,
+              "%d bytes for %d x %d pixels of %d bits",
+              expected,
+              image.width().getAsInt(),
+              image.height().getAsInt(),
+              image.bitsPerPixel().getAsInt()));
     }
   }
 
@@ -73,7 +75,10 @@ final class ImageSoundnessRule implements Rule {
     image.header().ifPresent(header -> defects.addAll(header.defects()));
     defects.addAll(image.decodingDefects());
     defects.forEach(defect -> report(image, defect, log));
-    boolean unknown = image.header().isPresent() && image.pixels().isEmpty() && defects.isEmpty();
+    boolean unknown =
+        image.header().isPresent()
+            && image.pixels().isEmpty()
+            && defects.stream().noneMatch(ImageSoundnessRule::stopsDecoding);
     if (unknown) {
       log.add(
           "RP-IMG-014",
@@ -81,6 +86,11 @@ final class ImageSoundnessRule implements Rule {
           Observed.of(image.header().get().format().label()),
           "a format that can be decoded");
     }
+  }
+
+  /** Whether it tells by itself why there are no pixels. */
+  private static boolean stopsDecoding(ImageDefect defect) {
+    return defect.kind() == ImageDefect.Kind.DAMAGE || defect.kind() == ImageDefect.Kind.LIMIT;
   }
 
   private static void report(ExaminedImage image, ImageDefect defect, FindingLog log) {

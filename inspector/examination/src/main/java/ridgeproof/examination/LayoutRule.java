@@ -2,6 +2,7 @@ package ridgeproof.examination;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -69,7 +70,8 @@ final class LayoutRule implements Rule {
       log.add(
           "RP-FLD-013",
           Location.of(record),
-          Observed.of("Type-%d in version %04d".formatted(record.type(), version)),
+          Observed.of(
+              String.format(Locale.ROOT, "Type-%d in version %04d", record.type(), version)),
           "a record type of that version");
     }
   }
@@ -114,7 +116,7 @@ final class LayoutRule implements Rule {
           default -> field.isPresent() && !says;
         };
     if (departs) {
-      Optional<Source> source = Optional.of(row.source());
+      Optional<Source> source = Optional.of(kind.source(row));
       log.add(kind.rule(row), place, Observed.of(observed), wanted(kind), source, List.of());
     }
     return says;
@@ -150,7 +152,7 @@ final class LayoutRule implements Rule {
             "RP-FLD-011",
             Location.of(record, field),
             Observed.of(number + (layout.knows(number) ? " of another version" : "")),
-            "a field of version %04d".formatted(version));
+            String.format(Locale.ROOT, "a field of version %04d", version));
       }
     }
   }

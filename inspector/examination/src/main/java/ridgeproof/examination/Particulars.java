@@ -7,6 +7,7 @@ import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.FieldRow;
+import ridgeproof.spec.ParticularRow;
 import ridgeproof.spec.RecordLayout;
 import ridgeproof.spec.Reference;
 import ridgeproof.spec.SpecTables;
@@ -54,6 +55,22 @@ final class Particulars {
     return domain.equalsIgnoreCase(DOMAIN)
         ? Optional.of(new Particulars(examinee.transaction(), examinee.tables()))
         : Optional.empty();
+  }
+
+  /** Whether the file has any field besides LEN and IDC that the lists know for its type. */
+  static boolean anyOfType(Examinee examinee) {
+    List<FieldNumber> listed =
+        examinee.transaction().typeOfTransaction().stream()
+            .flatMap(type -> examinee.tables().particulars().ofTransaction(type).stream())
+            .map(ParticularRow::field)
+            .toList();
+    return of(examinee)
+        .filter(
+            particulars ->
+                listed.isEmpty()
+                    ? !particulars.records().isEmpty()
+                    : listed.stream().anyMatch(particulars::has))
+        .isPresent();
   }
 
   List<LogicalRecord> records() {
@@ -110,7 +127,7 @@ final class Particulars {
             .filter(candidate -> candidate.item().getAsInt() == item)
             .findFirst()
             .or(() -> whole);
-    boolean personal = whole.filter(FieldRow::personal).isPresent();
+    boolean personal = !layout.isPublic(field.number(), item, transaction.version());
     for (int i = 1; i <= field.subfields().size(); i++) {
       Subfield subfield = field.subfields().get(i - 1);
       String text = subfield.text(item);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import ridgeproof.finding.Finding;
@@ -84,7 +85,10 @@ public record RecommendedAction(String remedy, Severity severity, List<Finding> 
             .distinct()
             .limit(MOST_REMEDIES)
             .collect(Collectors.joining(" "));
-    return "Retake the %s. %s After honest retakes the agency's policy decides."
-        .formatted(tables.positionName(image.position().orElse(0)), how);
+    return String.format(
+        Locale.ROOT,
+        "Retake the %s. %s After honest retakes the agency's policy decides.",
+        tables.positionName(image.position().orElse(0)),
+        how);
   }
 }

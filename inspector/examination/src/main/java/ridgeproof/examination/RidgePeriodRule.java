@@ -2,6 +2,7 @@ package ridgeproof.examination;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
@@ -103,22 +104,25 @@ final class RidgePeriodRule implements Rule {
         "RP-IMG-040",
         Location.file(),
         Observed.of(
-            observed(median) + ", as in %d of %d images".formatted(odd.size(), periods.size())),
+            observed(median)
+                + String.format(
+                    Locale.ROOT, ", as in %d of %d images", odd.size(), periods.size())),
         required(limit),
         Optional.of(limit.source()),
         evidence(median, limit));
   }
 
   private static String observed(Period period) {
-    return "ridges %.1f pixels apart, %.2f mm at %.0f ppi"
-        .formatted(
-            period.ridges().pixels(),
-            period.millimetres(),
-            period.image().density().orElseThrow().meanPpi());
+    return String.format(
+        Locale.ROOT,
+        "ridges %.1f pixels apart, %.2f mm at %.0f ppi",
+        period.ridges().pixels(),
+        period.millimetres(),
+        period.image().density().orElseThrow().meanPpi());
   }
 
   private static String required(PixelLimit limit) {
-    return "about 0.46 mm, and not beyond %.2f mm".formatted(limit.value());
+    return String.format(Locale.ROOT, "about 0.46 mm, and not beyond %.2f mm", limit.value());
   }
 
   private static List<Measure> evidence(Period period, PixelLimit limit) {

@@ -132,18 +132,48 @@ final class RuleExamples {
                 .without(FIRST_PRINT + 1)
                 .with(2, draft -> draft.with(84, List.of(List.of("02", "XX"))))
                 .bytes());
-    add("RP-TXN-007", () -> withoutPrints().bytes());
+    add("RP-TXN-007", () -> ofType("QQQ", withoutPrints()).bytes());
     add("RP-TXN-008", () -> SampleCard.rolled().plus(SampleCard.binaryPrint(1, 15, 0)).bytes());
     add(
         "RP-TXN-009",
         () -> SampleCard.rolled().withField(16, SampleCard.number(4, 3, 1, 1)).bytes());
+    add("RP-TXN-010", () -> ofType("CAR", withPrints(13, 14, 15)).bytes());
+    add("RP-TXN-040", () -> SampleCard.rolled().without(FIRST_PRINT).without(FIRST_PRINT).bytes());
+    add("RP-TXN-041", () -> withoutPrints().bytes());
+    add("RP-TXN-042", () -> SampleCard.rolled().without(FIRST_PRINT + 13).bytes());
+    add("RP-TXN-043", () -> ofType("FVR", withPrints(1)).bytes());
+    add("RP-TXN-044", () -> ofType("LFIS", withoutPrints()).bytes());
+    add("RP-TXN-045", () -> ofType("ELR", withoutPrints()).bytes());
+    add("RP-TXN-046", () -> ofType("LFIS", withPrints(1)).bytes());
+    add("RP-TXN-047", () -> ofType("IRQ", withPrints(1)).bytes());
+    add("RP-TXN-048", () -> SampleCard.rolled().plus(SampleCard.binaryPrint(15, 15, 0)).bytes());
+    add("RP-TXN-049", () -> SampleCard.rolled().plus(oldMinutiae()).bytes());
+    add("RP-TXN-050", () -> ofType("FRS", withoutPrints()).bytes());
+    add("RP-TXN-051", () -> ofType("IIDS", withoutPrints()).bytes());
+    add("RP-TXN-052", () -> marked("MISS L FGR").bytes());
     add(
-        "RP-TXN-010",
+        "RP-TXN-053",
         () ->
-            withoutPrints()
-                .with(1, draft -> draft.with(4, "CAR"))
-                .plus(SampleCard.taggedPrint(1, 1, 1))
+            marked("TAT L ARM")
+                .without(FIRST_PRINT + 1)
+                .with(2, draft -> draft.with(84, List.of(List.of("02", "XX"))))
                 .bytes());
+  }
+
+  private static SampleCard ofType(String type, SampleCard card) {
+    return card.with(1, draft -> draft.with(4, type));
+  }
+
+  private static SampleCard withPrints(int... positions) {
+    SampleCard card = withoutPrints();
+    for (int position : positions) {
+      card = card.plus(SampleCard.taggedPrint(position, position, position <= 10 ? 1 : 0));
+    }
+    return card;
+  }
+
+  private static SampleCard marked(String mark) {
+    return SampleCard.rolled().with(2, draft -> draft.with(26, mark));
   }
 
   private void images() {

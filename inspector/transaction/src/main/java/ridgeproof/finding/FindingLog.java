@@ -7,12 +7,14 @@ import java.util.OptionalInt;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.RuleRow;
+import ridgeproof.spec.Severity;
 import ridgeproof.spec.Source;
 import ridgeproof.spec.SpecTables;
 
 /** Collects findings while a file is read or examined, and fills the catalogue's texts for each. */
 public final class FindingLog {
 
+  private static final String STRUCTURE = "STR";
   private static final int LENGTH_FIELD = 1;
   private static final String WRONG_LENGTH = "RP-STR-004";
 
@@ -53,10 +55,11 @@ public final class FindingLog {
       return;
     }
     RuleRow rule = tables.catalogue().rule(ruleId);
+    Source basis = source.orElse(rule.source());
     findings.add(
         new Finding(
             rule,
-            rule.severity(),
+            severity(rule, basis),
             location,
             observed,
             required,
@@ -64,8 +67,17 @@ public final class FindingLog {
             isLength(location)
                 ? fill(tables.catalogue().rule(WRONG_LENGTH).remedy(), location, required)
                 : fill(rule.remedy(), location, required),
-            source.orElse(rule.source()),
+            basis,
             evidence));
+  }
+
+  /**
+   * A file is not held for what is only remembered or disputed; how its own bytes fit together
+   * needs no list to be seen.
+   */
+  private static Severity severity(RuleRow rule, Source basis) {
+    boolean soft = !basis.known().isFirm() && !rule.area().equals(STRUCTURE);
+    return soft && rule.severity() == Severity.BLOCKING ? Severity.LIKELY : rule.severity();
   }
 
   /** Everything collected so far, in order. */

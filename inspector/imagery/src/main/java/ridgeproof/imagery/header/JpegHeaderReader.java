@@ -1,6 +1,7 @@
 package ridgeproof.imagery.header;
 
 import java.util.BitSet;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.StringJoiner;
 import ridgeproof.imagery.ImageFormat;
@@ -231,7 +232,8 @@ final class JpegHeaderReader {
     if (!body.startsWith(0, 'J', 'F', 'I', 'F', 0) || !body.has(0, 12)) {
       return;
     }
-    draft.fact("JFIF version", "%d.%02d".formatted(body.byteAt(5), body.byteAt(6)));
+    draft.fact(
+        "JFIF version", String.format(Locale.ROOT, "%d.%02d", body.byteAt(5), body.byteAt(6)));
     int horizontal = body.uint16At(8);
     int vertical = body.uint16At(10);
     switch (body.byteAt(7)) {

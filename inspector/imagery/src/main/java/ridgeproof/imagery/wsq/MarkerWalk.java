@@ -3,6 +3,7 @@ package ridgeproof.imagery.wsq;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -116,7 +117,8 @@ final class MarkerWalk {
     int next = nextMarker(position + 1);
     int end = next < 0 ? source.length() : next;
     if (code >> 8 == 0xFF) {
-      report(Kind.UNKNOWN_MARKER, position, String.format("no WSQ marker: %04X", code));
+      report(
+          Kind.UNKNOWN_MARKER, position, String.format(Locale.ROOT, "no WSQ marker: %04X", code));
     } else {
       report(Kind.STRAY_BYTES, position, end - position + " bytes that belong to no segment");
     }
@@ -259,7 +261,7 @@ final class MarkerWalk {
         report(
             Kind.UNKNOWN_MARKER,
             ff,
-            String.format("%04X inside block %d", codeAt(ff), blocks.size() + 1));
+            String.format(Locale.ROOT, "%04X inside block %d", codeAt(ff), blocks.size() + 1));
         unknownReported = true;
       }
       at = ff + (source.byteAt(ff + 1) == 0xFF ? 1 : MARKER_BYTES);

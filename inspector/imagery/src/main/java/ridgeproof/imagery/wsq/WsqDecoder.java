@@ -58,15 +58,7 @@ public final class WsqDecoder {
               dataBytes + " bytes cannot code " + frame.pixels() + " pixels"));
       return new WsqDecoding(Optional.empty(), codestream, defects, coded, 0);
     }
-    try {
-      return decodeImage(source, codestream, tree, coded, limits, defects);
-    } catch (OutOfMemoryError e) {
-      // The large arrays are all of this one image, so that giving it up sets the heap free again.
-      defects.add(
-          new CodestreamDefect(
-              Kind.OUT_OF_MEMORY, frame.offset(), "no memory for " + frame.pixels() + " pixels"));
-      return new WsqDecoding(Optional.empty(), codestream, defects, coded, 0);
-    }
+    return decodeImage(source, codestream, tree, coded, limits, defects);
   }
 
   private static WsqDecoding decodeImage(
