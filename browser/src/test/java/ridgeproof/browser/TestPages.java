@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -175,7 +176,9 @@ final class TestPages {
     return new Examined(
         story,
         new FileFacts(name, bytes.length, "0123456789abcdef".repeat(4)),
-        examiner.examine(ByteSource.of(bytes), ExaminationOptions.standard()));
+        examiner.examine(
+            ByteSource.of(bytes),
+            ExaminationOptions.standard().withToday(LocalDate.of(2026, 3, 2))));
   }
 
   private TransactionComparison compare(Examined first, Examined second) {

@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import ridgeproof.examination.ControlNumbers;
 import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.Examiner;
@@ -110,6 +111,7 @@ final class ExamineCommand implements Callable<Integer> {
   @Mixin LimitOptions limits;
 
   private final Console console;
+  private final ControlNumbers controlNumbers = new ControlNumbers();
 
   ExamineCommand(Console console) {
     this.console = console;
@@ -177,7 +179,7 @@ final class ExamineCommand implements Callable<Integer> {
     FindingsReport report;
     try {
       file = InputFile.open(path, limits.maxFileSize);
-      report = examiner.examine(file.bytes(), options);
+      report = controlNumbers.check(file.facts().name(), examiner.examine(file.bytes(), options));
     } catch (CommandFailure failure) {
       return unexamined(path, failure, reports);
     } catch (OutOfMemoryError e) {
