@@ -29,6 +29,7 @@ import ridgeproof.report.ComparisonHtml;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.FolderSummary;
 import ridgeproof.report.HtmlReport;
+import ridgeproof.report.NotExamined;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.Ticket;
 import ridgeproof.report.ToolFacts;
@@ -192,7 +193,7 @@ final class TestPages {
     Stream.concat(Stream.of(first), others.stream())
         .forEach(
             each -> summary.add(each.file(), each.report(), fileName(each.story() + " report")));
-    summary.addUnopened(first.file().name());
+    summary.add(new NotExamined(first.file().name(), "permission denied"));
     return summary.page();
   }
 
