@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.comparison.FingerComparison;
@@ -66,11 +67,25 @@ final class ComparisonWording {
     if (showPersonal) {
       return false;
     }
-    return IntStream.rangeClosed(difference.item().orElse(1), difference.items())
-        .anyMatch(
-            item ->
-                first.isPrivate(difference.field(), item)
-                    || second.isPrivate(difference.field(), item));
+    List<Integer> items =
+        IntStream.rangeClosed(difference.item().orElse(1), difference.items()).boxed().toList();
+    return items.stream()
+            .anyMatch(
+                item ->
+                    first.isPrivate(difference.field(), item)
+                        || second.isPrivate(difference.field(), item))
+        || difference.first().filter(text -> isCut(first, difference, items, text)).isPresent()
+        || difference.second().filter(text -> isCut(second, difference, items, text)).isPresent();
+  }
+
+  /** Whether a part of a text is longer than any of its items may be. */
+  private static boolean isCut(
+      FieldValues values, ValueDifference difference, List<Integer> items, String text) {
+    return !items.isEmpty()
+        && Stream.of(text.split(" \\|\\|? "))
+            .anyMatch(
+                part ->
+                    items.stream().allMatch(item -> values.isCut(difference.field(), item, part)));
   }
 
   /** A text of a difference as it may be shown: of a long one the part that differs. */

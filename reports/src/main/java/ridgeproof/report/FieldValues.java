@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import ridgeproof.imagery.ImageFormat;
+import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.SpecTables;
@@ -37,7 +39,19 @@ final class FieldValues {
 
   /** Whether a value is masked: it is shown only where its row says that it is public. */
   boolean isPrivate(FieldNumber number, int item) {
-    return !tables.layout(number.recordType()).isPublic(number, item, version);
+    return publicRow(number, item).isEmpty();
+  }
+
+  private Optional<FieldRow> publicRow(FieldNumber number, int item) {
+    return tables
+        .layout(number.recordType())
+        .item(number, item, version)
+        .filter(FieldRow::isPublic);
+  }
+
+  /** Whether a value is masked or shown in part. */
+  boolean isCut(FieldNumber number, int item, String text) {
+    return publicRow(number, item).filter(row -> row.shown(text).equals(text)).isEmpty();
   }
 
   /** Whether any part of a field is masked, so far as rows describe it. */
@@ -47,9 +61,10 @@ final class FieldValues {
 
   /** One item. */
   String item(FieldNumber number, int item, String text) {
-    return !showPersonal && !text.isEmpty() && isPrivate(number, item)
-        ? SafeText.MASKED
-        : SafeText.of(text);
+    if (showPersonal || text.isEmpty()) {
+      return SafeText.of(text);
+    }
+    return publicRow(number, item).map(row -> SafeText.of(row.shown(text))).orElse(SafeText.MASKED);
   }
 
   /** The items of a subfield in one line. */
@@ -66,11 +81,12 @@ final class FieldValues {
         : String.join(" | ", shown);
   }
 
-  /** How much data a field holds, and how it begins. */
+  /** How much data a field holds, and how it begins where that tells only how it is coded. */
   String data(LogicalRecord record, Field field) {
     ByteSource bytes = record.dataOf(field);
-    if (!showPersonal && isPrivate(field.number())) {
-      return String.format(Locale.ROOT, "%,d bytes of data %s", bytes.length(), SafeText.MASKED);
+    boolean coded = ImageHeaders.formatOf(bytes) != ImageFormat.RAW;
+    if (!showPersonal && (isPrivate(field.number()) || !coded)) {
+      return String.format(Locale.ROOT, "%,d bytes of data", bytes.length());
     }
     StringBuilder hex = new StringBuilder();
     for (int i = 0; i < Math.min(FIRST_BYTES, bytes.length()); i++) {

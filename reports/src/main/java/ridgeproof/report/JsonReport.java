@@ -15,6 +15,7 @@ import ridgeproof.examination.RecommendedAction;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
+import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.Source;
 import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.transaction.ByteRange;
@@ -39,12 +40,15 @@ public final class JsonReport {
   private final Wording wording;
   private final ObservedText observed;
   private final RidgesJson ridges;
+  private final FieldValues values;
 
   private JsonReport(JsonGenerator json, FindingsReport report, RenderOptions options) {
     this.json = json;
     this.options = options;
     this.wording = new Wording(report.tables());
     this.observed = new ObservedText(report, options.showPersonal());
+    this.values =
+        new FieldValues(report.tables(), report.transaction().version(), options.showPersonal());
     this.ridges = new RidgesJson(json, options.showPersonal());
   }
 
@@ -111,6 +115,13 @@ public final class JsonReport {
     if (report.transaction().header().isPresent()) {
       json.writeStringField(
           "version", String.format(Locale.ROOT, "%04d", report.transaction().version()));
+      writeOptional(
+          "statedVersion",
+          report
+              .transaction()
+              .statedVersion()
+              .filter(text -> report.transaction().isVersionAssumed())
+              .map(text -> values.item(new FieldNumber(1, 2), 1, text)));
       writeOptional("typeOfTransaction", report.transaction().typeOfTransaction());
       json.writeStringField("characterSet", report.transaction().encoding().code());
     }
@@ -184,7 +195,10 @@ public final class JsonReport {
       writeInches("widthInches", image.width(), image.density().get().horizontalPpi());
       writeInches("heightInches", image.height(), image.density().get().verticalPpi());
     }
-    writeOptional("compression", image.compression());
+    Optional<FieldNumber> code = image.layout().compression();
+    writeOptional(
+        "compression",
+        image.compression().flatMap(text -> code.map(field -> values.item(field, 1, text))));
     writeOptional("format", image.statedFormat().map(format -> format.label()));
     if (image.compressionRatio().isPresent()) {
       json.writeNumberField("compressionRatio", rounded(image.compressionRatio().get()));

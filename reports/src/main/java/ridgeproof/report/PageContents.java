@@ -84,11 +84,7 @@ final class PageContents {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()), false));
     if (!report.transaction().records().isEmpty()) {
-      facts.add(
-          new Fact(
-              "Version",
-              String.format(Locale.ROOT, "%04d", report.transaction().version()),
-              false));
+      facts.add(new Fact("Version", Wording.version(report), false));
       report
           .transaction()
           .typeOfTransaction()

@@ -71,7 +71,7 @@ public final class TextReport {
     line.append(String.format(Locale.ROOT, "%,d bytes", file.bytes()));
     int records = report.transaction().records().size();
     if (records > 0) {
-      line.append(String.format(Locale.ROOT, ", version %04d", report.transaction().version()));
+      line.append(", version ").append(Wording.version(report));
       report
           .transaction()
           .typeOfTransaction()

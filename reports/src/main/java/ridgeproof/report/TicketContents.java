@@ -66,7 +66,7 @@ final class TicketContents {
     fact(lines, "Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()));
     Optional<LogicalRecord> header = report.transaction().header();
     if (header.isPresent()) {
-      fact(lines, "Version", String.format(Locale.ROOT, "%04d", report.transaction().version()));
+      fact(lines, "Version", Wording.version(report));
       fact(
           lines,
           "Type of transaction",

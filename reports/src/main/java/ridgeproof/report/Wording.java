@@ -16,6 +16,7 @@ import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.spec.Code;
+import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.RecordTypeRow;
 import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
@@ -33,6 +34,8 @@ final class Wording {
   /** How many places of a repeated fault a report names. */
   private static final int FIRST_PLACES = 5;
 
+  private static final FieldNumber VERSION = new FieldNumber(1, 2);
+
   private final SpecTables tables;
   private final Map<String, SpecTables.Document> documents;
 
@@ -48,6 +51,23 @@ final class Wording {
       case HOLD -> "Do not send yet: a bureau that follows the sources will reject this file.";
       case UNREADABLE -> "This file cannot be read as a transaction.";
     };
+  }
+
+  /** The version by which the file was read, and what it states where that is another. */
+  static String version(FindingsReport report) {
+    int version = report.transaction().version();
+    String read = String.format(Locale.ROOT, "%04d", version);
+    FieldValues values = new FieldValues(report.tables(), version, false);
+    if (!report.transaction().isVersionAssumed()) {
+      return read;
+    }
+    return report
+            .transaction()
+            .statedVersion()
+            .map(text -> "stated " + values.item(VERSION, 1, text))
+            .orElse("not stated")
+        + ", read as "
+        + read;
   }
 
   String recordType(int type) {

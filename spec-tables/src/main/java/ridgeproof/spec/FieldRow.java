@@ -58,6 +58,21 @@ public record FieldRow(
         : source;
   }
 
+  /** So much of a value that is too long is enough to see what was entered. */
+  private static final int LEAST_SHOWN = 8;
+
+  /**
+   * A public value as reports may show it: no more than the field holds, since a longer one may
+   * have swallowed what follows it.
+   */
+  public String shown(String value) {
+    int most = Math.max(maxLength.orElse(Integer.MAX_VALUE), LEAST_SHOWN);
+    int length = value.codePointCount(0, value.length());
+    return length <= most
+        ? value
+        : value.substring(0, value.offsetByCodePoints(0, most)) + "\u2026";
+  }
+
   public boolean covers(FieldNumber field) {
     return number.compareTo(field) <= 0 && last.compareTo(field) >= 0;
   }

@@ -16,6 +16,8 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class SpecTables {
 
+  private static final double MM_PER_INCH = 25.4;
+
   private final RuleCatalogue catalogue;
   private final Map<Integer, RecordTypeRow> recordTypes;
   private final Map<String, CodeTableTitle> tableTitles;
@@ -33,6 +35,7 @@ public final class SpecTables {
   private final Lazy<Set<String>> impressionMisfits = new Lazy<>(SpecTables::readImpressionMisfits);
   private final Lazy<List<CompressionCeiling>> compressionCeilings =
       new Lazy<>(SpecTables::readCompressionCeilings);
+  private final Lazy<Map<String, Source>> formatSources = new Lazy<>(SpecTables::readFormatSources);
   private final Lazy<List<FileSignature>> fileSignatures =
       new Lazy<>(SpecTables::readFileSignatures);
   private final Lazy<PixelLimits> pixelLimits = new Lazy<>(PixelLimits::load);
@@ -186,8 +189,8 @@ public final class SpecTables {
                 new ImageSizeLimit(
                     row.parse("record_types", SpecTables::numbers),
                     row.required("position"),
-                    row.parse("max_width_mm", Double::parseDouble),
-                    row.parse("max_height_mm", Double::parseDouble),
+                    row.parse("max_width_in", Double::parseDouble) * MM_PER_INCH,
+                    row.parse("max_height_in", Double::parseDouble) * MM_PER_INCH,
                     row.versions(),
                     row.source()))
         .toList();
@@ -300,6 +303,9 @@ public final class SpecTables {
                 new CompressionCeiling(
                     row.required("format"),
                     row.parse("ratio", Double::parseDouble),
+                    row.optional("bits_per_pixel").stream()
+                        .mapToDouble(cell -> row.parse("bits_per_pixel", Double::parseDouble))
+                        .findFirst(),
                     row.parse("tolerance_percent", Double::parseDouble),
                     row.source()))
         .toList();
@@ -313,6 +319,19 @@ public final class SpecTables {
   /** What measures of ridges are held against. */
   public List<RidgeLimit> ridgeLimits() {
     return ridgeLimits.get();
+  }
+
+  /** The document that describes an image format, by the name of the format. */
+  public Optional<Source> formatSource(String format) {
+    return Optional.ofNullable(formatSources.get().get(format));
+  }
+
+  private static Map<String, Source> readFormatSources() {
+    Map<String, Source> sources = new LinkedHashMap<>();
+    for (Table.Row row : Table.resource("files/formats.csv").rows()) {
+      sources.put(row.required("format"), row.source());
+    }
+    return sources;
   }
 
   /** How files begin that are no transactions, the most telling first. */

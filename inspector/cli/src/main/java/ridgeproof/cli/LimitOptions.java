@@ -1,12 +1,15 @@
 package ridgeproof.cli;
 
 import java.time.Duration;
+import java.util.OptionalLong;
 import picocli.CommandLine.Option;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.transaction.ReadingLimits;
 
 /** The limits that every command reading a file has. */
 final class LimitOptions {
+
+  private static final long MEGA = 1_000_000L;
 
   @Option(
       names = "--max-file-size",
@@ -40,6 +43,24 @@ final class LimitOptions {
       description = "longest time for one image, 60 seconds unless set")
   int imageSeconds;
 
+  @Option(
+      names = "--file-pixels",
+      paramLabel = "MPX",
+      converter = PositiveConverter.class,
+      description = {
+        "most pixels of all images of a file together, in millions, colors counted singly",
+        "(default: 40, and 30 for each million bytes of the file)"
+      })
+  Integer fileMegapixels;
+
+  @Option(
+      names = "--file-time",
+      paramLabel = "SECONDS",
+      defaultValue = "120",
+      converter = PositiveConverter.class,
+      description = "longest time for all images of a file (default: 120 seconds)")
+  int fileSeconds;
+
   ReadingLimits reading() {
     ReadingLimits standard = ReadingLimits.standard();
     return new ReadingLimits(
@@ -50,6 +71,10 @@ final class LimitOptions {
   }
 
   DecodingLimits decoding() {
-    return new DecodingLimits(maxMegapixels * 1_000_000L, Duration.ofSeconds(imageSeconds));
+    return new DecodingLimits(
+        maxMegapixels * MEGA,
+        Duration.ofSeconds(imageSeconds),
+        fileMegapixels == null ? OptionalLong.empty() : OptionalLong.of(fileMegapixels * MEGA),
+        Duration.ofSeconds(fileSeconds));
   }
 }

@@ -14,7 +14,8 @@ import ridgeproof.transaction.Transaction;
 /** The causes that are looked for, those that reach furthest first: the file, the card, a print. */
 final class CauseSet {
 
-  private static final List<CauseRule> RULES = List.of(new DateCauses());
+  private static final List<CauseRule> RULES =
+      List.of(new DateCauses(), new InvertedImages(), new CardCauses(), new OtherHandCause());
 
   private CauseSet() {}
 

@@ -30,6 +30,9 @@ final class CompletenessRule implements Rule {
 
   private static final int FINGERS = 10;
 
+  /** From so many fingers of a hand on they are told in one finding. */
+  private static final int A_GROUP = 3;
+
   /** With more fingers gone than a hand has, what is missing besides is no news. */
   private static final int A_HAND = 5;
 
@@ -112,16 +115,10 @@ final class CompletenessRule implements Rule {
       return !lacking.isEmpty() && absent.containsAll(lacking);
     }
 
-    /**
-     * Whether no published list settles that such a file needs ten fingers: sources disagree, or
-     * the file has neither prints nor biographic fields of its type, whose code only fills the
-     * field.
-     */
+    /** Whether no published list settles that such a file needs ten fingers. */
     private boolean isUnsettled() {
-      return need.isPresent()
-          && ImpliedProfile.of(examinee.images(), tables).isEmpty()
-          && (need.get().source().known() != Source.Knowledge.PUBLISHED
-              || !Particulars.anyOfType(examinee));
+      return ImpliedProfile.of(examinee.images(), tables).isEmpty()
+          && need.filter(type -> type.source().known() != Source.Knowledge.PUBLISHED).isPresent();
     }
 
     private void reportAbsent(Set<Integer> absent) {
@@ -138,8 +135,8 @@ final class CompletenessRule implements Rule {
     }
 
     private void reportGroup(Set<Integer> group, String what) {
-      if (group.size() == 1) {
-        reportPosition(group.iterator().next());
+      if (group.size() < A_GROUP && !positions.isThumbs(group)) {
+        group.forEach(this::reportPosition);
         return;
       }
       boolean whole = what.isEmpty() && positions.isWholeHand(group, set::isDeclared);

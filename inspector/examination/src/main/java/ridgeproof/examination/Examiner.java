@@ -45,7 +45,7 @@ public final class Examiner {
     Transaction transaction = new TransactionReader(tables, limits).read(source);
     List<ExaminedImage> images = new ImageRecords(transaction, tables).all();
     if (options.depth() != Depth.STRUCTURE) {
-      images = new ImageOpener(options, sight(transaction, options)).open(images);
+      images = new ImageOpener(options, sight(transaction, options)).open(images, source.length());
     }
     Optional<SequenceFacts> sequence = SequenceFacts.of(images, threshold(options));
     HeldTo heldTo = HeldTo.of(options, transaction, images, tables);

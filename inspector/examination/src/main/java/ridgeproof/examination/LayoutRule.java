@@ -18,6 +18,7 @@ import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.requirement.RequirementKind;
 import ridgeproof.transaction.Field;
 import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.transaction.Transaction;
 
 /**
  * Every requirement that a row of a record layout states: presence, repetitions, items and values.
@@ -63,6 +64,13 @@ final class LayoutRule implements Rule {
     return foreign;
   }
 
+  /** The version by which the file is read, and whether it states that one. */
+  private static String version(Examinee examinee) {
+    Transaction transaction = examinee.transaction();
+    String read = String.format(Locale.ROOT, "%04d", transaction.version());
+    return transaction.isVersionAssumed() ? read + " (assumed)" : read;
+  }
+
   private static void checkVersion(LogicalRecord record, Examinee examinee, FindingLog log) {
     int version = examinee.transaction().version();
     Optional<RecordTypeRow> type = examinee.tables().recordType(record.type());
@@ -71,7 +79,8 @@ final class LayoutRule implements Rule {
           "RP-FLD-013",
           Location.of(record),
           Observed.of(
-              String.format(Locale.ROOT, "Type-%d in version %04d", record.type(), version)),
+              String.format(
+                  Locale.ROOT, "Type-%d in version %s", record.type(), version(examinee))),
           "a record type of that version");
     }
   }
@@ -152,7 +161,7 @@ final class LayoutRule implements Rule {
             "RP-FLD-011",
             Location.of(record, field),
             Observed.of(number + (layout.knows(number) ? " of another version" : "")),
-            String.format(Locale.ROOT, "a field of version %04d", version));
+            "a field of version " + version(examinee));
       }
     }
   }

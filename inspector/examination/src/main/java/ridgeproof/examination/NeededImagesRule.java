@@ -53,7 +53,7 @@ final class NeededImagesRule implements Rule {
     if (kind.listed().isEmpty() && examinee.images().isEmpty()) {
       log.add(NO_IMAGE, Location.file(), Observed.of("no image record"), "images");
     }
-    if (kind.listed().isPresent()) {
+    if (kind.listed().isPresent() && examinee.profile().isEmpty()) {
       log.add(
           NOT_CHECKED,
           Location.file(),

@@ -131,7 +131,7 @@ final class NeededParticularsRule implements Rule {
         .isPresent();
   }
 
-  private static boolean isAlwaysNeeded(Presence presence) {
+  static boolean isAlwaysNeeded(Presence presence) {
     return presence.clauses().stream()
         .findFirst()
         .filter(clause -> clause.demand() == Demand.MANDATORY && clause.condition().isEmpty())

@@ -57,20 +57,15 @@ final class Particulars {
         : Optional.empty();
   }
 
-  /** Whether the file has any field besides LEN and IDC that the lists know for its type. */
-  static boolean anyOfType(Examinee examinee) {
-    List<FieldNumber> listed =
-        examinee.transaction().typeOfTransaction().stream()
-            .flatMap(type -> examinee.tables().particulars().ofTransaction(type).stream())
-            .map(ParticularRow::field)
+  /** Whether the type of transaction needs fields and the file has none of those it lists. */
+  static boolean areAbsent(Transaction transaction, SpecTables tables) {
+    List<ParticularRow> rows =
+        transaction.typeOfTransaction().stream()
+            .flatMap(type -> tables.particulars().ofTransaction(type).stream())
             .toList();
-    return of(examinee)
-        .filter(
-            particulars ->
-                listed.isEmpty()
-                    ? !particulars.records().isEmpty()
-                    : listed.stream().anyMatch(particulars::has))
-        .isPresent();
+    Particulars particulars = new Particulars(transaction, tables);
+    return rows.stream().anyMatch(row -> NeededParticularsRule.isAlwaysNeeded(row.presence()))
+        && rows.stream().map(ParticularRow::field).noneMatch(particulars::has);
   }
 
   List<LogicalRecord> records() {

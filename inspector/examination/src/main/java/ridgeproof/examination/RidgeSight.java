@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import ridgeproof.examination.RidgeFacts.Impression;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.ImageHeader;
 import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.PrintAnalyzer;
 import ridgeproof.ridges.Segment.Doubt;
@@ -16,6 +17,7 @@ import ridgeproof.transaction.Transaction;
 final class RidgeSight {
 
   private static final int LAST_ROLL = 10;
+  private static final double WORKING_PPI = 500;
 
   /** What does not make it doubtful that there is a print of a fingertip. */
   private static final Set<Doubt> NO_DOUBT = Set.of(Doubt.PLACE_AMBIGUOUS, Doubt.CUT_AT_SIDE);
@@ -28,6 +30,21 @@ final class RidgeSight {
     positions = new Positions(tables);
     missing = new MissingFingers(transaction, tables);
     blankShare = tables.pixelLimits().limit("blank-share").share();
+  }
+
+  /** How many pixels it will look at, at its own resolution; 0 where it will not look. */
+  long workingPixels(ExaminedImage image, ImageHeader header) {
+    boolean looks =
+        image.layout().frictionRidge()
+            && image.position().isPresent()
+            && image.density().isPresent()
+            && !positions.isTrace(image.impression())
+            && !FingerPosition.shownBy(image.position().getAsInt()).isEmpty();
+    if (!looks) {
+      return 0;
+    }
+    double scale = WORKING_PPI / image.density().get().meanPpi();
+    return (long) (FileBudget.pixelsOf(image, header) * scale * scale);
   }
 
   /** Nothing for palms, for traces and for what shows nothing: other rules tell of those. */

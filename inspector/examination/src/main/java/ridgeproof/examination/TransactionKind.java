@@ -41,8 +41,21 @@ final class TransactionKind {
         : Optional.empty();
   }
 
-  /** What such a transaction has to hold; empty where no list says so. */
+  /** What such a transaction has to hold; empty where no list says so, and for a placeholder. */
   Optional<TransactionNeed> need() {
+    return listedNeed()
+        .filter(need -> need.kind() == TransactionNeed.Kind.NOTHING || !isPlaceholder());
+  }
+
+  /**
+   * Whether the file has none of the fields of its type. That is reported for itself; the type may
+   * only fill its field then, and is no measure of anything else.
+   */
+  boolean isPlaceholder() {
+    return Particulars.areAbsent(transaction, tables);
+  }
+
+  private Optional<TransactionNeed> listedNeed() {
     return listed().flatMap(code -> tables.submissions().need(code.code()));
   }
 
@@ -50,6 +63,9 @@ final class TransactionKind {
   Optional<String> whyUnknown() {
     if (need().isPresent()) {
       return Optional.empty();
+    }
+    if (listedNeed().isPresent()) {
+      return Optional.of("the file has none of the fields of its type of transaction");
     }
     if (transaction.typeOfTransaction().isEmpty()) {
       return Optional.of("the file states no type of transaction");

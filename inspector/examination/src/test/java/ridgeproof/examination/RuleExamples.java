@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -15,6 +16,7 @@ import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.WsqEncoder;
 import ridgeproof.imagery.wsq.WsqEncoding;
 import ridgeproof.spec.FieldNumber;
+import ridgeproof.testing.LosslessJpeg;
 import ridgeproof.transaction.ByteSource;
 import ridgeproof.transaction.FieldDraft;
 import ridgeproof.transaction.ReadingLimits;
@@ -138,7 +140,7 @@ final class RuleExamples {
         "RP-TXN-009",
         () -> SampleCard.rolled().withField(16, SampleCard.number(4, 3, 1, 1)).bytes());
     add("RP-TXN-010", () -> ofType("CAR", withPrints(13, 14, 15)).bytes());
-    add("RP-TXN-040", () -> SampleCard.rolled().without(FIRST_PRINT).without(FIRST_PRINT).bytes());
+    add("RP-TXN-040", () -> ofType("FAUF", withPrints(13, 14)).bytes());
     add("RP-TXN-041", () -> withoutPrints().bytes());
     add("RP-TXN-042", () -> SampleCard.rolled().without(FIRST_PRINT + 13).bytes());
     add("RP-TXN-043", () -> ofType("FVR", withPrints(1)).bytes());
@@ -203,7 +205,21 @@ final class RuleExamples {
                 ExaminationOptions.standard()
                     .withDepth(Depth.IMAGES)
                     .withImageLimits(new DecodingLimits(100, Duration.ofSeconds(9)))));
-    add("RP-IMG-016", () -> wsq(GrayImage.owning(400, 400, new byte[160_000])).bytes());
+    offending.put(
+        "RP-IMG-070",
+        () ->
+            SampleCard.examine(
+                SampleCard.rolled().bytes(),
+                ExaminationOptions.standard()
+                    .withDepth(Depth.IMAGES)
+                    .withImageLimits(
+                        new DecodingLimits(
+                            1_000_000,
+                            Duration.ofSeconds(9),
+                            OptionalLong.of(100),
+                            Duration.ofSeconds(9)))));
+    add("RP-IMG-016", () -> wsqCard(RidgeImage.usual(), 0.35).bytes());
+    add("RP-IMG-050", () -> tagged(d -> data(d.with(11, "JPEGL"), losslessJpeg(1))).bytes());
     add("RP-IMG-017", () -> tagged(d -> d.with(10, "1000")).bytes());
     add(
         "RP-IMG-018",
@@ -236,7 +252,7 @@ final class RuleExamples {
     return SampleCard.rolled().with(1, draft -> draft.with(15, List.of(List.of(code, name, ""))));
   }
 
-  private static SampleCard tagged(UnaryOperator<RecordDraft> change) {
+  static SampleCard tagged(UnaryOperator<RecordDraft> change) {
     return SampleCard.rolledTagged().with(FIRST_PRINT, change);
   }
 
@@ -260,6 +276,15 @@ final class RuleExamples {
     return tagged(draft -> change.apply(sized(data(draft, stream(100, 100, ppi)), "100")));
   }
 
+  /** A card with this one print, encoded for so many bits per pixel. */
+  static SampleCard wsqCard(GrayImage image, double rate) {
+    byte[] codestream = WsqEncoder.encode(image, new WsqEncoding(rate, 500, 0));
+    return tagged(
+        draft ->
+            sized(data(draft, codestream), Integer.toString(image.width()))
+                .with(7, Integer.toString(image.height())));
+  }
+
   private static RecordDraft sized(RecordDraft draft, String pixels) {
     return draft.with(6, pixels).with(7, pixels).with(11, "WSQ20");
   }
@@ -267,6 +292,12 @@ final class RuleExamples {
   private static byte[] stream(int width, int height, int ppi) {
     GrayImage image = GrayImage.owning(width, height, SampleCard.pixels(width * height).toArray());
     return WsqEncoder.encode(image, new WsqEncoding(WsqEncoding.HIGH_BITS_PER_PIXEL, ppi, 1));
+  }
+
+  /** Pixels of the sample card, with a Huffman table marked as of this class. */
+  static byte[] losslessJpeg(int tableClass) {
+    byte[] pixels = SampleCard.pixels(SampleCard.WIDTH * SampleCard.HEIGHT).toArray();
+    return LosslessJpeg.encode(SampleCard.WIDTH, SampleCard.HEIGHT, pixels, tableClass);
   }
 
   private static byte[] cut(byte[] stream) {
@@ -277,7 +308,7 @@ final class RuleExamples {
     return Arrays.copyOf(stream, stream.length + 5);
   }
 
-  private static RecordDraft data(RecordDraft draft, byte[] bytes) {
+  static RecordDraft data(RecordDraft draft, byte[] bytes) {
     FieldNumber number = new FieldNumber(draft.type(), 999);
     return new RecordDraft(
         draft.type(),

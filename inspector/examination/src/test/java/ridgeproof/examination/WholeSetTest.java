@@ -163,7 +163,7 @@ class WholeSetTest {
   }
 
   @Test
-  void aFileWithNeitherFieldsNorPrintsOfItsTypeIsReviewedAndNotHeld() {
+  void aFileWithNoneOfTheFieldsOfItsTypeIsReviewedForThatAndNotHeld() {
     SampleCard card =
         card("FAUF")
             .with(
@@ -175,8 +175,11 @@ class WholeSetTest {
                             SampleCard.text(2, 1, ""),
                             SampleCard.text(2, 2, "00"),
                             SampleCard.text(2, 3, "PLACEHOLDER"))));
-    assertEquals(List.of("RP-TXN-043"), ids(completeness(card)));
+    assertEquals(List.of("RP-TXN-051"), ids(completeness(card)));
     assertEquals(Verdict.REVIEW, card.examine().verdict());
+    assertEquals(
+        "the file has none of the fields of its type of transaction",
+        report(card).completenessGap().orElseThrow());
   }
 
   @ParameterizedTest

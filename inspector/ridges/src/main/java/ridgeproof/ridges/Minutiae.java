@@ -121,6 +121,15 @@ public final class Minutiae {
     return Arrays.copyOf(values, count);
   }
 
+  /**
+   * The minutiae of the same print seen from behind, as in a mirrored image; ready to be compared,
+   * which is all that they are for: their places are those of the mirrored cut of the image.
+   */
+  public Minutiae mirrored() {
+    byte[] cbor = MirroredTemplate.of(template.toByteArray());
+    return new Minutiae(new FingerprintTemplate(cbor), read(cbor, 1, 0, 0));
+  }
+
   /** All of them. */
   public List<Minutia> list() {
     return list;

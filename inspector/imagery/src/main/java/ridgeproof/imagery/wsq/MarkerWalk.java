@@ -16,6 +16,7 @@ final class MarkerWalk {
   private static final int MARKER_BYTES = 2;
   private static final int LENGTH_BYTES = 2;
   private static final int BODY = MARKER_BYTES + LENGTH_BYTES;
+  private static final int MOST_DEFECTS = 100;
 
   private final ByteSource source;
   private final List<WsqSegment> segments = new ArrayList<>();
@@ -213,7 +214,7 @@ final class MarkerWalk {
     if (read.isPresent()) {
       transform = read.get();
     } else {
-      report(Kind.BAD_TABLE, position, "filter lengths that make no pair");
+      report(Kind.BAD_TABLE, position, "filter lengths that make no pair of wavelet filters");
     }
   }
 
@@ -301,6 +302,9 @@ final class MarkerWalk {
   }
 
   private void report(Kind kind, int position, String detail) {
-    defects.add(new CodestreamDefect(kind, source.origin() + position, detail));
+    // Bytes of another kind would fill memory with defects; a hundred tell as much.
+    if (defects.size() < MOST_DEFECTS) {
+      defects.add(new CodestreamDefect(kind, source.origin() + position, detail));
+    }
   }
 }
