@@ -11,7 +11,12 @@ import ridgeproof.finding.Finding;
 final class CauseSet {
 
   private static final List<CauseRule> RULES =
-      List.of(new InvertedImages(), new CardCauses(), new OtherHandCause());
+      List.of(
+          new ScaleCauses(),
+          new RidgePeriodCause(),
+          new InvertedImages(),
+          new CardCauses(),
+          new OtherHandCause());
 
   private CauseSet() {}
 

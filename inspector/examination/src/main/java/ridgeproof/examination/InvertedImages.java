@@ -25,6 +25,9 @@ final class InvertedImages implements CauseRule {
   private static final double DARK_TENTH = 0.1;
   private static final double MEDIAN = 0.5;
 
+  /** A print that fills its image shows no ground. */
+  private static final double NEARLY_ALL = 0.8;
+
   @Override
   public Set<String> ids() {
     return Set.of(ONE, ALL);
@@ -43,9 +46,16 @@ final class InvertedImages implements CauseRule {
         inverted.add(image);
       }
     }
-    if (inverted.size() > 1 && inverted.size() == images.size()) {
+    List<ExaminedImage> dark =
+        images.stream().filter(image -> hasDarkGround(facts(image), limits)).toList();
+    if (!inverted.isEmpty() && dark.size() > 1 && dark.size() >= NEARLY_ALL * images.size()) {
       report(
-          ALL, Location.file(), "all %d images".formatted(images.size()), inverted, limits, causes);
+          ALL,
+          Location.file(),
+          "%d of %d images".formatted(dark.size(), images.size()),
+          images,
+          limits,
+          causes);
     } else {
       inverted.forEach(
           image ->
@@ -82,6 +92,13 @@ final class InvertedImages implements CauseRule {
   private static String tones(PrintFacts print) {
     return "ground at gray level %d, print at %d"
         .formatted(print.ground().orElse(0), print.print().quantile(MEDIAN));
+  }
+
+  /** Beside one that is certainly inverted, this is enough for others. */
+  private static boolean hasDarkGround(PrintFacts print, PixelLimits limits) {
+    return print.ground().isPresent()
+        && print.bareShare() >= limits.limit("ground-share").share()
+        && print.ground().getAsInt() <= limits.value("dark-ground");
   }
 
   private static boolean isInverted(PrintFacts print, PixelLimits limits) {
