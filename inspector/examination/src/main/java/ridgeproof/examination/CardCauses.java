@@ -275,6 +275,17 @@ final class CardCauses implements CauseRule {
       upsideDown(card, "all %d images".formatted(images(card)), causes);
       return;
     }
+    boolean quarters = turned.values().stream().allMatch(Turn::isQuarter);
+    if (!turned.isEmpty() && turned.size() == several && quarters) {
+      causes.add(
+          QUARTER,
+          Location.file(),
+          Observed.of("%d images turned by a quarter".formatted(turned.size())),
+          "fingertips at the top",
+          List.of(),
+          Consequences.ofRules("RP-SEQ", "RP-RDG", "RP-IMG-009", "RP-IMG-019"));
+      return;
+    }
     turned.forEach(
         (plain, turn) -> {
           Location place = plain.image().location();

@@ -15,6 +15,7 @@ import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
 import ridgeproof.imagery.measure.Enlargement;
 import ridgeproof.imagery.measure.RidgePeriod;
+import ridgeproof.spec.ResolutionClass;
 import ridgeproof.transaction.WholeNumber;
 
 /**
@@ -57,14 +58,16 @@ final class ScaleCauses implements CauseRule {
   @Override
   public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
     List<ExaminedImage> prints = examinee.prints();
-    units(prints, causes);
+    units(prints, examinee.tables().resolutionClasses(), causes);
     sides(prints, causes);
     enlarged(new MeasuredPrints(examinee).scanned(), causes);
     notes(found, causes);
   }
 
-  private static void units(List<ExaminedImage> prints, CauseLog causes) {
-    List<ExaminedImage> wrong = prints.stream().filter(ScaleCauses::hasOtherUnit).toList();
+  private static void units(
+      List<ExaminedImage> prints, List<ResolutionClass> classes, CauseLog causes) {
+    List<ExaminedImage> wrong =
+        prints.stream().filter(image -> hasOtherUnit(image, classes)).toList();
     if (wrong.isEmpty()) {
       return;
     }
@@ -86,15 +89,18 @@ final class ScaleCauses implements CauseRule {
         ofScale(wrong));
   }
 
-  /** Whether the ridges are those of people in the other unit of scale, and only there. */
-  private static boolean hasOtherUnit(ExaminedImage image) {
-    OptionalInt unit = unit(image);
+  /** Whether only in the other unit the number is a resolution and the ridges those of people. */
+  private static boolean hasOtherUnit(ExaminedImage image, List<ResolutionClass> classes) {
+    int unit = unit(image).orElse(0);
     Optional<Double> mm = millimetres(image);
-    if (unit.isEmpty() || mm.isEmpty() || fits(mm.get())) {
+    if (unit != INCHES && unit != CENTIMETRES || mm.isEmpty()) {
       return false;
     }
-    double other = unit.getAsInt() == INCHES ? mm.get() / CM_PER_INCH : mm.get() * CM_PER_INCH;
-    return (unit.getAsInt() == INCHES || unit.getAsInt() == CENTIMETRES) && fits(other);
+    double ppi = image.density().orElseThrow().meanPpi();
+    double factor = unit == INCHES ? CM_PER_INCH : 1 / CM_PER_INCH;
+    boolean known = classes.stream().anyMatch(resolution -> resolution.admits(ppi));
+    boolean knownInOther = classes.stream().anyMatch(resolution -> resolution.admits(ppi * factor));
+    return !known && knownInOther && !fits(mm.get()) && fits(mm.get() / factor);
   }
 
   private static boolean fits(double millimetres) {
