@@ -63,7 +63,10 @@ final class CardCauses implements CauseRule {
     double threshold = examinee.sequence().get().answers().threshold();
     List<Seen> seen = new PlainFits(examinee, card, threshold).all();
     boolean told =
-        reversed(card, seen, causes) || shifted(seen, causes) || rollsAlike(card, seen, causes);
+        reversed(card, seen, causes)
+            || flipped(card, seen, causes)
+            || shifted(seen, causes)
+            || rollsAlike(card, seen, causes);
     if (!told) {
       eachPlainImage(seen, causes);
       new PrintCauses(card, seen).establish(causes);
@@ -76,7 +79,7 @@ final class CardCauses implements CauseRule {
     boolean all =
         !slaps.isEmpty()
             && slaps.size() == card.plains().stream().filter(PlainImage::isSlap).count()
-            && slaps.stream().allMatch(s -> is(s, FingerOrder.REVERSED, false, Turn.NONE));
+            && slaps.stream().allMatch(CardCauses::isReversedLikeTheRolls);
     if (!all) {
       return false;
     }
@@ -86,12 +89,43 @@ final class CardCauses implements CauseRule {
       causes.add(
           REVERSED,
           Location.file(),
-          Observed.of("the fingers of every slap in reverse order, thumbs included or not"),
+          Observed.of("the fingers of every slap are in reverse order"),
           "the right hand in its own boxes, seen from the front",
           evidence(slaps),
           Consequences.ofRules("RP-SEQ", "RP-RDG-021", "RP-IMG-019"));
     }
     return true;
+  }
+
+  /** In the opposite order, though its prints are upright where the rolls are. */
+  private static boolean isReversedLikeTheRolls(Seen seen) {
+    Fit fit = seen.fit();
+    FingerOrder expected = seen.looked() == Turn.HALF ? FingerOrder.OWN : FingerOrder.REVERSED;
+    return !seen.looked().isQuarter()
+        && fit.order() == expected
+        && !fit.mirrored()
+        && fit.turn().filter(turn -> turn == Turn.NONE).isPresent();
+  }
+
+  /**
+   * Everything fits together, and still the tips are at the bottom: mirrored and turned at once.
+   */
+  private static boolean flipped(CardPrints card, List<Seen> seen, CauseLog causes) {
+    List<Seen> slaps = slaps(seen);
+    boolean flipped =
+        !slaps.isEmpty()
+            && slaps.stream().allMatch(s -> is(s, FingerOrder.OWN, false, Turn.NONE))
+            && card.tipsUp() < DOWN;
+    if (flipped) {
+      causes.add(
+          MIRRORED,
+          Location.file(),
+          Observed.of("all %d images mirrored from top to bottom".formatted(images(card))),
+          "images as the scanner sees the finger",
+          List.of(Measure.of("tips at the top", card.tipsUp(), "")),
+          Consequences.ofRules("RP-SEQ", "RP-RDG", "RP-IMG-019"));
+    }
+    return flipped;
   }
 
   private static void upsideDown(CardPrints card, String which, CauseLog causes) {
@@ -248,6 +282,17 @@ final class CardCauses implements CauseRule {
     boolean halves = turned.values().stream().allMatch(turn -> turn == Turn.HALF);
     if (!turned.isEmpty() && turned.size() == several && halves) {
       upsideDown(card, String.format(Locale.ROOT, "all %d images", images(card)), causes);
+      return;
+    }
+    boolean quarters = turned.values().stream().allMatch(Turn::isQuarter);
+    if (!turned.isEmpty() && turned.size() == several && quarters) {
+      causes.add(
+          QUARTER,
+          Location.file(),
+          Observed.of("%d images turned by a quarter".formatted(turned.size())),
+          "fingertips at the top",
+          List.of(),
+          Consequences.ofRules("RP-SEQ", "RP-RDG", "RP-IMG-009", "RP-IMG-019"));
       return;
     }
     turned.forEach(

@@ -17,6 +17,8 @@ final class CauseSet {
   private static final List<CauseRule> RULES =
       List.of(
           new DateCauses(),
+          new ScaleCauses(),
+          new RidgePeriodCause(),
           new InvertedImages(),
           new CardCauses(),
           new OtherHandCause(),

@@ -26,6 +26,9 @@ final class InvertedImages implements CauseRule {
   private static final double DARK_TENTH = 0.1;
   private static final double MEDIAN = 0.5;
 
+  /** A print that fills its image shows no ground. */
+  private static final double NEARLY_ALL = 0.8;
+
   @Override
   public Set<String> ids() {
     return Set.of(ONE, ALL);
@@ -44,12 +47,14 @@ final class InvertedImages implements CauseRule {
         inverted.add(image);
       }
     }
-    if (inverted.size() > 1 && inverted.size() == images.size()) {
+    List<ExaminedImage> dark =
+        images.stream().filter(image -> hasDarkGround(facts(image), limits)).toList();
+    if (!inverted.isEmpty() && dark.size() > 1 && dark.size() >= NEARLY_ALL * images.size()) {
       report(
           ALL,
           Location.file(),
-          String.format(Locale.ROOT, "all %d images", images.size()),
-          inverted,
+          "%d of %d images".formatted(dark.size(), images.size()),
+          images,
           limits,
           causes);
     } else {
@@ -91,6 +96,13 @@ final class InvertedImages implements CauseRule {
         "ground at gray level %d, print at %d",
         print.ground().orElse(0),
         print.print().quantile(MEDIAN));
+  }
+
+  /** Beside one that is certainly inverted, this is enough for others. */
+  private static boolean hasDarkGround(PrintFacts print, PixelLimits limits) {
+    return print.ground().isPresent()
+        && print.bareShare() >= limits.limit("ground-share").share()
+        && print.ground().getAsInt() <= limits.value("dark-ground");
   }
 
   private static boolean isInverted(PrintFacts print, PixelLimits limits) {

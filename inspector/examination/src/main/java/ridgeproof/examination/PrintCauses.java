@@ -1,5 +1,7 @@
 package ridgeproof.examination;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -22,8 +24,24 @@ final class PrintCauses {
   static final String MIRRORED = "RP-SEQ-023";
   static final String TURNED = "RP-SEQ-024";
 
+  /** As many single images with the same fault are one fault of the card. */
+  private static final int SEVERAL = 3;
+
+  private static final double MOST = 0.6;
+
+  /** What is said of one finger until all are known. */
+  private record Fault(
+      String rule,
+      ExaminedImage image,
+      FingerPosition finger,
+      String observed,
+      String required,
+      List<ExaminedImage> concerned,
+      boolean rollUncertain) {}
+
   private final CardPrints card;
   private final List<Seen> seen;
+  private final List<Fault> faults = new ArrayList<>();
 
   PrintCauses(CardPrints card, List<Seen> seen) {
     this.card = card;
@@ -35,7 +53,7 @@ final class PrintCauses {
       Fit fit = image.fit();
       boolean inOrder = fit.order() == FingerOrder.OWN && image.looked() == Turn.NONE;
       if (inOrder && fit.mirrored() && !image.plain().isSlap()) {
-        fit.matches().forEach((finger, plain) -> mirrored(finger, plain, true, causes));
+        fit.matches().forEach((finger, plain) -> mirrored(finger, plain, true));
       }
       if (inOrder && !fit.mirrored()) {
         image
@@ -45,32 +63,65 @@ final class PrintCauses {
                     mirror
                         .matches()
                         .forEach(
-                            (finger, plain) ->
-                                mirrored(finger, plain, !image.plain().isSlap(), causes)));
-        turned(image, causes);
+                            (finger, plain) -> mirrored(finger, plain, !image.plain().isSlap())));
+        turned(image);
       }
     }
+    Map<String, List<Fault>> alike =
+        faults.stream()
+            .collect(
+                Collectors.groupingBy(Fault::observed, LinkedHashMap::new, Collectors.toList()));
+    long compared = seen.stream().mapToLong(image -> image.plain().prints().size()).sum();
+    alike
+        .values()
+        .forEach(
+            same -> {
+              if (same.size() >= SEVERAL && same.size() >= MOST * compared) {
+                together(same, causes);
+              } else {
+                same.forEach(fault -> report(fault, causes));
+              }
+            });
+  }
+
+  private static void together(List<Fault> faults, CauseLog causes) {
+    boolean mirrored = faults.get(0).rule().equals(MIRRORED);
+    boolean half = faults.get(0).observed().endsWith("upside down");
+    Consequences ofImages =
+        Consequences.ofRules("RP-RDG", "RP-IMG-009", "RP-IMG-019")
+            .inRecords(
+                faults.stream()
+                    .flatMap(fault -> fault.concerned().stream())
+                    .map(image -> image.record().ordinal())
+                    .collect(Collectors.toSet()));
+    causes.add(
+        mirrored ? CardCauses.MIRRORED : half ? CardCauses.UPSIDE_DOWN : CardCauses.QUARTER,
+        Location.file(),
+        Observed.of("%d fingers: %s".formatted(faults.size(), faults.get(0).observed())),
+        faults.get(0).required(),
+        List.of(),
+        Consequences.ofRules("RP-SEQ").or(mirrored ? Consequences.none() : ofImages));
   }
 
   /**
    * @param eitherMay whether nothing tells which of the two images is mirrored
    */
-  private void mirrored(FingerPosition finger, Print plain, boolean eitherMay, CauseLog causes) {
+  private void mirrored(FingerPosition finger, Print plain, boolean eitherMay) {
     Print roll = card.rolls().get(finger);
-    report(
-        MIRRORED,
-        roll.image(),
-        finger,
-        eitherMay
-            ? "rolled or plain print mirrored: they match only in a mirror"
-            : "rolled print mirrored: it matches its plain print only in a mirror",
-        "an image as the scanner sees the finger",
-        List.of(roll.image(), plain.image()),
-        eitherMay,
-        causes);
+    faults.add(
+        new Fault(
+            MIRRORED,
+            roll.image(),
+            finger,
+            eitherMay
+                ? "rolled or plain print mirrored: they match only in a mirror"
+                : "rolled print mirrored: it matches its plain print only in a mirror",
+            "an image as the scanner sees the finger",
+            List.of(roll.image(), plain.image()),
+            eitherMay));
   }
 
-  private void turned(Seen image, CauseLog causes) {
+  private void turned(Seen image) {
     Map<FingerPosition, Turn> turns = new TreeMap<>(image.fit().turns());
     boolean single = image.plain().places().size() == 1;
     boolean slapUpright = image.fit().turn().filter(turn -> turn == Turn.NONE).isPresent();
@@ -80,16 +131,16 @@ final class PrintCauses {
             Print roll = card.rolls().get(finger);
             Print plain = image.fit().matches().get(finger);
             boolean rollIsIt = !single || isWorse(roll, plain, turn);
-            report(
-                TURNED,
-                rollIsIt ? roll.image() : plain.image(),
-                finger,
-                (rollIsIt ? "rolled print " : "plain print ")
-                    + (turn == Turn.HALF ? "upside down" : "turned by a quarter"),
-                "the fingertip at the top",
-                List.of(rollIsIt ? roll.image() : plain.image()),
-                false,
-                causes);
+            faults.add(
+                new Fault(
+                    TURNED,
+                    rollIsIt ? roll.image() : plain.image(),
+                    finger,
+                    (rollIsIt ? "rolled print " : "plain print ")
+                        + (turn == Turn.HALF ? "upside down" : "turned by a quarter"),
+                    "the fingertip at the top",
+                    List.of(rollIsIt ? roll.image() : plain.image()),
+                    false));
           }
         });
   }
@@ -103,31 +154,23 @@ final class PrintCauses {
         : Math.abs(first.right()) - first.up() > Math.abs(second.right()) - second.up();
   }
 
-  private static void report(
-      String rule,
-      ExaminedImage image,
-      FingerPosition finger,
-      String observed,
-      String required,
-      List<ExaminedImage> concerned,
-      boolean rollUncertain,
-      CauseLog causes) {
+  private static void report(Fault fault, CauseLog causes) {
     Location place =
-        rollUncertain || image.position().isEmpty()
-            ? image.location()
-            : RidgeLimitsRule.at(image, finger);
+        fault.rollUncertain() || fault.image().position().isEmpty()
+            ? fault.image().location()
+            : RidgeLimitsRule.at(fault.image(), fault.finger());
     Set<Integer> records =
-        concerned.stream().map(one -> one.record().ordinal()).collect(Collectors.toSet());
+        fault.concerned().stream().map(one -> one.record().ordinal()).collect(Collectors.toSet());
     Consequences ofImage =
-        rule.equals(TURNED)
+        fault.rule().equals(TURNED)
             ? Consequences.ofRules("RP-RDG", "RP-IMG-009", "RP-IMG-019").inRecords(records)
             : Consequences.none();
     causes.add(
-        rule,
+        fault.rule(),
         place,
-        Observed.of(observed),
-        required,
+        Observed.of(fault.observed()),
+        fault.required(),
         List.of(),
-        Consequences.ofRules("RP-SEQ").atPositions(Set.of(finger.code())).or(ofImage));
+        Consequences.ofRules("RP-SEQ").atPositions(Set.of(fault.finger().code())).or(ofImage));
   }
 }

@@ -28,7 +28,6 @@ final class RuleSet {
           new BlankImageRule(),
           new GrayRangeRule(),
           new ImageGroundRule(),
-          new RidgePeriodRule(),
           new SecondDecoderRule(),
           new RidgeLimitsRule(),
           new SlapRule(),

@@ -1,10 +1,12 @@
 package ridgeproof.examination;
 
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import ridgeproof.examination.CardPrints.PlainImage;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.Turn;
@@ -41,13 +43,13 @@ final class UprightSlaps {
       }
     }
     Map<PlainImage, Turn> turned = new LinkedHashMap<>();
-    for (Turn turn : List.of(Turn.HALF, Turn.QUARTER_RIGHT, Turn.QUARTER_LEFT)) {
-      double gain =
-          looks.values().stream().mapToDouble(look -> gain(look, turn)).average().orElse(0);
-      if (looks.size() > 1 && gain >= CLEARLY_TOGETHER) {
-        looks.keySet().forEach(image -> turned.put(image, turn));
-        return turned;
-      }
+    Optional<Turn> common =
+        Stream.of(Turn.HALF, Turn.QUARTER_RIGHT, Turn.QUARTER_LEFT)
+            .filter(turn -> looks.size() > 1 && averageGain(looks, turn) >= CLEARLY_TOGETHER)
+            .max(Comparator.comparingDouble(turn -> averageGain(looks, turn)));
+    if (common.isPresent()) {
+      looks.keySet().forEach(image -> turned.put(image, common.get()));
+      return turned;
     }
     looks.forEach((image, look) -> single(look).ifPresent(turn -> turned.put(image, turn)));
     return turned;
@@ -57,6 +59,10 @@ final class UprightSlaps {
     return look.keySet().stream()
         .filter(turn -> gain(look, turn) >= CLEARLY)
         .max((one, other) -> Double.compare(look.get(one), look.get(other)));
+  }
+
+  private static double averageGain(Map<PlainImage, Map<Turn, Double>> looks, Turn turn) {
+    return looks.values().stream().mapToDouble(look -> gain(look, turn)).average().orElse(0);
   }
 
   /** An image that was not looked at again speaks for itself as it is. */

@@ -295,6 +295,13 @@ final class RuleExamples {
     return WsqEncoder.encode(image, new WsqEncoding(WsqEncoding.HIGH_BITS_PER_PIXEL, ppi, 1));
   }
 
+  /** A Type-14 record of 500 ppi whose image notes another resolution. */
+  static RecordDraft wsqRecord(GrayImage image, int notedPpi) {
+    byte[] codestream = WsqEncoder.encode(image, new WsqEncoding(2, notedPpi, 0));
+    return sized(data(SampleCard.taggedPrint(1, 1, 1), codestream), Integer.toString(image.width()))
+        .with(7, Integer.toString(image.height()));
+  }
+
   /** Pixels of the sample card, with a Huffman table marked as of this class. */
   static byte[] losslessJpeg(int tableClass) {
     byte[] pixels = SampleCard.pixels(SampleCard.WIDTH * SampleCard.HEIGHT).toArray();

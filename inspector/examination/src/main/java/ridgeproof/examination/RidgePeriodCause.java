@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import ridgeproof.finding.FindingLog;
+import ridgeproof.examination.cause.CauseLog;
+import ridgeproof.examination.cause.Consequences;
+import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
@@ -19,9 +21,23 @@ import ridgeproof.spec.PixelLimits.PixelLimit;
  * over adult fingers is about 0.46 mm, 9 pixels at 500 ppi (common practice); an image of 1000 ppi
  * labelled 500 shows twice that.
  */
-final class RidgePeriodRule implements Rule {
+final class RidgePeriodCause implements CauseRule {
 
   private static final double MM_PER_INCH = 25.4;
+
+  /** What goes by the resolution, and is wrong where that is. */
+  private static final Consequences OF_SCALE =
+      Consequences.ofRules(
+          "RP-RDG",
+          "RP-SEQ",
+          "RP-IMG-004",
+          "RP-IMG-008",
+          "RP-IMG-009",
+          "RP-IMG-010",
+          "RP-IMG-012",
+          "RP-IMG-019",
+          "RP-IMG-024",
+          "RP-IMG-054");
 
   private record Period(ExaminedImage image, RidgePeriod ridges, double millimetres) {}
 
@@ -31,7 +47,7 @@ final class RidgePeriodRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void establish(Examinee examinee, List<Finding> found, CauseLog log) {
     if (examinee.depth() == Depth.STRUCTURE) {
       return;
     }
@@ -79,7 +95,7 @@ final class RidgePeriodRule implements Rule {
   }
 
   private static void reportEach(
-      List<Period> odd, PixelLimit limit, PixelLimits limits, FindingLog log) {
+      List<Period> odd, PixelLimit limit, PixelLimits limits, CauseLog log) {
     for (Period period : odd) {
       if (period.ridges().windows() >= limits.value("ridge-windows")) {
         ExaminedImage image = period.image();
@@ -89,14 +105,14 @@ final class RidgePeriodRule implements Rule {
             place,
             Observed.of(observed(period)),
             required(limit),
-            Optional.of(limit.source()),
-            evidence(period, limit));
+            evidence(period, limit),
+            OF_SCALE.inRecords(Set.of(image.record().ordinal())));
       }
     }
   }
 
   private static void reportFile(
-      List<Period> odd, List<Period> periods, PixelLimit limit, FindingLog log) {
+      List<Period> odd, List<Period> periods, PixelLimit limit, CauseLog log) {
     List<Period> sorted = new ArrayList<>(odd);
     sorted.sort((one, other) -> Double.compare(one.millimetres(), other.millimetres()));
     Period median = sorted.get(sorted.size() / 2);
@@ -108,8 +124,8 @@ final class RidgePeriodRule implements Rule {
                 + String.format(
                     Locale.ROOT, ", as in %d of %d images", odd.size(), periods.size())),
         required(limit),
-        Optional.of(limit.source()),
-        evidence(median, limit));
+        evidence(median, limit),
+        OF_SCALE.or(Consequences.ofRules("RP-TXN-016", "RP-TXN-017", "RP-TXN-018")));
   }
 
   private static String observed(Period period) {
