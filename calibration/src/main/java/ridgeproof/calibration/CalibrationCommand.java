@@ -17,6 +17,7 @@ import ridgeproof.calibration.fault.FaultsCommand;
       FitCommand.class,
       EvaluateCommand.class,
       StatisticsCommand.class,
+      CardsCommand.class,
       FaultsCommand.class
     },
     description = "Fits the limits of ridge measures on synthetic prints and evaluates them.")

@@ -35,10 +35,12 @@ public final class SpecTables {
   private final Lazy<Set<String>> impressionMisfits = new Lazy<>(SpecTables::readImpressionMisfits);
   private final Lazy<List<CompressionCeiling>> compressionCeilings =
       new Lazy<>(SpecTables::readCompressionCeilings);
+  private final Lazy<Map<String, Source>> formatSources = new Lazy<>(SpecTables::readFormatSources);
   private final Lazy<List<FileSignature>> fileSignatures =
       new Lazy<>(SpecTables::readFileSignatures);
   private final Lazy<PixelLimits> pixelLimits = new Lazy<>(PixelLimits::load);
   private final Lazy<List<RidgeLimit>> ridgeLimits = new Lazy<>(RidgeLimit::load);
+  private final Lazy<List<MatchLikelihood>> matchLikelihoods = new Lazy<>(MatchLikelihood::load);
   private final Lazy<List<SubmissionProfile>> profiles = new Lazy<>(SpecTables::readProfiles);
   private final Lazy<List<Table.Row>> recordResolutions =
       new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
@@ -302,9 +304,17 @@ public final class SpecTables {
                 new CompressionCeiling(
                     row.required("format"),
                     row.parse("ratio", Double::parseDouble),
+                    row.optional("bits_per_pixel").stream()
+                        .mapToDouble(cell -> row.parse("bits_per_pixel", Double::parseDouble))
+                        .findFirst(),
                     row.parse("tolerance_percent", Double::parseDouble),
                     row.source()))
         .toList();
+  }
+
+  /** What similarities of two prints weigh, in rising order. */
+  public List<MatchLikelihood> matchLikelihoods() {
+    return matchLikelihoods.get();
   }
 
   /** What measures of decoded pixels are held against. */
@@ -315,6 +325,19 @@ public final class SpecTables {
   /** What measures of ridges are held against. */
   public List<RidgeLimit> ridgeLimits() {
     return ridgeLimits.get();
+  }
+
+  /** The document that describes an image format, by the name of the format. */
+  public Optional<Source> formatSource(String format) {
+    return Optional.ofNullable(formatSources.get().get(format));
+  }
+
+  private static Map<String, Source> readFormatSources() {
+    Map<String, Source> sources = new LinkedHashMap<>();
+    for (Table.Row row : Table.resource("files/formats.csv").rows()) {
+      sources.put(row.required("format"), row.source());
+    }
+    return sources;
   }
 
   /** How files begin that are no transactions, the most telling first. */

@@ -2,7 +2,6 @@ package ridgeproof.corpus.scenario;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -20,12 +19,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import ridgeproof.examination.Depth;
-import ridgeproof.examination.ExaminationOptions;
-import ridgeproof.examination.Examiner;
 import ridgeproof.finding.Finding;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
 
 class DemonstrationSetTest {
 
@@ -64,21 +58,6 @@ class DemonstrationSetTest {
                 + " [expects]: "
                 + found.stream().map(f -> f.ruleId() + " " + f.observed().text()).toList());
     assertEquals(expects.verdict(), Expected.verdict(found));
-  }
-
-  /** The slap of four prints under an annotation is seen, and one of three is left in peace. */
-  @Test
-  void aSlapWithMorePrintsThanFingersIsSeen() {
-    assertTrue(rulesAtRidges("amputated-yet-imaged").contains("RP-TXN-054"));
-    assertFalse(rulesAtRidges("amputated-finger").contains("RP-TXN-054"));
-  }
-
-  private static List<String> rulesAtRidges(String name) {
-    ExaminationOptions options = ExaminationOptions.standard().withDepth(Depth.RIDGES);
-    return new Examiner(Expected.TABLES, ReadingLimits.standard())
-        .examine(ByteSource.of(set.get(name).bytes()), options).findings().stream()
-            .map(Finding::ruleId)
-            .toList();
   }
 
   @Test

@@ -14,7 +14,15 @@ import ridgeproof.transaction.Transaction;
 /** The causes that are looked for, those that reach furthest first: the file, the card, a print. */
 final class CauseSet {
 
-  private static final List<CauseRule> RULES = List.of(new MisreadFieldCause(), new SameImageCause(), new FollowingCauses(), new PrintQualityCause());
+  private static final List<CauseRule> RULES =
+      List.of(
+          new InvertedImages(),
+          new CardCauses(),
+          new OtherHandCause(),
+          new MisreadFieldCause(),
+          new SameImageCause(),
+          new FollowingCauses(),
+          new PrintQualityCause());
 
   private CauseSet() {}
 

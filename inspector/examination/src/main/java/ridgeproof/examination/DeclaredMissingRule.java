@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
@@ -25,6 +27,7 @@ final class DeclaredMissingRule implements Rule {
     Positions positions = new Positions(examinee.tables());
     MissingFingers missing = new MissingFingers(examinee);
     double blankShare = examinee.tables().pixelLimits().limit("blank-share").share();
+    Set<Integer> imaged = new TreeSet<>();
     for (int finger : missing.fingers()) {
       MissingFingers.Declaration declaration = missing.of(finger).orElseThrow();
       List<ExaminedImage> images =
@@ -38,6 +41,7 @@ final class DeclaredMissingRule implements Rule {
             Observed.of("finger " + finger + ", " + declaration.reason()),
             "no image");
       } else {
+        imaged.add(finger);
         log.add(
             IMAGED,
             declaration.location(),
@@ -51,7 +55,14 @@ final class DeclaredMissingRule implements Rule {
             "either the annotation or the image");
       }
     }
-    examinee.images().forEach(image -> checkSlap(image, log));
+    // A finger that an image of its own shows is no news in the slap.
+    examinee.images().stream()
+        .filter(image -> shown(image, positions).noneMatch(imaged::contains))
+        .forEach(image -> checkSlap(image, log));
+  }
+
+  private static Stream<Integer> shown(ExaminedImage image, Positions positions) {
+    return image.positions().stream().flatMap(position -> positions.fingers(position).stream());
   }
 
   private static boolean showsOnly(ExaminedImage image, int finger, Positions positions) {

@@ -13,6 +13,7 @@ import ridgeproof.examination.cause.Repetitions;
 import ridgeproof.examination.transport.Reading;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
+import ridgeproof.ridges.SequenceLimits;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.agency.AgencyProfile;
 import ridgeproof.transaction.ByteSource;
@@ -47,7 +48,9 @@ public final class Examiner {
     if (options.depth() != Depth.STRUCTURE) {
       images = new ImageOpener(options, sight(transaction, options)).open(images, source.length());
     }
-    Optional<SequenceFacts> sequence = SequenceFacts.of(images, threshold(options));
+    Optional<SequenceFacts> sequence =
+        SequenceFacts.of(
+            images, new ImageExtraction(tables, options.imageLimits()), sequenceLimits(options));
     HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
     Examinee examinee = examinee(transaction, images, sequence, options);
     List<Finding> found = found(examinee);
@@ -129,11 +132,13 @@ public final class Examiner {
   }
 
   /** The agency's similarity, or the usual one. */
-  private double threshold(ExaminationOptions options) {
+  private SequenceLimits sequenceLimits(ExaminationOptions options) {
+    SequenceLimits usual = MatchLimits.usual(tables);
     return options.agency().stream()
         .flatMapToDouble(agency -> agency.limits().fingerMatch().stream())
+        .mapToObj(usual::withThreshold)
         .findFirst()
-        .orElseGet(() -> tables.pixelLimits().value("finger-match"));
+        .orElse(usual);
   }
 
   private Optional<RidgeSight> sight(Transaction transaction, ExaminationOptions options) {

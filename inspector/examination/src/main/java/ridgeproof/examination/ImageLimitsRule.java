@@ -1,6 +1,5 @@
 package ridgeproof.examination;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -8,15 +7,13 @@ import java.util.Set;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
-import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.PixelDensity;
-import ridgeproof.spec.CompressionCeiling;
 import ridgeproof.spec.ImageSizeLimit;
 import ridgeproof.spec.ResolutionClass;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.agency.AgencyProfile;
 
-/** Friction ridge images keep to the published resolutions, sizes, depths and ratios. */
+/** Friction ridge images keep to the published resolutions, sizes and depths. */
 final class ImageLimitsRule implements Rule {
 
   private static final double MM_PER_INCH = 25.4;
@@ -32,8 +29,7 @@ final class ImageLimitsRule implements Rule {
 
   @Override
   public Set<String> ids() {
-    return Set.of(
-        "RP-IMG-008", "RP-IMG-009", "RP-IMG-010", "RP-IMG-016", "RP-IMG-017", "RP-IMG-018");
+    return Set.of("RP-IMG-008", "RP-IMG-009", "RP-IMG-010", "RP-IMG-017", "RP-IMG-018");
   }
 
   @Override
@@ -41,12 +37,10 @@ final class ImageLimitsRule implements Rule {
     SpecTables tables = examinee.tables();
     List<ImageSizeLimit> sizes = tables.imageSizes();
     Optional<AgencyProfile> agency = examinee.options().agency();
-    List<CompressionCeiling> ceilings = ceilings(tables, agency);
     int version = examinee.transaction().version();
     for (ExaminedImage image : examinee.prints()) {
       image.density().ifPresent(density -> checkDensity(image, density, tables, agency, log));
       checkSize(image, sizes, version, log);
-      checkCompression(image, ceilings, log);
       if (image.bitsPerPixel().isPresent() && image.bitsPerPixel().getAsInt() > GRAY_BITS) {
         log.add(
             "RP-IMG-018",
@@ -55,23 +49,6 @@ final class ImageLimitsRule implements Rule {
             "8 bits, gray");
       }
     }
-  }
-
-  /** The agency's ceilings go before the published ones and have no tolerance. */
-  private static List<CompressionCeiling> ceilings(
-      SpecTables tables, Optional<AgencyProfile> agency) {
-    List<CompressionCeiling> ceilings = new ArrayList<>(tables.compressionCeilings());
-    agency.ifPresent(
-        profile ->
-            profile
-                .limits()
-                .compression()
-                .forEach(
-                    (format, ratio) -> {
-                      ceilings.removeIf(ceiling -> ceiling.format().equals(format));
-                      ceilings.add(new CompressionCeiling(format, ratio, 0, profile.source()));
-                    }));
-    return ceilings;
   }
 
   /** The published classes of the record type, of which an agency may accept only some. */
@@ -160,31 +137,5 @@ final class ImageLimitsRule implements Rule {
         List.of(
             Measure.against("width", width, "mm", limit.maxWidthMm()),
             Measure.against("height", height, "mm", limit.maxHeightMm())));
-  }
-
-  private static void checkCompression(
-      ExaminedImage image, List<CompressionCeiling> ceilings, FindingLog log) {
-    Optional<ImageFormat> format = image.statedFormat();
-    if (format.isEmpty()) {
-      return;
-    }
-    for (CompressionCeiling ceiling : ceilings) {
-      double ratio = image.compressionRatio().orElse(0.0);
-      if (ceiling.format().equals(format.get().name()) && ratio > ceiling.most()) {
-        log.add(
-            "RP-IMG-016",
-            image.atData(),
-            Observed.of(String.format(Locale.ROOT, "%.1f : 1", ratio)),
-            ceiling.tolerancePercent() == 0
-                ? String.format(Locale.ROOT, "at most %.1f : 1", ceiling.ratio())
-                : String.format(
-                    Locale.ROOT,
-                    "%.0f : 1, up to %.1f : 1 for an image with much white",
-                    ceiling.ratio(),
-                    ceiling.most()),
-            Optional.of(ceiling.source()),
-            List.of(Measure.against("compression ratio", ratio, "", ceiling.most())));
-      }
-    }
   }
 }

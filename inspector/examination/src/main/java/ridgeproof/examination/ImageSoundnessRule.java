@@ -10,6 +10,9 @@ import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
+import ridgeproof.imagery.ImageHeader;
+import ridgeproof.spec.Source;
+import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.ByteRange;
 
 /** The image is there and its bytes are whole. */
@@ -26,7 +29,8 @@ final class ImageSoundnessRule implements Rule {
         "RP-IMG-013",
         "RP-IMG-014",
         "RP-IMG-015",
-        FILE_LIMIT);
+        FILE_LIMIT,
+        "RP-IMG-050");
   }
 
   @Override
@@ -36,7 +40,7 @@ final class ImageSoundnessRule implements Rule {
         reportAbsent(image, log);
       } else {
         checkByteCount(image, log);
-        reportDefects(image, log);
+        reportDefects(image, examinee.tables(), log);
       }
     }
     reportFileLimit(examinee.images(), log);
@@ -107,12 +111,12 @@ final class ImageSoundnessRule implements Rule {
     }
   }
 
-  private static void reportDefects(ExaminedImage image, FindingLog log) {
+  private static void reportDefects(ExaminedImage image, SpecTables tables, FindingLog log) {
     // The header walk and the decoder may meet the same damage.
     Set<ImageDefect> defects = new LinkedHashSet<>();
     image.header().ifPresent(header -> defects.addAll(header.defects()));
     defects.addAll(image.decodingDefects());
-    defects.forEach(defect -> report(image, defect, log));
+    defects.forEach(defect -> report(image, defect, tables, log));
     boolean unknown =
         image.header().isPresent()
             && image.pixels().isEmpty()
@@ -131,11 +135,33 @@ final class ImageSoundnessRule implements Rule {
     return defect.kind() == ImageDefect.Kind.DAMAGE || defect.kind() == ImageDefect.Kind.LIMIT;
   }
 
-  private static void report(ExaminedImage image, ImageDefect defect, FindingLog log) {
+  /** The document that the format of the image follows, not that of another format. */
+  private static Optional<Source> source(ExaminedImage image, SpecTables tables) {
+    ImageFormat format =
+        image.header().map(ImageHeader::format).or(image::statedFormat).orElse(ImageFormat.RAW);
+    return tables.formatSource(format.name());
+  }
+
+  private static void report(
+      ExaminedImage image, ImageDefect defect, SpecTables tables, FindingLog log) {
     Location place = image.location().at(new ByteRange(defect.offset(), 0));
     switch (defect.kind()) {
       case DAMAGE ->
-          log.add("RP-IMG-006", place, Observed.of(defect.detail()), "a whole codestream");
+          log.add(
+              "RP-IMG-006",
+              place,
+              Observed.of(defect.detail()),
+              "a whole codestream",
+              source(image, tables),
+              List.of());
+      case ODDITY ->
+          log.add(
+              "RP-IMG-050",
+              place,
+              Observed.of(defect.detail()),
+              "a table of class 0",
+              source(image, tables),
+              List.of());
       case TRAILING_BYTES ->
           log.add("RP-IMG-007", place, Observed.of(defect.detail()), "the image and nothing more");
       case LIMIT ->

@@ -23,6 +23,7 @@ final class RuleSet {
           new ImageAgreementRule(),
           new ImageSoundnessRule(),
           new ImageLimitsRule(),
+          new CompressionRule(),
           new ImageHistoryRule(),
           new BlankImageRule(),
           new GrayRangeRule(),

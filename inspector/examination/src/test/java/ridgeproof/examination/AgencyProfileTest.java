@@ -8,13 +8,11 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.Severity;
 import ridgeproof.spec.agency.AgencyProfile;
 import ridgeproof.spec.agency.AgencyProfileReader;
 import ridgeproof.spec.agency.ProfileReading;
 import ridgeproof.spec.agency.RelaxedRule;
-import ridgeproof.transaction.FieldDraft;
 
 class AgencyProfileTest {
 
@@ -35,6 +33,11 @@ class AgencyProfileTest {
 
   private static FindingsReport examine(SampleCard card, String body) {
     return SampleCard.examine(card.bytes(), OPTIONS.withAgency(profile(body)));
+  }
+
+  private static FindingsReport opened(SampleCard card, String body) {
+    return SampleCard.examine(
+        card.bytes(), OPTIONS.withDepth(Depth.IMAGES).withAgency(profile(body)));
   }
 
   private static FindingsReport examine(SampleCard card) {
@@ -166,24 +169,18 @@ class AgencyProfileTest {
 
   @Test
   void aLowerCompressionCeilingAddsAFinding() {
-    SampleCard card =
-        SampleCard.rolledTagged()
-            .withField(3, SampleCard.text(14, 11, "WSQ20"))
-            .withField(3, FieldDraft.data(new FieldNumber(14, 999), SampleCard.pixels(64)));
-    assertEquals(List.of(), of("RP-IMG-016", examine(card)));
-    assertEquals(List.of(), of("RP-IMG-016", examine(card, "[limits.compression]\nWSQ = 12\n")));
-    Finding finding = of("RP-IMG-016", examine(card, "[limits.compression]\nWSQ = 11.5\n")).get(0);
-    assertEquals("at most 11.5 : 1", finding.required());
+    SampleCard card = RuleExamples.wsqCard(RidgeImage.usual(), 0.75);
+    assertEquals(List.of(), of("RP-IMG-016", opened(card, "")));
+    assertEquals(List.of(), of("RP-IMG-016", opened(card, "[limits.compression]\nWSQ = 15\n")));
+    Finding finding = of("RP-IMG-016", opened(card, "[limits.compression]\nWSQ = 10\n")).get(0);
+    assertEquals("10 : 1, a setting of at least 1.13 bit per pixel", finding.required());
   }
 
   @Test
   void aHigherCompressionCeilingDropsTheFindingAndIsListed() {
-    SampleCard card =
-        SampleCard.rolledTagged()
-            .withField(3, SampleCard.text(14, 11, "WSQ20"))
-            .withField(3, FieldDraft.data(new FieldNumber(14, 999), SampleCard.pixels(32)));
-    assertEquals(1, of("RP-IMG-016", examine(card)).size());
-    FindingsReport report = examine(card, "[limits.compression]\nWSQ = 30\n");
+    SampleCard card = RuleExamples.wsqCard(RidgeImage.usual(), 0.5);
+    assertEquals(1, of("RP-IMG-016", opened(card, "")).size());
+    FindingsReport report = opened(card, "[limits.compression]\nWSQ = 30\n");
     assertEquals(List.of(), of("RP-IMG-016", report));
     assertEquals(
         List.of("RP-IMG-016"), report.relaxed().stream().map(RelaxedRule::ruleId).toList());

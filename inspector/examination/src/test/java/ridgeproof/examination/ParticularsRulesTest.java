@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.Severity;
 import ridgeproof.transaction.RecordDraft;
@@ -184,7 +185,7 @@ class ParticularsRulesTest {
         Arguments.of("RP-PTL-022", arrest("20260303"), arrest("20260302")),
         Arguments.of("RP-PTL-022", offence("20260303"), offence("20260302")),
         Arguments.of("RP-PTL-023", with(22, "20190101"), with(22, "20080101")),
-        Arguments.of("RP-PTL-023", with(22, "19000101"), with(22, "00000000")),
+        Arguments.of("RP-PTL-023", with(22, "19200101"), with(22, "00000000")),
         Arguments.of("RP-PTL-024", with(38, "20250301"), with(38, "20250302")),
         Arguments.of("RP-PTL-030", with(73, "123456789"), with(73, "MDTHP0001")),
         Arguments.of("RP-PTL-030", with(15, "12345678"), with(15, "MD123456")),
@@ -202,7 +203,9 @@ class ParticularsRulesTest {
         Arguments.of("RP-PTL-036", with(29, "060"), with(29, "000")),
         Arguments.of("RP-PTL-036", with(29, "480"), with(29, "180")),
         Arguments.of("RP-PTL-037", with(17, "QQ-1234"), with(17, "PP-1234")),
-        Arguments.of("RP-PTL-040", with(18, "ADA SPECIMEN"), with(18, "SPECIMEN, ADA")),
+        Arguments.of("RP-PTL-040", with(18, "ADA SPECIMEN"), with(18, "SPECIMEN,ADA")),
+        Arguments.of("RP-PTL-040", with(18, "SPECIMEN, ADA"), with(18, "SPECIMEN,ADA MARIA")),
+        Arguments.of("RP-PTL-040", with(18, "Specimen,Ada"), with(18, "SPECIMEN-ADA,EVE")),
         Arguments.of("RP-PTL-040", with(19, "ADA"), with(19, "SPECIMEN,EVE")),
         Arguments.of(
             "RP-PTL-041", with(18, "SPECIMEN,ADA M."), with(18, "SPECIMEN-O'ROCK,ADA MAY")),
@@ -244,6 +247,32 @@ class ParticularsRulesTest {
     assertEquals(
         1, ids(offending).stream().filter(rule::equals).count(), ids(offending).toString());
     assertFalse(ids(conforming).contains(rule), ids(conforming).toString());
+  }
+
+  @Test
+  void anAgeThatNobodyHasIsMoreThanUnlikely() {
+    for (String born : List.of("20250101", "19000101")) {
+      List<String> rules =
+          with(22, born).examine().findings().stream().map(Finding::ruleId).toList();
+      assertEquals(List.of("RP-TXN-070"), rules, born);
+    }
+    assertEquals(List.of(), ids(with(22, "19300101")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"THP00001", "thp000001", "THP-00001", "THP 00001", "THP0000011"})
+  void anAgencyIdentifierOfAnotherFormIsCommonlyRejected(String identifier) {
+    Finding finding =
+        SampleCard.rolled()
+            .with(HEADER, draft -> draft.with(8, identifier))
+            .examine()
+            .findings()
+            .stream()
+            .filter(found -> found.ruleId().equals("RP-PTL-030"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(Severity.LIKELY, finding.severity());
+    assertEquals("1.008", finding.location().field().orElseThrow().toString());
   }
 
   @Test

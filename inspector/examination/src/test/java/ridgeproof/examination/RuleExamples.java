@@ -16,6 +16,7 @@ import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.WsqEncoder;
 import ridgeproof.imagery.wsq.WsqEncoding;
 import ridgeproof.spec.FieldNumber;
+import ridgeproof.testing.LosslessJpeg;
 import ridgeproof.transaction.ByteSource;
 import ridgeproof.transaction.FieldDraft;
 import ridgeproof.transaction.ReadingLimits;
@@ -218,7 +219,8 @@ final class RuleExamples {
                             Duration.ofSeconds(9),
                             OptionalLong.of(100),
                             Duration.ofSeconds(9)))));
-    add("RP-IMG-016", () -> wsq(GrayImage.owning(400, 400, new byte[160_000])).bytes());
+    add("RP-IMG-016", () -> wsqCard(RidgeImage.usual(), 0.35).bytes());
+    add("RP-IMG-050", () -> tagged(d -> data(d.with(11, "JPEGL"), losslessJpeg(1))).bytes());
     add("RP-IMG-017", () -> tagged(d -> d.with(10, "1000")).bytes());
     add(
         "RP-IMG-018",
@@ -251,7 +253,7 @@ final class RuleExamples {
     return SampleCard.rolled().with(1, draft -> draft.with(15, List.of(List.of(code, name, ""))));
   }
 
-  private static SampleCard tagged(UnaryOperator<RecordDraft> change) {
+  static SampleCard tagged(UnaryOperator<RecordDraft> change) {
     return SampleCard.rolledTagged().with(FIRST_PRINT, change);
   }
 
@@ -275,6 +277,15 @@ final class RuleExamples {
     return tagged(draft -> change.apply(sized(data(draft, stream(100, 100, ppi)), "100")));
   }
 
+  /** A card with this one print, encoded for so many bits per pixel. */
+  static SampleCard wsqCard(GrayImage image, double rate) {
+    byte[] codestream = WsqEncoder.encode(image, new WsqEncoding(rate, 500, 0));
+    return tagged(
+        draft ->
+            sized(data(draft, codestream), Integer.toString(image.width()))
+                .with(7, Integer.toString(image.height())));
+  }
+
   private static RecordDraft sized(RecordDraft draft, String pixels) {
     return draft.with(6, pixels).with(7, pixels).with(11, "WSQ20");
   }
@@ -282,6 +293,12 @@ final class RuleExamples {
   private static byte[] stream(int width, int height, int ppi) {
     GrayImage image = GrayImage.owning(width, height, SampleCard.pixels(width * height).toArray());
     return WsqEncoder.encode(image, new WsqEncoding(WsqEncoding.HIGH_BITS_PER_PIXEL, ppi, 1));
+  }
+
+  /** Pixels of the sample card, with a Huffman table marked as of this class. */
+  static byte[] losslessJpeg(int tableClass) {
+    byte[] pixels = SampleCard.pixels(SampleCard.WIDTH * SampleCard.HEIGHT).toArray();
+    return LosslessJpeg.encode(SampleCard.WIDTH, SampleCard.HEIGHT, pixels, tableClass);
   }
 
   private static byte[] cut(byte[] stream) {
@@ -292,7 +309,7 @@ final class RuleExamples {
     return Arrays.copyOf(stream, stream.length + 5);
   }
 
-  private static RecordDraft data(RecordDraft draft, byte[] bytes) {
+  static RecordDraft data(RecordDraft draft, byte[] bytes) {
     FieldNumber number = new FieldNumber(draft.type(), 999);
     return new RecordDraft(
         draft.type(),

@@ -6,6 +6,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
 import ridgeproof.imagery.Decoding;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.ImageDefect;
@@ -25,9 +26,15 @@ final class TimedDecoding {
    * Runs the work on a thread of its own.
    *
    * @param offset of the codestream, for a defect
+   * @param progress how far the work came, in words that follow what went wrong
    * @param cancel stops the work from another thread
    */
-  static Decoding run(Callable<Decoding> work, Runnable cancel, int offset, DecodingLimits limits) {
+  static Decoding run(
+      Callable<Decoding> work,
+      Runnable cancel,
+      int offset,
+      Supplier<String> progress,
+      DecodingLimits limits) {
     FutureTask<Decoding> task = new FutureTask<>(work);
     Thread thread = new Thread(null, task, THREAD_NAME, STACK_BYTES);
     thread.setDaemon(true);
@@ -46,7 +53,8 @@ final class TimedDecoding {
       return Decoding.failed(new ImageDefect(Kind.LIMIT, offset, "decoding was interrupted"));
     } catch (ExecutionException e) {
       rethrowOutOfMemory(e.getCause());
-      return Decoding.failed(new ImageDefect(Kind.DAMAGE, offset, reason(e.getCause())));
+      return Decoding.failed(
+          new ImageDefect(Kind.DAMAGE, offset, reason(e.getCause()) + progress.get()));
     }
   }
 

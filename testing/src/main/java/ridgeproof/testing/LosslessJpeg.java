@@ -1,34 +1,47 @@
-package ridgeproof.imagery;
+package ridgeproof.testing;
 
 import java.io.ByteArrayOutputStream;
 
 /** Writes a lossless JPEG (ITU-T T.81 Annex H, predictor 1) to test decoders with. */
-final class LosslessJpeg {
+public final class LosslessJpeg {
 
   private final ByteArrayOutputStream out = new ByteArrayOutputStream();
   private int buffer;
   private int bits;
 
-  private LosslessJpeg() {}
+  private final int width;
+  private final int height;
+  private final byte[] pixels;
 
-  static byte[] encode(GrayImage image) {
-    return new LosslessJpeg().write(image);
+  private LosslessJpeg(int width, int height, byte[] pixels) {
+    this.width = width;
+    this.height = height;
+    this.pixels = pixels;
   }
 
-  private byte[] write(GrayImage image) {
+  /**
+   * Encodes gray pixels.
+   *
+   * @param tableClass how the Huffman table is marked: 0, or 1 as an old encoder does
+   */
+  public static byte[] encode(int width, int height, byte[] pixels, int tableClass) {
+    return new LosslessJpeg(width, height, pixels).write(tableClass);
+  }
+
+  private byte[] write(int tableClass) {
     bytes(0xFF, 0xD8);
     // JFIF: 500 pixels for each inch.
     bytes(0xFF, 0xE0, 0, 16, 'J', 'F', 'I', 'F', 0, 1, 2, 1, 500 >> 8, 500 & 0xFF, 500 >> 8);
     bytes(500 & 0xFF, 0, 0);
-    bytes(0xFF, 0xC3, 0, 11, 8, image.height() >> 8, image.height() & 0xFF);
-    bytes(image.width() >> 8, image.width() & 0xFF, 1, 1, 0x11, 0);
+    bytes(0xFF, 0xC3, 0, 11, 8, height >> 8, height & 0xFF);
+    bytes(width >> 8, width & 0xFF, 1, 1, 0x11, 0);
     // Nine categories with codes of four bits each.
-    bytes(0xFF, 0xC4, 0, 19 + 9, 0, 0, 0, 0, 9, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+    bytes(0xFF, 0xC4, 0, 19 + 9, tableClass << 4, 0, 0, 0, 9, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
     bytes(0, 1, 2, 3, 4, 5, 6, 7, 8);
     bytes(0xFF, 0xDA, 0, 8, 1, 1, 0, 1, 0, 0);
-    for (int y = 0; y < image.height(); y++) {
-      for (int x = 0; x < image.width(); x++) {
-        difference(image.grayAt(x, y) - prediction(image, x, y));
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        difference(grayAt(x, y) - prediction(x, y));
       }
     }
     if (bits > 0) {
@@ -38,11 +51,15 @@ final class LosslessJpeg {
     return out.toByteArray();
   }
 
-  private static int prediction(GrayImage image, int x, int y) {
+  private int grayAt(int x, int y) {
+    return pixels[y * width + x] & 0xFF;
+  }
+
+  private int prediction(int x, int y) {
     if (x > 0) {
-      return image.grayAt(x - 1, y);
+      return grayAt(x - 1, y);
     }
-    return y > 0 ? image.grayAt(x, y - 1) : 128;
+    return y > 0 ? grayAt(x, y - 1) : 128;
   }
 
   private void difference(int value) {
