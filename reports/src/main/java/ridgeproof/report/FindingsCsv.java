@@ -70,6 +70,13 @@ public final class FindingsCsv {
     }
   }
 
+  /** Appends files that have no report. */
+  public void add(List<NotExamined> others) throws IOException {
+    for (NotExamined file : others) {
+      row(List.of(file.name(), "", "NOT EXAMINED"), List.of("", "", file.reason()));
+    }
+  }
+
   private List<String> cells(Finding finding, ObservedText observed) {
     Location place = finding.location();
     return List.of(

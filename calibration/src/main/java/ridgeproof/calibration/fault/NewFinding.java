@@ -34,7 +34,9 @@ public record NewFinding(String rule, Set<Integer> positions, String field, Opti
               }
             });
     return new NewFinding(
-        finding.ruleId(), positions, finding.location().field().map(Object::toString).orElse(""),
+        finding.ruleId(),
+        positions,
+        finding.location().field().map(Object::toString).orElse(""),
         finding.location().record().stream().filter(images::containsKey).findFirst());
   }
 

@@ -31,8 +31,7 @@ class FaultCatalogueTest {
       EnumSet.of(FaultArea.TRANSPORT, FaultArea.HEADER, FaultArea.PARTICULARS, FaultArea.SET);
   private static final Set<FaultArea> OF_IMAGES =
       EnumSet.of(FaultArea.IMAGE, FaultArea.SEGMENTS, FaultArea.FEATURES);
-  private static final Set<FaultArea> OF_RIDGES =
-      EnumSet.of(FaultArea.RIDGES, FaultArea.SEQUENCE);
+  private static final Set<FaultArea> OF_RIDGES = EnumSet.of(FaultArea.RIDGES, FaultArea.SEQUENCE);
 
   private static final int EACH_OF_IMAGES = 4;
   private static final int EACH_OF_RIDGES = 8;
@@ -68,8 +67,7 @@ class FaultCatalogueTest {
   void cleanFilesAreNotAccused() {
     FaultTrial trial = new FaultTrial(Depth.IMAGES);
     for (String base : FaultCatalogue.bases()) {
-      assertEquals(
-          List.of(), trial.accusations(base).stream().map(Finding::ruleId).toList(), base);
+      assertEquals(List.of(), trial.accusations(base).stream().map(Finding::ruleId).toList(), base);
     }
   }
 

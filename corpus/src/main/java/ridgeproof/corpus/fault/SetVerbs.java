@@ -70,7 +70,9 @@ final class SetVerbs {
     for (int i = 0; i < work.pieces().size(); i++) {
       last = work.pieces().get(i).isPrint() ? i : last;
     }
-    work.pieces().add(last + 1, print.with(2, String.format(Locale.ROOT, "%02d", work.pieces().size() + 20)));
+    work.pieces()
+        .add(
+            last + 1, print.with(2, String.format(Locale.ROOT, "%02d", work.pieces().size() + 20)));
   }
 
   /** {@code rotate 2 3 4 5}: each box shows the finger of the next, the last that of the first. */
@@ -102,7 +104,8 @@ final class SetVerbs {
         piece ->
             piece.withSubfields(
                 MISSING_IN_PARTICULARS,
-                List.of(List.of(String.format(Locale.ROOT, "%02d", Integer.parseInt(finger)), code))));
+                List.of(
+                    List.of(String.format(Locale.ROOT, "%02d", Integer.parseInt(finger)), code))));
     for (int i = 0; i < work.pieces().size(); i++) {
       Piece piece = work.pieces().get(i);
       if (piece.isPrint()

@@ -18,8 +18,7 @@ class FaultComposerTest {
   private static final FaultComposer COMPOSER = new FaultComposer();
 
   private static Fault fault(String base, String change) {
-    return new Fault(
-        "X001", FaultArea.SET, base, "something", change, List.of(), List.of(), 0, "");
+    return new Fault("X001", FaultArea.SET, base, "something", change, List.of(), List.of(), 0, "");
   }
 
   @Test
@@ -34,8 +33,7 @@ class FaultComposerTest {
   void aValueOfAnotherLengthLeavesLengthAndContentsRight() {
     String file = ByteVerbs.latin(COMPOSER.compose(fault("fauf-flats", "set 2.018 A,B")));
     int record = file.indexOf("2.001:");
-    int length =
-        Integer.parseInt(file.substring(record + 6, file.indexOf('\u001d', record)));
+    int length = Integer.parseInt(file.substring(record + 6, file.indexOf('\u001d', record)));
     assertEquals('\u001c', file.charAt(record + length - 1));
   }
 

@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import ridgeproof.examination.ControlNumbers;
 import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.Examiner;
@@ -17,6 +18,7 @@ import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.ImageExtraction;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.report.FolderSummary;
+import ridgeproof.report.NotExamined;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
@@ -110,6 +112,7 @@ final class ExamineCommand implements Callable<Integer> {
   @Mixin LimitOptions limits;
 
   private final Console console;
+  private final ControlNumbers controlNumbers = new ControlNumbers();
 
   ExamineCommand(Console console) {
     this.console = console;
@@ -121,7 +124,8 @@ final class ExamineCommand implements Callable<Integer> {
     SpecTables tables = SpecTables.open();
     ExaminationOptions options = choices.options(limits, tables).withSecondDecoder(secondDecoder);
     Examiner examiner = new Examiner(tables, limits.reading());
-    List<Path> paths = InputPaths.expand(files);
+    Inputs inputs = InputPaths.expand(files, tables);
+    List<Path> paths = inputs.files();
     if (format == Format.html && outputFolder == null && paths.size() > 1) {
       throw CommandFailure.usage(
           "html is a page for one file; these are "
@@ -133,13 +137,17 @@ final class ExamineCommand implements Callable<Integer> {
       return writePdf(paths.get(0), examiner, options, tables);
     }
     int worst = ExitStatus.OK;
-    try (ReportSink reports = sink(tables, paths);
+    try (ReportSink reports = sink(tables, inputs);
         Progress progress = progress(paths.size())) {
       for (Path path : paths) {
         worst = Math.max(worst, examine(path, examiner, options, reports));
         progress.step();
       }
+      inputs.others().forEach(other -> reports.add(notExamined(other.path(), other.reason())));
       reports.end();
+    }
+    if (!inputs.others().isEmpty() && format == Format.sarif) {
+      console.complain(inputs.others().size() + " of " + inputs.count() + " files: not examined");
     }
     return worst;
   }
@@ -177,7 +185,7 @@ final class ExamineCommand implements Callable<Integer> {
     FindingsReport report;
     try {
       file = InputFile.open(path, limits.maxFileSize);
-      report = examiner.examine(file.bytes(), options);
+      report = controlNumbers.check(file.facts().name(), examiner.examine(file.bytes(), options));
     } catch (CommandFailure failure) {
       return unexamined(path, failure, reports);
     } catch (OutOfMemoryError e) {
@@ -189,11 +197,16 @@ final class ExamineCommand implements Callable<Integer> {
 
   private int unexamined(Path path, CommandFailure failure, ReportSink reports) {
     console.complain(failure.getMessage());
-    reports.unopened(path);
+    reports.add(notExamined(path, failure.reason(path)));
     return failure.status();
   }
 
-  private ReportSink sink(SpecTables tables, List<Path> paths) {
+  private static NotExamined notExamined(Path path, String reason) {
+    return new NotExamined(String.valueOf(path.getFileName()), reason);
+  }
+
+  private ReportSink sink(SpecTables tables, Inputs inputs) {
+    List<Path> paths = inputs.files();
     RenderOptions rendering =
         new RenderOptions(showPersonal, console.colour() && output.output == null, WIDTH)
             .withEveryFinding(allFindings);
@@ -209,7 +222,7 @@ final class ExamineCommand implements Callable<Integer> {
         output.open(console, paths),
         target ->
             ReportAssembly.of(
-                format, tables, rendering, pixels(tables), target.writer(), paths.size() > 1));
+                format, tables, rendering, pixels(tables), target.writer(), inputs.count() > 1));
   }
 
   /** Reports on the same terminal say themselves how far it is. */

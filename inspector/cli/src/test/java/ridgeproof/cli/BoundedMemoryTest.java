@@ -28,6 +28,7 @@ import ridgeproof.cli.ExamineCommand.Format;
 import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.report.FileAccount;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.spec.SpecTables;
@@ -65,7 +66,7 @@ class BoundedMemoryTest {
     }
     System.gc();
     assertEquals(0, reports.stream().filter(report -> report.get() != null).count());
-    assembly.end();
+    assembly.end(new FileAccount(1, List.of()));
   }
 
   @ParameterizedTest

@@ -16,6 +16,7 @@ final class CauseSet {
 
   private static final List<CauseRule> RULES =
       List.of(
+          new DateCauses(),
           new InvertedImages(),
           new CardCauses(),
           new OtherHandCause(),

@@ -123,7 +123,7 @@ public final class Examiner {
   }
 
   /** By record, those of the file as a whole first, and the worst first. */
-  private static List<Finding> inOrder(List<Finding> findings) {
+  static List<Finding> inOrder(List<Finding> findings) {
     return findings.stream()
         .sorted(
             Comparator.comparingInt((Finding finding) -> finding.location().record().orElse(0))

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ridgeproof.finding.CausedBy;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.SpecTables;
@@ -43,6 +44,29 @@ public record FindingsReport(
     List<RecommendedAction> actions,
     Optional<SequenceFacts> sequence,
     Verdict verdict) {
+
+  /** The report with one more finding, which no examination of a single file can make. */
+  FindingsReport plus(Finding finding) {
+    List<Finding> more = Examiner.inOrder(plus(findings, finding));
+    return new FindingsReport(
+        transaction,
+        tables,
+        depth,
+        asOf,
+        images,
+        profile,
+        profileNamed,
+        relaxed,
+        more,
+        Examiner.inOrder(plus(everyFinding, finding)),
+        RecommendedAction.of(more, images, tables),
+        sequence,
+        Verdict.of(transaction, more));
+  }
+
+  private static List<Finding> plus(List<Finding> findings, Finding finding) {
+    return Stream.concat(findings.stream(), Stream.of(finding)).toList();
+  }
 
   /** Each place by itself, without what is only the consequence of a cause. */
   public List<Finding> unexplained() {

@@ -23,13 +23,28 @@ final class FollowingCauses implements CauseRule {
   /** Prints that may be in the bytes that were not read, and what their records would change. */
   private static final Consequences OF_UNREAD =
       Consequences.ofRules(
-          "RP-STR-014", "RP-STR-016", "RP-TXN-001", "RP-TXN-002", "RP-TXN-004", "RP-TXN-007",
-          "RP-TXN-040", "RP-TXN-041", "RP-TXN-042", "RP-TXN-050");
+          "RP-STR-014",
+          "RP-STR-016",
+          "RP-TXN-001",
+          "RP-TXN-002",
+          "RP-TXN-004",
+          "RP-TXN-007",
+          "RP-TXN-040",
+          "RP-TXN-041",
+          "RP-TXN-042",
+          "RP-TXN-050");
 
   private static final Consequences OF_SEPARATORS =
       Consequences.ofRules(
-          SEPARATOR, "RP-STR-004", "RP-STR-005", "RP-STR-006", "RP-STR-008", "RP-STR-009",
-          "RP-STR-014", "RP-STR-017", "RP-FLD");
+          SEPARATOR,
+          "RP-STR-004",
+          "RP-STR-005",
+          "RP-STR-006",
+          "RP-STR-008",
+          "RP-STR-009",
+          "RP-STR-014",
+          "RP-STR-017",
+          "RP-FLD");
 
   @Override
   public Set<String> ids() {

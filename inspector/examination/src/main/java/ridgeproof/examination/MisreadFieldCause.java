@@ -98,7 +98,7 @@ final class MisreadFieldCause implements CauseRule {
     return OF_IDC
         .onlyWhere(other -> isOfFileOr(other, cause))
         .or(
-Consequences.ofRules(MISREAD.toArray(String[]::new))
+            Consequences.ofRules(MISREAD.toArray(String[]::new))
                 .onlyWhere(
                     other ->
                         isContents(other)

@@ -46,6 +46,7 @@ final class RuleSet {
           new FeatureFingerRule(),
           new PositionDescriptorRule(),
           new CaptureDateRule(),
+          new TransactionTimeRule(),
           new PrintCompressionRule(),
           new NeededParticularsRule(),
           new BirthplaceRule(),

@@ -14,6 +14,7 @@ import ridgeproof.spec.SegmentField;
 final class SegmentFingersRule implements Rule {
 
   private static final Set<Integer> RIGHT_SLAP = Set.of(2, 3, 4, 5);
+
   /** Laid down side by side, the left one on the left. */
   private static final Set<Integer> THUMBS = Set.of(1, 6);
 

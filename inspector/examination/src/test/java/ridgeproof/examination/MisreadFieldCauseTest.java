@@ -25,8 +25,7 @@ class MisreadFieldCauseTest {
 
   @Test
   void morePrintsMissingThanPositionsMisreadAreStillReported() {
-    SampleCard card =
-        SampleCard.rolledTagged().with(7, draft -> draft.with(13, "61")).without(10);
+    SampleCard card = SampleCard.rolledTagged().with(7, draft -> draft.with(13, "61")).without(10);
     assertEquals(2, shown(card).stream().filter("RP-TXN-004"::equals).count());
   }
 

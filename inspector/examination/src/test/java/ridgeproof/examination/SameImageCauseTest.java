@@ -21,10 +21,8 @@ class SameImageCauseTest {
     byte[] pixels = new byte[SIDE * SIDE];
     new Random(seed).nextBytes(pixels);
     return card.with(
-            record,
-            draft -> draft.with(6, Integer.toString(SIDE)).with(7, Integer.toString(SIDE)))
-        .withField(
-            record, FieldDraft.data(new FieldNumber(14, 999), ByteSource.of(pixels)));
+            record, draft -> draft.with(6, Integer.toString(SIDE)).with(7, Integer.toString(SIDE)))
+        .withField(record, FieldDraft.data(new FieldNumber(14, 999), ByteSource.of(pixels)));
   }
 
   @Test
@@ -51,8 +49,7 @@ class SameImageCauseTest {
   @Test
   void theSamePositionTwiceIsAnotherFault() {
     SampleCard card =
-        noisy(noisy(SampleCard.rolledTagged(), 5, 1), 9, 1)
-            .with(9, draft -> draft.with(13, "3"));
+        noisy(noisy(SampleCard.rolledTagged(), 5, 1), 9, 1).with(9, draft -> draft.with(13, "3"));
     assertFalse(SampleRecords.reports(card, RULE));
   }
 }

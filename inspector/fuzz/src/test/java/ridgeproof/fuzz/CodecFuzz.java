@@ -13,7 +13,7 @@ import ridgeproof.transaction.ByteSource;
 class CodecFuzz {
 
   private static final StatedSize STATED = new StatedSize(48, 60, 8);
-  private static final DecodingLimits LIMITS = new DecodingLimits(40_000, Duration.ofSeconds(20));
+  private static final DecodingLimits LIMITS = new DecodingLimits(10_000, Duration.ofSeconds(20));
 
   @FuzzTest(maxDuration = "24h")
   void anImageIsDecodedOrItsDamageIsTold(byte[] codestream) {

@@ -27,7 +27,7 @@ class ReportFuzz {
   private static final ExaminationOptions OPTIONS =
       ExaminationOptions.standard()
           .withToday(LocalDate.of(2026, 3, 2))
-          .withImageLimits(new DecodingLimits(40_000, Duration.ofSeconds(20)));
+          .withImageLimits(new DecodingLimits(10_000, Duration.ofSeconds(20)));
   private static final RenderOptions RENDERING = RenderOptions.standard();
 
   @FuzzTest(maxDuration = "24h")

@@ -5,14 +5,14 @@ import ridgeproof.spec.FileSignature;
 import ridgeproof.spec.SpecTables;
 
 /** Says what a file is that is no transaction, by its first bytes. */
-final class FileKind {
+public final class FileKind {
 
   private static final int SAMPLE = 512;
 
   private FileKind() {}
 
   /** A few words such as "an XML file". */
-  static String of(ByteSource source, SpecTables tables) {
+  public static String of(ByteSource source, SpecTables tables) {
     return known(source, tables).orElseGet(() -> isText(source) ? "text" : "unknown binary data");
   }
 
