@@ -15,7 +15,8 @@ import picocli.CommandLine.Command;
       MeasureCommand.class,
       FitCommand.class,
       EvaluateCommand.class,
-      StatisticsCommand.class
+      StatisticsCommand.class,
+      RealCommand.class
     },
     description = "Fits the limits of ridge measures on synthetic prints and evaluates them.")
 public final class CalibrationCommand {
