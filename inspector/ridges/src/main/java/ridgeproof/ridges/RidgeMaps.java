@@ -16,6 +16,11 @@ final class RidgeMaps {
 
   private static final int AMONG_REACH = 3;
 
+  /** Share of ridge blocks in 5 x 5 that somewhere in a print must be met: words never do. */
+  private static final double SURELY_RIDGES = 0.5;
+
+  private static final int SURE_REACH = 2;
+
   /** Blocks; strokes and letters are narrower than 2 x 1.4 mm, prints are not. */
   private static final double OPENING = 2.3;
 
@@ -52,11 +57,9 @@ final class RidgeMaps {
     ridges = RidgeMask.strict(tensors, signatures);
     means = GrayLevels.means(pixels, grid);
     boolean[] skin = SkinMask.of(pixels, tensors, means, ridges);
-    boolean[] majority = RidgeMask.majority(ridges, grid, AMONG_REACH, AMONG_RIDGES);
-    for (int block = 0; block < majority.length; block++) {
-      majority[block] &= skin[block];
-    }
-    prints = RidgeMask.fillHoles(RidgeMask.open(majority, grid, OPENING), grid, LARGEST_HOLE);
+    boolean[] sure = among(skin, SURE_REACH, SURELY_RIDGES);
+    boolean[] likely = among(skin, AMONG_REACH, AMONG_RIDGES);
+    prints = RidgeMask.fillHoles(RidgeMask.touching(likely, sure, grid), grid, LARGEST_HOLE);
     extents = RidgeMask.fillHoles(grow(skin), grid, LARGEST_HOLE);
   }
 
@@ -67,6 +70,15 @@ final class RidgeMaps {
 
   static RidgeMaps of(GrayImage image, double ppi) {
     return new RidgeMaps(image, WorkingResolution.scale(ppi), WorkingResolution.pixels(image, ppi));
+  }
+
+  /** Skin with so many ridges around it, over more than a stroke or a letter. */
+  private boolean[] among(boolean[] skin, int reach, double share) {
+    boolean[] among = RidgeMask.majority(ridges, grid, reach, share);
+    for (int block = 0; block < among.length; block++) {
+      among[block] &= skin[block];
+    }
+    return RidgeMask.open(among, grid, OPENING);
   }
 
   private boolean[] grow(boolean[] skin) {

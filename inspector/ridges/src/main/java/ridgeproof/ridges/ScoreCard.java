@@ -53,7 +53,7 @@ final class ScoreCard {
           case UNKNOWN -> 0.8;
           case LIGHT_RIDGES -> 0;
         };
-    card.add(Aspect.POLARITY, 0.3, polarity, polarity);
+    card.add(Aspect.POLARITY, 0.5, polarity, polarity);
     return card.sum();
   }
 
