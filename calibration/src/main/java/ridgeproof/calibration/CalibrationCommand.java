@@ -18,7 +18,8 @@ import ridgeproof.calibration.fault.FaultsCommand;
       EvaluateCommand.class,
       StatisticsCommand.class,
       CardsCommand.class,
-      FaultsCommand.class
+      FaultsCommand.class,
+      RealCommand.class
     },
     description = "Fits the limits of ridge measures on synthetic prints and evaluates them.")
 public final class CalibrationCommand {
