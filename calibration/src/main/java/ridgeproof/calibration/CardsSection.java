@@ -15,8 +15,8 @@ final class CardsSection {
 
   static final String TITLE = "## Real prints: fingers in their boxes";
 
-  private static final double[] THRESHOLDS = {20, 30, 40, 50, 60, 80};
-  private static final double[] CLAIMS = {0, 0.25, 0.5, 0.75, 1, 1.5};
+  private static final double[] THRESHOLDS = {20, 30, 40, 60, 80};
+  private static final double[] CLAIMS = {0, 0.5, 1, 1.5};
 
   /**
    * Cards of one kind.

@@ -63,18 +63,17 @@ final class ComposedScores implements CardScores {
   }
 
   @Override
-  public double[] ofPlainAgain(
-      FingerPosition plain, List<FingerPosition> rolls, List<FingerPosition> rollsAgain) {
-    int print = plainPrints.get(plain);
-    return rolls.stream()
-        .mapToDouble(
-            roll -> {
-              int other = rollPrints.get(roll);
-              double again = pool.plainAgain()[print][other];
-              return rollsAgain.contains(roll)
-                  ? Math.max(again, pool.rollAgain()[print][other])
-                  : again;
-            })
-        .toArray();
+  public double[] ofPlainAgain(FingerPosition plain, List<FingerPosition> rolls) {
+    return of(pool.plainAgain(), plain, rolls);
+  }
+
+  @Override
+  public double[] ofRollsAgain(FingerPosition plain, List<FingerPosition> rolls) {
+    return of(pool.rollAgain(), plain, rolls);
+  }
+
+  private double[] of(double[][] scores, FingerPosition plain, List<FingerPosition> rolls) {
+    double[] row = scores[plainPrints.get(plain)];
+    return rolls.stream().mapToDouble(roll -> row[rollPrints.get(roll)]).toArray();
   }
 }

@@ -64,7 +64,10 @@ final class EvaluateCommand implements Callable<Integer> {
             new FileTrial(seed, draw.defectRate).examine(draw.cards), LimitTable.inUse().judge());
     List<SequenceTrial.Card> sequence =
         new SequenceTrial(seed, exchanges, limits).run(sequenceCards);
-    Files.writeString(report, detection.write(command(), sequence, card, seen));
+    Files.writeString(
+        report,
+        LeadingSection.kept(
+            report, CardsSection.TITLE, detection.write(command(), sequence, card, seen)));
     if (card.isPresent()) {
       Files.writeString(report.resolveSibling("segments.svg"), card.get().drawing());
     }

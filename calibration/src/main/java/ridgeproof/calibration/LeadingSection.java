@@ -22,6 +22,18 @@ final class LeadingSection {
     Files.writeString(document, with(old, title, section));
   }
 
+  /** A new version of a document with the section of this title that the old one has, if any. */
+  static String kept(Path old, String title, String made) throws IOException {
+    String document = Files.exists(old) ? Files.readString(old) : "";
+    int own = document.indexOf(title);
+    if (own < 0) {
+      return made;
+    }
+    int next = document.indexOf(NEXT, own + 1);
+    String section = document.substring(own, next < 0 ? document.length() : next);
+    return with(made, title, section);
+  }
+
   static String with(String document, String title, String section) {
     int own = document.indexOf(title);
     String without = document;

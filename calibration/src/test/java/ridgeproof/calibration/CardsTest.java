@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import ridgeproof.calibration.CardTrial.Outcome;
 import ridgeproof.calibration.CardTrial.Story;
 import ridgeproof.examination.MatchLimits;
@@ -104,5 +108,16 @@ class CardsTest {
     assertEquals(
         "# Head\n\nwords\n\n## Real\n\n2\n\n## A\n\na\n",
         LeadingSection.with(once, "## Real", "## Real\n\n2\n"));
+  }
+
+  @Test
+  void aReportWrittenAnewKeepsItsLeadingSection(@TempDir Path folder) throws IOException {
+    Path report = folder.resolve("report.md");
+    String made = "# Head\n\nnew\n\n## A\n\nb\n";
+    assertEquals(made, LeadingSection.kept(report, "## Real", made));
+    Files.writeString(report, "# Head\n\nold\n\n## Real\n\n1\n\n## A\n\na\n");
+    assertEquals(
+        "# Head\n\nnew\n\n## Real\n\n1\n\n## A\n\nb\n",
+        LeadingSection.kept(report, "## Real", made));
   }
 }

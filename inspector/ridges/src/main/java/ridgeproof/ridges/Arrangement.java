@@ -25,8 +25,9 @@ final class Arrangement {
    *
    * @param roll nothing where it belongs to no roll
    * @param overOwn odds against its own box; 0 where it belongs there
-   * @param overOthers odds against any other place
-   * @param evidence for its own box against any other roll, without regard to prior odds
+   * @param overOthers odds against any other place; 0 where it belongs into its own box
+   * @param evidence for its own box against any other roll, without regard to prior odds; 0 where
+   *     it does not belong there
    */
   record Place(Optional<FingerPosition> roll, double overOwn, double overOthers, double evidence) {}
 
@@ -62,21 +63,18 @@ final class Arrangement {
   private Place placed(int plain) {
     int column = best.columns()[plain];
     int own = ownColumn(plain);
-    double[] without = values[plain].clone();
-    without[column] = Assignment.FORBIDDEN;
-    double overOthers = best.value() - with(plain, without);
-    double overOwn = 0;
-    if (column != own) {
-      double[] home = new double[without.length];
-      Arrays.fill(home, Assignment.FORBIDDEN);
-      home[own] = values[plain][own];
-      overOwn = best.value() - with(plain, home);
+    Optional<FingerPosition> roll =
+        column < rolls.size() ? Optional.of(rolls.get(column)) : Optional.empty();
+    if (column == own) {
+      return new Place(roll, 0, 0, evidence(plain, own));
     }
+    double[] elsewhere = values[plain].clone();
+    elsewhere[column] = Assignment.FORBIDDEN;
+    double[] home = new double[elsewhere.length];
+    Arrays.fill(home, Assignment.FORBIDDEN);
+    home[own] = values[plain][own];
     return new Place(
-        column < rolls.size() ? Optional.of(rolls.get(column)) : Optional.empty(),
-        overOwn,
-        overOthers,
-        evidence(plain, own));
+        roll, best.value() - with(plain, home), best.value() - with(plain, elsewhere), 0);
   }
 
   /** At least two prints change their places when one does. */

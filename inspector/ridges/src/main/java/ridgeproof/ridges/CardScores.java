@@ -20,11 +20,13 @@ public interface CardScores {
   double[] ofRoll(FingerPosition roll, List<FingerPosition> others);
 
   /**
-   * Of a plain print with rolls once more, by a second template of the print, of the rolls or of
-   * both; the greatest counts. 0 where there is none.
-   *
-   * @param rollsAgain rolls of which a second template is worth its time too
+   * Of a plain print with rolls, by a second template of the plain print; 0 where there is none.
    */
-  double[] ofPlainAgain(
-      FingerPosition plain, List<FingerPosition> rolls, List<FingerPosition> rollsAgain);
+  double[] ofPlainAgain(FingerPosition plain, List<FingerPosition> rolls);
+
+  /**
+   * Of a plain print with rolls, by second templates of the rolls; the greater one of both
+   * templates of the plain print counts, and 0 where there is none.
+   */
+  double[] ofRollsAgain(FingerPosition plain, List<FingerPosition> rolls);
 }

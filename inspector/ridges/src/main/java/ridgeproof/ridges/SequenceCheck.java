@@ -41,19 +41,51 @@ public final class SequenceCheck {
   private final SimilarityMatrix matrix;
   private final List<FingerPosition> rolls;
   private final List<FingerPosition> plains;
-  private final Arrangement arrangement;
-  private final Map<FingerPosition, FingerPosition> claims;
+  private Arrangement arrangement;
+  private Map<FingerPosition, FingerPosition> claims;
 
   private SequenceCheck(CardScores scores, Set<FingerPosition> uncertain, SequenceLimits limits) {
     this.scores = scores;
     this.uncertain = Set.copyOf(uncertain);
     this.limits = limits;
     matrix = SimilarityMatrix.of(scores);
-    matrix.lookAgain(limits.threshold());
     rolls = matrix.rolls();
     plains = matrix.plains();
+    arrange();
+    lookAgain();
+  }
+
+  private void arrange() {
     arrangement = new Arrangement(matrix, limits);
     claims = claims();
+  }
+
+  /**
+   * Takes second templates of plain prints that are not confirmed, then of the rolls that are left:
+   * of few prints, since to make a template is most of the work.
+   */
+  private void lookAgain() {
+    List<FingerPosition> open = open();
+    if (open.isEmpty() || openRolls(open).isEmpty()) {
+      return;
+    }
+    matrix.lookAgainAtPlains(open);
+    arrange();
+    List<FingerPosition> still = open();
+    List<FingerPosition> left = openRolls(still);
+    if (!still.isEmpty() && !left.isEmpty()) {
+      matrix.lookAgainAtRolls(still, left);
+      arrange();
+    }
+  }
+
+  private List<FingerPosition> open() {
+    return plains.stream().filter(plain -> answer(plain).verdict() != Verdict.CONFIRMED).toList();
+  }
+
+  /** The rolls that no plain print is confirmed by. */
+  private List<FingerPosition> openRolls(List<FingerPosition> open) {
+    return rolls.stream().filter(roll -> open.contains(roll) || !plains.contains(roll)).toList();
   }
 
   /** Of plain prints whose places are certain, without second templates. */

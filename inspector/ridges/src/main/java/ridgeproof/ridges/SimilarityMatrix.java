@@ -31,25 +31,21 @@ final class SimilarityMatrix {
     return matrix;
   }
 
-  /**
-   * Compares plain prints that do not match their own roll by second templates, where there is a
-   * roll left that matches no plain print of its name.
-   */
-  void lookAgain(double threshold) {
-    List<FingerPosition> openPlains =
-        plains.stream().filter(plain -> plainToRoll(plain, plain) < threshold).toList();
-    List<FingerPosition> openRolls =
-        rolls.stream().filter(roll -> plainToRoll(roll, roll) < threshold).toList();
-    if (!openRolls.isEmpty()) {
-      openPlains.parallelStream().forEach(plain -> fillAgain(plain, openRolls));
-    }
+  /** Compares plain prints with all rolls by second templates of the plain prints. */
+  void lookAgainAtPlains(List<FingerPosition> open) {
+    open.parallelStream().forEach(plain -> raise(plain, rolls, scores.ofPlainAgain(plain, rolls)));
   }
 
-  private void fillAgain(FingerPosition plain, List<FingerPosition> openRolls) {
-    double[] again = scores.ofPlainAgain(plain, rolls, openRolls);
+  /** Compares plain prints with rolls by second templates of these, which cost the most. */
+  void lookAgainAtRolls(List<FingerPosition> open, List<FingerPosition> openRolls) {
+    open.parallelStream()
+        .forEach(plain -> raise(plain, openRolls, scores.ofRollsAgain(plain, openRolls)));
+  }
+
+  private void raise(FingerPosition plain, List<FingerPosition> with, double[] again) {
     double[] row = plainToRoll[plain.ordinal()];
     for (int i = 0; i < again.length; i++) {
-      int roll = rolls.get(i).ordinal();
+      int roll = with.get(i).ordinal();
       row[roll] = Math.max(row[roll], again[i]);
     }
   }

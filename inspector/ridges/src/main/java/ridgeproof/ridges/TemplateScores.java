@@ -15,6 +15,7 @@ final class TemplateScores implements CardScores {
   private final Map<FingerPosition, Minutiae> plains;
   private final SecondLook second;
   private final Map<FingerPosition, Optional<Minutiae>> rollsAgain = new ConcurrentHashMap<>();
+  private final Map<FingerPosition, Optional<Minutiae>> plainsAgain = new ConcurrentHashMap<>();
 
   TemplateScores(
       Map<FingerPosition, Minutiae> rolls,
@@ -59,20 +60,25 @@ final class TemplateScores implements CardScores {
   }
 
   @Override
-  public double[] ofPlainAgain(
-      FingerPosition plain, List<FingerPosition> withRolls, List<FingerPosition> withAgain) {
-    double[] best = new double[withRolls.size()];
-    Optional<Minutiae> again = second.plains().apply(plain);
-    again.ifPresent(print -> raise(best, print, withRolls, roll -> Optional.of(rolls.get(roll))));
-    Function<FingerPosition, Optional<Minutiae>> seconds =
-        roll -> withAgain.contains(roll) ? again(roll) : Optional.empty();
-    again.ifPresent(print -> raise(best, print, withRolls, seconds));
-    raise(best, plains.get(plain), withRolls, seconds);
-    return best;
+  public double[] ofPlainAgain(FingerPosition plain, List<FingerPosition> withRolls) {
+    double[] scores = new double[withRolls.size()];
+    plainAgain(plain)
+        .ifPresent(print -> raise(scores, print, withRolls, roll -> Optional.of(rolls.get(roll))));
+    return scores;
   }
 
-  private Optional<Minutiae> again(FingerPosition roll) {
-    return rollsAgain.computeIfAbsent(roll, second.rolls());
+  @Override
+  public double[] ofRollsAgain(FingerPosition plain, List<FingerPosition> withRolls) {
+    double[] scores = new double[withRolls.size()];
+    Function<FingerPosition, Optional<Minutiae>> again =
+        roll -> rollsAgain.computeIfAbsent(roll, second.rolls());
+    raise(scores, plains.get(plain), withRolls, again);
+    plainAgain(plain).ifPresent(print -> raise(scores, print, withRolls, again));
+    return scores;
+  }
+
+  private Optional<Minutiae> plainAgain(FingerPosition plain) {
+    return plainsAgain.computeIfAbsent(plain, second.plains());
   }
 
   private static void raise(

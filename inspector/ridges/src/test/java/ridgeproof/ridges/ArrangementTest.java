@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.Test;
 import ridgeproof.ridges.FingerAnswer.Reason;
 import ridgeproof.ridges.FingerAnswer.Verdict;
@@ -25,6 +26,8 @@ class ArrangementTest {
   private static final class Card implements CardScores {
     private final double[][] scores = new double[ALL.length][ALL.length];
     private final double[][] again = new double[ALL.length][ALL.length];
+    private final double[][] rollsAgain = new double[ALL.length][ALL.length];
+    private final Set<FingerPosition> looks = ConcurrentHashMap.newKeySet();
     private final Map<FingerPosition, Integer> rolls = new EnumMap<>(FingerPosition.class);
     private final Map<FingerPosition, Integer> plains = new EnumMap<>(FingerPosition.class);
 
@@ -86,10 +89,20 @@ class ArrangementTest {
     }
 
     @Override
-    public double[] ofPlainAgain(
-        FingerPosition plain, List<FingerPosition> withRolls, List<FingerPosition> withAgain) {
+    public double[] ofPlainAgain(FingerPosition plain, List<FingerPosition> withRolls) {
+      looks.add(plain);
+      return of(again, plain, withRolls);
+    }
+
+    @Override
+    public double[] ofRollsAgain(FingerPosition plain, List<FingerPosition> withRolls) {
+      return of(rollsAgain, plain, withRolls);
+    }
+
+    private static double[] of(
+        double[][] scores, FingerPosition plain, List<FingerPosition> withRolls) {
       return withRolls.stream()
-          .mapToDouble(roll -> again[plain.ordinal()][roll.ordinal()])
+          .mapToDouble(roll -> scores[plain.ordinal()][roll.ordinal()])
           .toArray();
     }
   }
@@ -194,6 +207,22 @@ class ArrangementTest {
     Card card = Card.inOrder(90).with(finger, finger, 1);
     card.again[finger.ordinal()][finger.ordinal()] = 70;
     assertEquals(Reason.MATCHES_OWN_ROLL, of(card.answers(), finger).reason());
+    assertEquals(Set.of(finger), card.looks);
+  }
+
+  @Test
+  void aSecondTemplateOfTheRollServesToo() {
+    FingerPosition finger = FingerPosition.LEFT_RING;
+    Card card = Card.inOrder(90).with(finger, finger, 1);
+    card.rollsAgain[finger.ordinal()][finger.ordinal()] = 70;
+    assertEquals(Reason.MATCHES_OWN_ROLL, of(card.answers(), finger).reason());
+  }
+
+  @Test
+  void whereAllAreConfirmedNoSecondTemplateIsMade() {
+    Card card = Card.inOrder(90);
+    card.answers();
+    assertEquals(Set.of(), card.looks);
   }
 
   @Test
