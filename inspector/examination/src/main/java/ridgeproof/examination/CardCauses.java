@@ -120,7 +120,9 @@ final class CardCauses implements CauseRule {
       causes.add(
           MIRRORED,
           Location.file(),
-          Observed.of("all %d images mirrored from top to bottom".formatted(images(card))),
+          Observed.of(
+              String.format(
+                  Locale.ROOT, "all %d images mirrored from top to bottom", images(card))),
           "images as the scanner sees the finger",
           List.of(Measure.of("tips at the top", card.tipsUp(), "")),
           Consequences.ofRules("RP-SEQ", "RP-RDG", "RP-IMG-019"));
@@ -289,7 +291,7 @@ final class CardCauses implements CauseRule {
       causes.add(
           QUARTER,
           Location.file(),
-          Observed.of("%d images turned by a quarter".formatted(turned.size())),
+          Observed.of(String.format(Locale.ROOT, "%d images turned by a quarter", turned.size())),
           "fingertips at the top",
           List.of(),
           Consequences.ofRules("RP-SEQ", "RP-RDG", "RP-IMG-009", "RP-IMG-019"));

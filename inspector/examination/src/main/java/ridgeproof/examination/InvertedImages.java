@@ -53,7 +53,7 @@ final class InvertedImages implements CauseRule {
       report(
           ALL,
           Location.file(),
-          "%d of %d images".formatted(dark.size(), images.size()),
+          String.format(Locale.ROOT, "%d of %d images", dark.size(), images.size()),
           images,
           limits,
           causes);

@@ -3,6 +3,7 @@ package ridgeproof.examination;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -97,7 +98,8 @@ final class PrintCauses {
     causes.add(
         mirrored ? CardCauses.MIRRORED : half ? CardCauses.UPSIDE_DOWN : CardCauses.QUARTER,
         Location.file(),
-        Observed.of("%d fingers: %s".formatted(faults.size(), faults.get(0).observed())),
+        Observed.of(
+            String.format(Locale.ROOT, "%d fingers: %s", faults.size(), faults.get(0).observed())),
         faults.get(0).required(),
         List.of(),
         Consequences.ofRules("RP-SEQ").or(mirrored ? Consequences.none() : ofImages));

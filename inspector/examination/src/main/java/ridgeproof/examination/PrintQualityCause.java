@@ -32,7 +32,9 @@ final class PrintQualityCause implements CauseRule {
   private static final Set<String> UNSEEN =
       Set.of("RP-RDG-002", NOT_WIDE, NO_CORE, "RP-RDG-013", FEW_MINUTIAE, POOR);
 
-  /** What a hand did to a whole capture: dry, dark, smeared, out of focus, pale, or only a touch. */
+  /**
+   * What a hand did to a whole capture: dry, dark, smeared, out of focus, pale, or only a touch.
+   */
   private static final List<String> HANDLING =
       List.of("RP-RDG-006", "RP-RDG-005", "RP-RDG-004", BLURRED, NO_CONTRAST, "RP-RDG-002");
 
@@ -91,7 +93,8 @@ final class PrintQualityCause implements CauseRule {
             of(rule, findings)
                 .forEach(
                     finding ->
-                        causes.add(finding, ofPrint(explained(finding, others, findings), finding)));
+                        causes.add(
+                            finding, ofPrint(explained(finding, others, findings), finding)));
           }
         });
   }
@@ -111,8 +114,7 @@ final class PrintQualityCause implements CauseRule {
     return of(rule, findings).get(0) == cause
         ? ofPrint.or(
             Consequences.ofRules("RP-RDG-020", "RP-RDG-021")
-                .onlyWhere(
-                    other -> other.location().record().equals(cause.location().record()))
+                .onlyWhere(other -> other.location().record().equals(cause.location().record()))
                 .onlyWhere(other -> other.severity().compareTo(cause.severity()) >= 0))
         : ofPrint;
   }

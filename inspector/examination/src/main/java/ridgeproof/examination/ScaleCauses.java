@@ -79,11 +79,12 @@ final class ScaleCauses implements CauseRule {
             ? first.layout().scaleUnits().map(first::at).orElseThrow()
             : Location.file(),
         Observed.of(
-            "%s, %s in %s"
-                .formatted(
-                    inches ? "unit 1 (pixels per inch)" : "unit 2 (pixels per centimeter)",
-                    number(scale(first)),
-                    wrong.size() == 1 ? "one image" : wrong.size() + " images")),
+            String.format(
+                Locale.ROOT,
+                "%s, %s in %s",
+                inches ? "unit 1 (pixels per inch)" : "unit 2 (pixels per centimeter)",
+                number(scale(first)),
+                wrong.size() == 1 ? "one image" : wrong.size() + " images")),
         inches ? "unit 2 (pixels per centimeter)" : "unit 1 (pixels per inch)",
         List.of(Measure.of("resolution so stated", first.density().get().meanPpi(), "ppi")),
         ofScale(wrong));
@@ -164,10 +165,16 @@ final class ScaleCauses implements CauseRule {
             SIDES,
             image.at(image.layout().width()),
             Observed.of(
-                "record %d x %d pixels"
-                    .formatted(image.width().getAsInt(), image.height().getAsInt())),
-            "%d x %d pixels, as the image has"
-                .formatted(image.height().getAsInt(), image.width().getAsInt()),
+                String.format(
+                    Locale.ROOT,
+                    "record %d x %d pixels",
+                    image.width().getAsInt(),
+                    image.height().getAsInt())),
+            String.format(
+                Locale.ROOT,
+                "%d x %d pixels, as the image has",
+                image.height().getAsInt(),
+                image.width().getAsInt()),
             List.of(),
             Consequences.ofRules(
                     "RP-IMG-001", "RP-IMG-002", "RP-IMG-009", "RP-IMG-010", "RP-IMG-019")
@@ -193,7 +200,7 @@ final class ScaleCauses implements CauseRule {
       report(
           together,
           Location.file(),
-          "%d of %d images".formatted(together.size(), prints.size()),
+          String.format(Locale.ROOT, "%d of %d images", together.size(), prints.size()),
           causes);
     } else {
       single.forEach(image -> report(List.of(image), image.atData(), "the image", causes));
@@ -223,7 +230,9 @@ final class ScaleCauses implements CauseRule {
       causes.add(
           NOTES,
           Location.file(),
-          Observed.of("%s, in %d images".formatted(notes.get(0).observed().text(), notes.size())),
+          Observed.of(
+              String.format(
+                  Locale.ROOT, "%s, in %d images", notes.get(0).observed().text(), notes.size())),
           notes.get(0).required(),
           List.of(),
           Consequences.exactly(notes));
