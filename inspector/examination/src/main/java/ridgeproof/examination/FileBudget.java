@@ -9,6 +9,7 @@ import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.codec.ImageCodecs;
+import ridgeproof.transaction.ByteSource;
 
 /**
  * How much work all images of one file may be: samples counted by what their headers state, before
@@ -38,6 +39,17 @@ final class FileBudget {
   /** Progressive images have up to ten scans, and each goes over all samples. */
   private static final long USUAL_SCANS = 16;
 
+  /** Samples of a JPEG 2000 code-block below which there are too many of them. */
+  private static final long SMALL_BLOCK = 256;
+
+  /** What a tile costs, however small. */
+  private static final long TILE_SAMPLES = 4096;
+
+  /** What a point of a pen costs, which draws a line across the page. */
+  private static final long POINT_SAMPLES = 1000;
+
+  private static final int POINT_BYTES = 5;
+
   private final DecodingLimits limits;
   private final long samples;
   private final long deadline;
@@ -61,7 +73,7 @@ final class FileBudget {
     if (ImageCodecs.refusal(image.data().orElseThrow(), header, limits).isPresent()) {
       return Optional.empty(); // the decoder refuses it without any work
     }
-    long needed = samplesOf(image, header) * passes(header);
+    long needed = samplesOf(image, header) * passes(header) + TILE_SAMPLES * fact(header, "tiles");
     if (needed <= left) {
       left -= needed;
       return Optional.empty();
@@ -112,16 +124,28 @@ final class FileBudget {
     if (header.format() != ImageFormat.RAW) {
       return (long) header.width() * header.height();
     }
+    if (image.statedFormat().filter(format -> format == ImageFormat.PEN_VECTORS).isPresent()) {
+      int bytes = image.data().map(ByteSource::length).orElse(0);
+      return bytes / POINT_BYTES * POINT_SAMPLES;
+    }
     long stated = (long) image.statedSize().width() * image.statedSize().height();
     boolean coded = image.statedFormat().filter(format -> format != ImageFormat.RAW).isPresent();
     long bits = image.data().map(data -> BYTE_BITS * data.length()).orElse(0L);
     return coded ? stated : Math.min(stated, bits / bitsOf(image, header));
   }
 
-  /** How often a decoder goes over the samples. */
+  /** How often a decoder goes over the samples, or what small code-blocks cost as much as. */
   private static long passes(ImageHeader header) {
-    String scans = header.facts().getOrDefault("scans", "");
-    return scans.isEmpty() ? 1 : 1 + Long.parseLong(scans) / USUAL_SCANS;
+    String block = header.facts().getOrDefault("code-block", "");
+    if (block.isEmpty()) {
+      return 1 + fact(header, "scans") / USUAL_SCANS;
+    }
+    String[] sides = block.split(" x ");
+    return 1 + SMALL_BLOCK / (Long.parseLong(sides[0]) * Long.parseLong(sides[1]));
+  }
+
+  private static long fact(ImageHeader header, String name) {
+    return Long.parseLong(header.facts().getOrDefault(name, "0"));
   }
 
   private static long bitsOf(ExaminedImage image, ImageHeader header) {
