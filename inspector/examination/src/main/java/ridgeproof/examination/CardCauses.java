@@ -161,7 +161,9 @@ final class CardCauses implements CauseRule {
                     order == FingerOrder.NEXT_BOX ? "after" : "before")),
             "each roll in its own box",
             evidence(moved),
-            Consequences.ofRules("RP-SEQ").atPositions(positions(moved)));
+            slaps(seen).stream().noneMatch(s -> s.fit().order() == FingerOrder.OWN)
+                ? Consequences.ofRules("RP-SEQ")
+                : Consequences.ofRules("RP-SEQ").atPositions(positions(moved)));
         return true;
       }
     }

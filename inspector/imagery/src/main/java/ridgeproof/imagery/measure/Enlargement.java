@@ -40,24 +40,16 @@ public record Enlargement(double evenness, double fineDetail) {
     return new Enlargement(Math.max(across, down), fineDetail(image));
   }
 
-  /** Where the grid was enlarged about its corner, bends differ by turns instead of steps. */
   private static double evenness(int length, int lines, Lines gray) {
     double[] steps = new double[2];
-    double[] bends = new double[2];
     for (int line = 0; line < lines; line += SKIPPED) {
-      for (int along = 1; along + 1 < length; along++) {
+      for (int along = 0; along + 1 < length; along++) {
         int step = gray.grayAt(along + 1, line) - gray.grayAt(along, line);
-        int bend = step - gray.grayAt(along, line) + gray.grayAt(along - 1, line);
         steps[along & 1] += step * step;
-        bends[along & 1] += bend * bend;
       }
     }
-    return Math.min(evenness(steps), evenness(bends));
-  }
-
-  private static double evenness(double[] sums) {
-    double most = Math.max(sums[0], sums[1]);
-    return most == 0 ? 1 : Math.min(sums[0], sums[1]) / most;
+    double most = Math.max(steps[0], steps[1]);
+    return most == 0 ? 1 : Math.min(steps[0], steps[1]) / most;
   }
 
   private static double fineDetail(GrayImage image) {
