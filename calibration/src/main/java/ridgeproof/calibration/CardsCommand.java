@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -121,7 +122,11 @@ final class CardsCommand implements Callable<Integer> {
   }
 
   private String command() {
-    return "./ridgeproof-calibration cards --prints ../shared/prints --seed %d --cards %d%s --report reports/detection.md"
-        .formatted(seed, cards, synthetic == 0 ? "" : " --synthetic " + synthetic);
+    return String.format(
+        Locale.ROOT,
+        "./ridgeproof-calibration cards --prints ../shared/prints --seed %d --cards %d%s --report reports/detection.md",
+        seed,
+        cards,
+        synthetic == 0 ? "" : " --synthetic " + synthetic);
   }
 }

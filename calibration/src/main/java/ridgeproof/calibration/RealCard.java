@@ -150,7 +150,7 @@ final class RealCard {
     }
     line("### Any two rolls exchanged");
     line("");
-    line("%d pairs: %s.".formatted(all.size(), counts(all)));
+    line(String.format(Locale.ROOT, "%d pairs: %s.", all.size(), counts(all)));
     line("");
     unnamed.forEach(this::line);
     if (!unnamed.isEmpty()) {
@@ -184,11 +184,12 @@ final class RealCard {
         .collect(
             Collectors.joining(
                 "; ",
-                "- %d and %d, %s: "
-                    .formatted(
-                        exchange.first().code(),
-                        exchange.second().code(),
-                        SequenceSection.words(exchange.outcome())),
+                String.format(
+                    Locale.ROOT,
+                    "- %d and %d, %s: ",
+                    exchange.first().code(),
+                    exchange.second().code(),
+                    SequenceSection.words(exchange.outcome())),
                 ""));
   }
 

@@ -23,7 +23,7 @@ final class ReferencePrints {
 
   private static final int LAST_ROLLED = 10;
   private static final double USUAL_PPI = 500;
-  private static final List<Integer> FINGERPRINT_RECORDS = List.of(4, 14);
+  private static final List<Integer> FINGERPRINT_RECORDS = List.of(3, 4, 5, 6, 14);
 
   /** The pixels of one position code. */
   record Image(int box, double ppi, GrayImage gray) {

@@ -39,12 +39,13 @@ final class RidgeWording {
     FingerMeasures m = analysis.measures().get();
     return String.format(
         Locale.ROOT,
-        "score %d of 100; %.0f x %.0f mm, %.0f mm2 of clear ridges, %d minutiae",
+        "score %d of 100; %.0f x %.0f mm, %.0f mm2 of clear ridges, %d%s minutiae",
         analysis.score().value(),
         m.extent().widthMm(),
         m.extent().lengthMm(),
         m.extent().ridgeAreaMm2(),
-        m.minutiae().count());
+        m.minutiae().count(),
+        m.minutiae().isCutShort() ? " or more" : "");
   }
 
   /** How many fingers are confirmed, contradicted and neither, and which are not confirmed. */

@@ -39,7 +39,8 @@ public final class FingerAnalyzer {
     }
     boolean others =
         parts.stream().anyMatch(part -> part.areaMm2() >= LITTLE && isOutside(part, main.get()));
-    return analyse(maps, main.get(), parts, new GrayLevels(maps), others);
+    RidgeRegion distal = FlexionCrease.distal(maps, main.get());
+    return analyse(maps, distal, parts, new GrayLevels(maps), others);
   }
 
   private static boolean isOutside(RidgeRegion part, RidgeRegion main) {

@@ -17,13 +17,16 @@ final class GrayLevels {
   private static final double DRY = 0.4;
   private static final double DARK = 0.6;
 
+  /** Of the gray level of the ground. */
+  private static final double CLOSED = 0.4;
+
   private final RidgeMaps maps;
   private final float[] means;
   private final double surround;
 
   GrayLevels(RidgeMaps maps) {
     this.maps = maps;
-    means = means(maps);
+    means = maps.means();
     boolean[] prints = RidgeMask.dilate(maps.extentMask(), maps.grid(), HALO);
     double[] outside = new double[means.length];
     int count = 0;
@@ -35,8 +38,7 @@ final class GrayLevels {
     surround = count < LEAST_OUTSIDE * means.length ? -1 : Statistics.quantile(outside, count, 0.5);
   }
 
-  private static float[] means(RidgeMaps maps) {
-    BlockGrid grid = maps.grid();
+  static float[] means(byte[] pixels, BlockGrid grid) {
     int[] sums = new int[grid.blocks()];
     int[] counts = new int[grid.blocks()];
     for (int y = 0; y < grid.height(); y++) {
@@ -44,7 +46,7 @@ final class GrayLevels {
       for (int column = 0; column < grid.columns(); column++) {
         int sum = 0;
         for (int x = grid.left(column); x < grid.right(column); x++) {
-          sum += maps.pixels()[y * grid.width() + x] & 0xFF;
+          sum += pixels[y * grid.width() + x] & 0xFF;
         }
         sums[start + column] += sum;
         counts[start + column] += grid.right(column) - grid.left(column);
@@ -87,9 +89,18 @@ final class GrayLevels {
         blocks.ridgeShare(),
         blocks.shareWithin(0, DRY),
         blocks.shareWithin(DARK, 2),
+        closedShare(region),
         blocks.faintShare(),
         modulation(blocks),
         polarity(blocks.level()));
+  }
+
+  private double closedShare(RidgeRegion region) {
+    int closed = 0;
+    for (int block : region.blocks()) {
+      closed += !maps.isRidge(block) && means[block] < CLOSED * surround ? 1 : 0;
+    }
+    return (double) closed / region.size();
   }
 
   private double modulation(BlockMeasures blocks) {

@@ -27,9 +27,9 @@ final class HandArrangement {
    */
   record Choice(List<PrintCandidate> prints, double value, double lead) {
 
-    /** Whether every place has a print as large as one. */
+    /** Whether every place has a print as large as one, and as one only. */
     boolean isWhole() {
-      return prints.stream().allMatch(print -> print != null && !print.isSmall());
+      return prints.stream().allMatch(print -> print != null && print.looksWhole());
     }
   }
 

@@ -30,12 +30,20 @@ public final class Minutiae {
 
   private static final double MM_PER_INCH = 25.4;
 
+  /** How many the extractor keeps. */
+  private static final int MOST = 100;
+
   private final FingerprintTemplate template;
   private final List<Minutia> list;
+  private final int reliable;
+  private final boolean cutShort;
 
-  private Minutiae(FingerprintTemplate template, List<Minutia> list) {
+  private Minutiae(
+      FingerprintTemplate template, List<Minutia> list, int reliable, boolean cutShort) {
     this.template = template;
     this.list = list;
+    this.reliable = reliable;
+    this.cutShort = cutShort;
   }
 
   /** The minutiae of an image that shows nothing but one print; pixels per inch. */
@@ -43,7 +51,8 @@ public final class Minutiae {
     FingerprintImageOptions options = new FingerprintImageOptions().dpi(ppi);
     FingerprintTemplate template =
         new FingerprintTemplate(new FingerprintImage(width, height, gray, options));
-    return new Minutiae(template, read(template.toByteArray(), 1, 0, 0));
+    List<Minutia> all = read(template.toByteArray(), 1, 0, 0);
+    return new Minutiae(template, all, all.size(), all.size() >= MOST);
   }
 
   /**
@@ -78,7 +87,13 @@ public final class Minutiae {
     FingerprintImageOptions options = new FingerprintImageOptions().dpi(WorkingResolution.PPI);
     FingerprintTemplate template =
         new FingerprintTemplate(new FingerprintImage(width, height, gray, options));
-    return new Minutiae(template, read(template.toByteArray(), 1 / maps.scale(), left, top));
+    List<Minutia> all = read(template.toByteArray(), 1 / maps.scale(), left, top);
+    ClearRidges ridges = new ClearRidges(maps, region);
+    return new Minutiae(
+        template,
+        all.stream().filter(ridges::surround).toList(),
+        (int) all.stream().filter(ridges::support).count(),
+        all.size() >= MOST);
   }
 
   private static byte paper(RidgeMaps maps, RidgeRegion region) {
@@ -145,14 +160,34 @@ public final class Minutiae {
     return Arrays.copyOf(values, count);
   }
 
-  /** All of them. */
+  /**
+   * The minutiae of the same print seen from behind, as in a mirrored image; ready to be compared,
+   * which is all that they are for: their places are those of the mirrored cut of the image.
+   */
+  public Minutiae mirrored() {
+    byte[] cbor = MirroredTemplate.of(template.toByteArray());
+    List<Minutia> all = read(cbor, 1, 0, 0);
+    return new Minutiae(new FingerprintTemplate(cbor), all, all.size(), all.size() >= MOST);
+  }
+
+  /** Those that lie among ridges. */
   public List<Minutia> list() {
     return list;
   }
 
-  /** How many there are. */
+  /** How many lie among ridges. */
   public int count() {
     return list.size();
+  }
+
+  /** How many lie among clear ridges and off the border of the print. */
+  public int reliable() {
+    return reliable;
+  }
+
+  /** Whether the extractor kept no more, so that the print may well have more. */
+  public boolean isCutShort() {
+    return cutShort;
   }
 
   /** Similarities with several others, in their order: 0 nothing alike; grows without bound. */

@@ -25,6 +25,9 @@ record PrintCandidate(
   /** Square millimetres of a flat distal print; a small one of an adult has as much. */
   private static final double FULL_AREA = 130;
 
+  /** Millimetres across; what is broader is more likely two prints that touch. */
+  private static final double BROAD = 21;
+
   static PrintCandidate of(
       RidgeMaps maps, RidgeRegion region, double axis, boolean cutFromPhalanx) {
     PrintShape shape = PrintShape.of(region);
@@ -49,6 +52,12 @@ record PrintCandidate(
     return areaMm2() < FULL_AREA * 0.6;
   }
 
+  /** Neither too little for a distal print nor, by its breadth or the edge, more than one. */
+  boolean looksWhole() {
+    boolean broad = width() * WorkingResolution.MM_PER_PIXEL > BROAD;
+    return !isSmall() && !broad && !cutAtSide;
+  }
+
   double middle() {
     return (left + right) / 2;
   }
@@ -64,7 +73,8 @@ record PrintCandidate(
   /** How much it looks like a whole distal print, 0..1. */
   double merit() {
     double size = Math.min(1, areaMm2() / FULL_AREA);
-    return size * (cutAtTop ? 0.8 : 1) * (cutAtSide ? 0.5 : 1);
+    double breadth = Math.min(1, BROAD / Math.max(1, width() * WorkingResolution.MM_PER_PIXEL));
+    return size * breadth * (cutAtTop ? 0.8 : 1) * (cutAtSide ? 0.5 : 1);
   }
 
   /** Share of the narrower breadth that two prints have in common across the axis, 0..1. */

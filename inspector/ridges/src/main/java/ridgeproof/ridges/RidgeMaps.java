@@ -8,10 +8,18 @@ import ridgeproof.imagery.GrayImage;
  */
 final class RidgeMaps {
 
-  /** Share of ridge blocks in 5 x 5 that makes a block part of a print. */
-  private static final double MAJORITY = 0.5;
+  /**
+   * Share of ridge blocks in 7 x 7 that makes a block of skin part of a print: creases and wear
+   * leave a few clear ones among many that are not.
+   */
+  private static final double AMONG_RIDGES = 0.2;
 
-  private static final int MAJORITY_REACH = 2;
+  private static final int AMONG_REACH = 3;
+
+  /** Share of ridge blocks in 5 x 5 that somewhere in a print must be met: words never do. */
+  private static final double SURELY_RIDGES = 0.5;
+
+  private static final int SURE_REACH = 2;
 
   /** Blocks; strokes and letters are narrower than 2 x 1.4 mm, prints are not. */
   private static final double OPENING = 2.3;
@@ -19,17 +27,20 @@ final class RidgeMaps {
   /** Blocks; 70 mm2, the size of a punched hole and its rim. */
   private static final int LARGEST_HOLE = 190;
 
-  /** Blocks that a print may reach beyond its good ridges, 3.7 mm. */
-  private static final int GROWTH = 6;
+  /** Blocks that a print may reach beyond its good ridges, 2.4 mm. */
+  private static final int GROWTH = 4;
 
-  /** Of the median gradient in good ridges. */
-  private static final double GROWTH_GRADIENT = 0.45;
+  /**
+   * Blocks; what grew beyond the good ridges is no narrower than twice this, as words above are.
+   */
+  private static final double GROWN_OPENING = 6.5;
 
   private final double scale;
   private final byte[] pixels;
   private final BlockGrid grid;
   private final TensorField tensors;
   private final SignatureField signatures;
+  private final float[] means;
   private final boolean[] ridges;
   private final boolean[] prints;
   private final boolean[] extents;
@@ -44,13 +55,12 @@ final class RidgeMaps {
     tensors = TensorField.of(pixels, grid);
     signatures = SignatureField.of(pixels, tensors);
     ridges = RidgeMask.strict(tensors, signatures);
-    boolean[] textured = textured();
-    boolean[] majority = RidgeMask.majority(ridges, grid, MAJORITY_REACH, MAJORITY);
-    for (int block = 0; block < majority.length; block++) {
-      majority[block] &= textured[block];
-    }
-    prints = RidgeMask.fillHoles(RidgeMask.open(majority, grid, OPENING), grid, LARGEST_HOLE);
-    extents = RidgeMask.fillHoles(grow(textured), grid, LARGEST_HOLE);
+    means = GrayLevels.means(pixels, grid);
+    boolean[] skin = SkinMask.of(pixels, tensors, means, ridges);
+    boolean[] sure = among(skin, SURE_REACH, SURELY_RIDGES);
+    boolean[] likely = among(skin, AMONG_REACH, AMONG_RIDGES);
+    prints = RidgeMask.fillHoles(RidgeMask.touching(likely, sure, grid), grid, LARGEST_HOLE);
+    extents = RidgeMask.fillHoles(grow(skin), grid, LARGEST_HOLE);
   }
 
   /** Whether {@link #of} can work with an image of this resolution (pixels per inch). */
@@ -62,33 +72,25 @@ final class RidgeMaps {
     return new RidgeMaps(image, WorkingResolution.scale(ppi), WorkingResolution.pixels(image, ppi));
   }
 
-  /** Blocks that vary in gray nearly as ridges do by themselves, whatever lies beside them. */
-  private boolean[] textured() {
-    double[] gradients = new double[grid.blocks()];
-    int count = 0;
-    for (int block = 0; block < gradients.length; block++) {
-      if (ridges[block]) {
-        gradients[count++] = tensors.ownGradient(block);
-      }
+  /** Skin with so many ridges around it, over more than a stroke or a letter. */
+  private boolean[] among(boolean[] skin, int reach, double share) {
+    boolean[] among = RidgeMask.majority(ridges, grid, reach, share);
+    for (int block = 0; block < among.length; block++) {
+      among[block] &= skin[block];
     }
-    double least = GROWTH_GRADIENT * Statistics.quantile(gradients, count, 0.5);
-    boolean[] textured = new boolean[grid.blocks()];
-    for (int block = 0; block < textured.length; block++) {
-      textured[block] = tensors.ownGradient(block) >= least;
-    }
-    return RidgeMask.majority(textured, grid, 1, 0.5);
+    return RidgeMask.open(among, grid, OPENING);
   }
 
-  private boolean[] grow(boolean[] textured) {
+  private boolean[] grow(boolean[] skin) {
     boolean[] grown = prints.clone();
     for (int step = 0; step < GROWTH; step++) {
       boolean[] next = RidgeMask.dilate(grown, grid, 1);
       for (int block = 0; block < next.length; block++) {
-        next[block] = grown[block] || next[block] && textured[block];
+        next[block] = grown[block] || next[block] && skin[block];
       }
       grown = next;
     }
-    boolean[] opened = RidgeMask.open(grown, grid, OPENING);
+    boolean[] opened = RidgeMask.open(grown, grid, GROWN_OPENING);
     for (int block = 0; block < opened.length; block++) {
       opened[block] |= prints[block];
     }
@@ -107,6 +109,11 @@ final class RidgeMaps {
 
   BlockGrid grid() {
     return grid;
+  }
+
+  /** Mean gray level of each block; not to be written to. */
+  float[] means() {
+    return means;
   }
 
   TensorField tensors() {

@@ -89,6 +89,19 @@ final class RidgeMask {
     return result;
   }
 
+  /** The connected parts of a mask that have at least one block in common with another mask. */
+  static boolean[] touching(boolean[] mask, boolean[] other, BlockGrid grid) {
+    boolean[] result = new boolean[mask.length];
+    for (RidgeRegion part : RidgeRegion.of(mask, grid)) {
+      if (Arrays.stream(part.blocks()).anyMatch(block -> other[block])) {
+        for (int block : part.blocks()) {
+          result[block] = true;
+        }
+      }
+    }
+    return result;
+  }
+
   /** Fills what is enclosed and no larger than so many blocks. */
   static boolean[] fillHoles(boolean[] mask, BlockGrid grid, int most) {
     boolean[] inverse = new boolean[mask.length];

@@ -70,6 +70,11 @@ public enum RidgeMeasure {
       m -> m.tone().ridgeShare()),
   DRY_SHARE("dry-share", "part of the print that is dry", Unit.SHARE, m -> m.tone().dryShare()),
   DARK_SHARE("dark-share", "part of the print that is dark", Unit.SHARE, m -> m.tone().darkShare()),
+  CLOSED_SHARE(
+      "closed-share",
+      "part of the print where ridges run together",
+      Unit.SHARE,
+      m -> m.tone().closedShare()),
   FAINT_SHARE(
       "faint-share", "part of the ridges that is faint", Unit.SHARE, m -> m.tone().faintShare()),
   MODULATION(
@@ -108,7 +113,9 @@ public enum RidgeMeasure {
       "confidence in the pattern",
       Unit.SHARE,
       m -> m.pattern().pattern() == PatternClass.UNKNOWN ? 0 : m.pattern().confidence()),
-  MINUTIAE("minutiae", "minutiae found, 100 at most", Unit.COUNT, m -> m.minutiae().count()),
+  MINUTIAE("minutiae", "minutiae found", Unit.COUNT, m -> m.minutiae().count()),
+  RELIABLE_MINUTIAE(
+      "reliable-minutiae", "minutiae in clear ridges", Unit.COUNT, m -> m.minutiae().reliable()),
   MINUTIA_DENSITY(
       "minutia-density", "minutiae in a square centimetre", Unit.PER_CM2, m -> m.minutiaDensity()),
   /** Of the whole analysis, see {@link FingerAnalysis#score}. */

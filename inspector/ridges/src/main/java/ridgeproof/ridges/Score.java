@@ -23,30 +23,18 @@ public record Score(int value, List<Part> parts) {
 
   /** What the parts judge. */
   public enum Aspect {
+    /** {@link Minutiae#reliable}. */
+    MINUTIAE,
+    /** {@link ToneMeasure#ridgeShare}: wide where the finger was wet, narrow where it was dry. */
+    MOISTURE,
     /** Area with clear ridges, mm2. */
     RIDGE_AREA,
-    /** Part of the print whose ridges are clear. */
-    RIDGE_SHARE,
-    /** {@link FlowMeasure#certainty}. */
-    CERTAINTY,
     /** {@link ClarityMeasure#clarity}. */
     CLARITY,
-    /** {@link ClarityMeasure#dominance}. */
-    DOMINANCE,
-    /** {@link ClarityMeasure#unevenness}. */
-    UNIFORMITY,
-    /** {@link ToneMeasure#contrast}. */
-    CONTRAST,
-    /** Distance of {@link ToneMeasure#ridgeShare} from one half. */
-    INKING,
-    /** {@link SmearMeasure#share}. */
-    SMEAR,
-    /** Number of minutiae. */
-    MINUTIAE,
+    /** {@link FlowMeasure#periodMm}: narrow ridges leave more of their flow in a print. */
+    RIDGE_DISTANCE,
     /** {@link PatternMeasure#coreToBorderMm}. */
     CORE,
-    /** Longest contact with an image edge, mm. */
-    CUT,
     /** 1 for dark ridges, 0.8 unknown, 0 for inverted tones. */
     POLARITY
   }

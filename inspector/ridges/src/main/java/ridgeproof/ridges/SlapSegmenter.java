@@ -14,8 +14,8 @@ import ridgeproof.imagery.GrayImage;
  */
 public final class SlapSegmenter {
 
-  /** Added on each side of a box, working pixels: a ridge and its valley. */
-  private static final double MARGIN = 8;
+  /** Added on each side of a box, working pixels: half a valley. */
+  private static final double MARGIN = 2;
 
   /** Degrees that one finger may stray from the common axis. */
   private static final double STRAY = 25;

@@ -12,6 +12,7 @@ package ridgeproof.ridges;
  *     or over-inked
  * @param dryShare part of the blocks with a ridge share below 0.4
  * @param darkShare part of the blocks with a ridge share above 0.6
+ * @param closedShare part of the print that is nearly as dark as ink and shows no ridges
  * @param faintShare part of the blocks with clear ridges whose contrast is less than half of what
  *     the strongest fifth has
  * @param modulation contrast over the way from paper to the darkest: twice the way from {@code
@@ -28,6 +29,7 @@ public record ToneMeasure(
     double ridgeShare,
     double dryShare,
     double darkShare,
+    double closedShare,
     double faintShare,
     double modulation,
     Polarity polarity) {
