@@ -108,7 +108,7 @@ final class CardsSection {
           story,
           Outcome::spoken);
       row(
-          story.words() + ": cards with a finger in its place called another",
+          story.words() + ": fingers in their place called another",
           outcomes,
           story,
           one -> story == Story.HANDS ? "" : "" + one.falsely());
@@ -155,8 +155,9 @@ final class CardsSection {
   private void moved() {
     text.line("").line("### What moving the limits costs").line("");
     text.line(
-        "`finger_match` of an agency's profile, %.0f unless set. Every similarity weighs less by"
-            + " the factor by which it is raised. Fitted on the other set, as above.",
+        "`finger_match` of an agency's profile, %.0f unless set. Where it is raised, every similarity"
+            + " weighs less by that factor; where it is lowered, more prints are confirmed and none"
+            + " weighs more. Fitted on the other set, as above.",
         columns.get(0).inUse().usual());
     sweep("finger_match", THRESHOLDS, "%.0f", (limits, value) -> limits.withThreshold(value));
     text.line("");

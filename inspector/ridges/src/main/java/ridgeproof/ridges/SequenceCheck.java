@@ -128,7 +128,7 @@ public final class SequenceCheck {
                 check.matrix,
                 check.arrangement,
                 check.claims,
-                CERTAIN * limits.threshold())
+                CERTAIN * limits.careful())
             .named(),
         limits.threshold());
   }
@@ -219,7 +219,7 @@ public final class SequenceCheck {
   private FingerAnswer alone(
       FingerPosition position, double own, Optional<FingerPosition> likest, double most) {
     boolean ownMatches = own >= limits.threshold();
-    boolean otherIsCertain = most >= CERTAIN * limits.threshold();
+    boolean otherIsCertain = most >= CERTAIN * limits.careful();
     if (otherIsCertain && !ownMatches && most >= CLEARLY * own && isOnlyMatch(position, likest)) {
       return new FingerAnswer(
           position,

@@ -5,7 +5,7 @@ package ridgeproof.ridges;
  *
  * @param threshold similarity that counts as a match by itself
  * @param usual the threshold that the evidence was fitted for; with a higher one every similarity
- *     weighs less in the same proportion
+ *     weighs less in the same proportion, with a lower one none weighs more
  * @param evidence what similarities weigh
  * @param placePrior odds that a print is in the box of its finger, before it is looked at
  * @param strangerPrior odds against a print that is of no finger of the card
@@ -26,7 +26,12 @@ public record SequenceLimits(
     double lead) {
 
   double weight(double similarity) {
-    return evidence.weight(similarity * usual / threshold);
+    return evidence.weight(similarity * usual / careful());
+  }
+
+  /** The threshold for what speaks against a finger: a lower one only lets more be confirmed. */
+  double careful() {
+    return Math.max(threshold, usual);
   }
 
   /** The lead by the scale of the threshold. */

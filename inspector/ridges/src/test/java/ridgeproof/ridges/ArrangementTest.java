@@ -268,6 +268,19 @@ class ArrangementTest {
   }
 
   @Test
+  void aLowerThresholdMakesNothingWeighMoreAgainstAFinger() {
+    FingerPosition a = FingerPosition.RIGHT_INDEX;
+    FingerPosition b = FingerPosition.LEFT_THUMB;
+    Card card =
+        Card.inOrder(90).with(a, a, 2).with(b, b, 3).with(a, b, 18).with(b, a, 6);
+    SequenceAnswers said = SequenceCheck.check(card, Set.of(), LIMITS.withThreshold(10));
+    assertEquals(List.of(), said.irregularities());
+    assertTrue(
+        said.answers().stream().noneMatch(one -> one.verdict() == Verdict.CONTRADICTED),
+        said.toString());
+  }
+
+  @Test
   void evidenceIsInterpolatedAndStaysBeyondItsEnds() {
     MatchEvidence evidence = new MatchEvidence(new double[] {0, 10, 20}, new double[] {-1, 0, 3});
     assertEquals(-1, evidence.weight(0));
