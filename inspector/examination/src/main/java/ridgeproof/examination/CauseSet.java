@@ -22,9 +22,9 @@ final class CauseSet {
           new InvertedImages(),
           new CardCauses(),
           new OtherHandCause(),
+          new FollowingCauses(),
           new MisreadFieldCause(),
           new SameImageCause(),
-          new FollowingCauses(),
           new PrintQualityCause());
 
   private CauseSet() {}

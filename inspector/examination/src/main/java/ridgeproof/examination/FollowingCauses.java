@@ -44,6 +44,8 @@ final class FollowingCauses implements CauseRule {
           "RP-STR-009",
           "RP-STR-014",
           "RP-STR-017",
+          "RP-STR-023",
+          "RP-COD",
           "RP-FLD");
 
   @Override
