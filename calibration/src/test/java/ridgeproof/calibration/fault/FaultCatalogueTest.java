@@ -29,6 +29,7 @@ class FaultCatalogueTest {
 
   private static final EnumSet<FaultArea> OF_STRUCTURE =
       EnumSet.of(FaultArea.TRANSPORT, FaultArea.HEADER, FaultArea.PARTICULARS, FaultArea.SET);
+
   /** Of the others so many are examined with their ridges: all of them take minutes. */
   private static final int ONE_OF = 7;
 

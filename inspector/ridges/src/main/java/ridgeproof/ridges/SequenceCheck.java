@@ -124,11 +124,7 @@ public final class SequenceCheck {
     return new SequenceAnswers(
         answers,
         new SequenceIrregularities(
-                answers,
-                check.matrix,
-                check.arrangement,
-                check.claims,
-                CERTAIN * limits.careful())
+                answers, check.matrix, check.arrangement, check.claims, CERTAIN * limits.careful())
             .named(),
         limits.threshold());
   }

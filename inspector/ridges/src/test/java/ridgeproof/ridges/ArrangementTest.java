@@ -271,8 +271,7 @@ class ArrangementTest {
   void aLowerThresholdMakesNothingWeighMoreAgainstAFinger() {
     FingerPosition a = FingerPosition.RIGHT_INDEX;
     FingerPosition b = FingerPosition.LEFT_THUMB;
-    Card card =
-        Card.inOrder(90).with(a, a, 2).with(b, b, 3).with(a, b, 18).with(b, a, 6);
+    Card card = Card.inOrder(90).with(a, a, 2).with(b, b, 3).with(a, b, 18).with(b, a, 6);
     SequenceAnswers said = SequenceCheck.check(card, Set.of(), LIMITS.withThreshold(10));
     assertEquals(List.of(), said.irregularities());
     assertTrue(
