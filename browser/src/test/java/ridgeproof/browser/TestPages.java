@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -28,6 +29,7 @@ import ridgeproof.report.ComparisonHtml;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.FolderSummary;
 import ridgeproof.report.HtmlReport;
+import ridgeproof.report.NotExamined;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.Ticket;
 import ridgeproof.report.ToolFacts;
@@ -175,7 +177,9 @@ final class TestPages {
     return new Examined(
         story,
         new FileFacts(name, bytes.length, "0123456789abcdef".repeat(4)),
-        examiner.examine(ByteSource.of(bytes), ExaminationOptions.standard()));
+        examiner.examine(
+            ByteSource.of(bytes),
+            ExaminationOptions.standard().withToday(LocalDate.of(2026, 3, 2))));
   }
 
   private TransactionComparison compare(Examined first, Examined second) {
@@ -189,7 +193,7 @@ final class TestPages {
     Stream.concat(Stream.of(first), others.stream())
         .forEach(
             each -> summary.add(each.file(), each.report(), fileName(each.story() + " report")));
-    summary.addUnopened(first.file().name());
+    summary.add(new NotExamined(first.file().name(), "permission denied"));
     return summary.page();
   }
 

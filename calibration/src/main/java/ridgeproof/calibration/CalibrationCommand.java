@@ -3,6 +3,7 @@ package ridgeproof.calibration;
 import java.io.IOException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import ridgeproof.calibration.fault.FaultsCommand;
 
 /**
  * Measures drawn prints, fits limits on them, and tells how well defects are found and how natural
@@ -16,6 +17,8 @@ import picocli.CommandLine.Command;
       FitCommand.class,
       EvaluateCommand.class,
       StatisticsCommand.class,
+      CardsCommand.class,
+      FaultsCommand.class,
       RealCommand.class
     },
     description = "Fits the limits of ridge measures on synthetic prints and evaluates them.")

@@ -9,6 +9,8 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import ridgeproof.examination.MatchLimits;
+import ridgeproof.ridges.SequenceLimits;
 import ridgeproof.spec.SpecTables;
 
 /** Judges files that no limit was fitted on. */
@@ -56,13 +58,16 @@ final class EvaluateCommand implements Callable<Integer> {
       card = Optional.of(RealCard.examined(reference.resolve(EyeTable.CARD)));
       seen = EyeTable.load().seen(reference, EyeTable.CARD);
     }
-    double threshold = SpecTables.open().pixelLimits().value("finger-match");
+    SequenceLimits limits = MatchLimits.usual(SpecTables.open());
     DetectionReport detection =
         new DetectionReport(
             new FileTrial(seed, draw.defectRate).examine(draw.cards), LimitTable.inUse().judge());
     List<SequenceTrial.Card> sequence =
-        new SequenceTrial(seed, exchanges, threshold).run(sequenceCards);
-    Files.writeString(report, detection.write(command(), sequence, card, seen));
+        new SequenceTrial(seed, exchanges, limits).run(sequenceCards);
+    Files.writeString(
+        report,
+        LeadingSection.kept(
+            report, CardsSection.TITLE, detection.write(command(), sequence, card, seen)));
     if (card.isPresent()) {
       Files.writeString(report.resolveSibling("segments.svg"), card.get().drawing());
     }

@@ -15,11 +15,16 @@ import ridgeproof.calibration.SequenceTrial.Outcome;
 import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.MatchLimits;
+import ridgeproof.examination.SecondSight;
 import ridgeproof.examination.SequenceFacts;
+import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.ridges.FingerAnswer;
 import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.Segment;
 import ridgeproof.ridges.SequenceAnswers;
+import ridgeproof.ridges.SequenceLimits;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.ByteSource;
 import ridgeproof.transaction.ReadingLimits;
@@ -122,17 +127,20 @@ final class RealCard {
   }
 
   private void exchanges() {
+    SpecTables tables = SpecTables.open();
     SequenceTrial.Prints prints =
         new SequenceTrial.Prints(
             SequenceFacts.minutiae(sequence.rolls()),
             SequenceFacts.minutiae(sequence.plains()),
-            Set.of());
-    double threshold = sequence.answers().threshold();
+            Set.of(),
+            new SecondSight(new ImageExtraction(tables, DecodingLimits.standard()))
+                .of(sequence.rolls(), sequence.plains()));
+    SequenceLimits limits = MatchLimits.usual(tables);
     List<Exchange> all = new ArrayList<>();
     List<String> unnamed = new ArrayList<>();
     for (int a = 0; a < FINGERS.length; a++) {
       for (int b = a + 1; b < FINGERS.length; b++) {
-        SequenceAnswers said = SequenceTrial.exchanged(FINGERS[a], FINGERS[b], prints, threshold);
+        SequenceAnswers said = SequenceTrial.exchanged(FINGERS[a], FINGERS[b], prints, limits);
         Exchange exchange = Exchange.judged(FINGERS[a], FINGERS[b], said);
         all.add(exchange);
         if (exchange.outcome() != Outcome.NAMED) {
@@ -142,7 +150,7 @@ final class RealCard {
     }
     line("### Any two rolls exchanged");
     line("");
-    line("%d pairs: %s.".formatted(all.size(), counts(all)));
+    line(String.format(Locale.ROOT, "%d pairs: %s.", all.size(), counts(all)));
     line("");
     unnamed.forEach(this::line);
     if (!unnamed.isEmpty()) {
@@ -176,11 +184,12 @@ final class RealCard {
         .collect(
             Collectors.joining(
                 "; ",
-                "- %d and %d, %s: "
-                    .formatted(
-                        exchange.first().code(),
-                        exchange.second().code(),
-                        SequenceSection.words(exchange.outcome())),
+                String.format(
+                    Locale.ROOT,
+                    "- %d and %d, %s: ",
+                    exchange.first().code(),
+                    exchange.second().code(),
+                    SequenceSection.words(exchange.outcome())),
                 ""));
   }
 

@@ -2,6 +2,7 @@ package ridgeproof.calibration;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import ridgeproof.calibration.SequenceTrial.Exchange;
 import ridgeproof.calibration.SequenceTrial.Outcome;
 import ridgeproof.ridges.FingerAnswer;
@@ -43,28 +44,38 @@ final class SequenceSection {
 
   private void answers(String name, List<FingerAnswer> answers) {
     lines.add(
-        "| %s | %d | %s | %s | %d |"
-            .formatted(
-                name,
-                answers.size(),
-                Markdown.share(count(answers, Verdict.CONFIRMED), answers.size()),
-                Markdown.share(count(answers, Verdict.INCONCLUSIVE), answers.size()),
-                count(answers, Verdict.CONTRADICTED)));
+        String.format(
+            Locale.ROOT,
+            "| %s | %d | %s | %s | %d |",
+            name,
+            answers.size(),
+            Markdown.share(count(answers, Verdict.CONFIRMED), answers.size()),
+            Markdown.share(count(answers, Verdict.INCONCLUSIVE), answers.size()),
+            count(answers, Verdict.CONTRADICTED)));
   }
 
   private void exchanges() {
     List<Exchange> all = cards.stream().flatMap(card -> card.exchanges().stream()).toList();
     int falsely = cards.stream().mapToInt(SequenceTrial.Card::falselyNamed).sum();
     lines.add(
-        "%d clean cards; %d irregularities named that are none. Then two rolls exchanged, %d times in all:"
-            .formatted(cards.size(), falsely, all.size()));
+        String.format(
+            Locale.ROOT,
+            "%d clean cards; %d irregularities named that are none. Then two rolls exchanged, %d times in all:",
+            cards.size(),
+            falsely,
+            all.size()));
     lines.add("");
     lines.add("| what is said | exchanges | |");
     lines.add("|---|---:|---:|");
     for (Outcome outcome : Outcome.values()) {
       long count = all.stream().filter(one -> one.outcome() == outcome).count();
       lines.add(
-          "| %s | %d | %s |".formatted(words(outcome), count, Markdown.share(count, all.size())));
+          String.format(
+              Locale.ROOT,
+              "| %s | %d | %s |",
+              words(outcome),
+              count,
+              Markdown.share(count, all.size())));
     }
     lines.add("");
   }

@@ -7,21 +7,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import ridgeproof.corpus.batch.SubjectPlan;
 import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.scenario.People;
 import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.corpus.scenario.Sitting;
 import ridgeproof.corpus.scenario.TakenPrint;
+import ridgeproof.imagery.GrayImage;
 import ridgeproof.ridges.FingerAnswer;
 import ridgeproof.ridges.FingerAnswer.Verdict;
-import ridgeproof.ridges.FingerMeasures;
 import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.Irregularity;
 import ridgeproof.ridges.Minutiae;
 import ridgeproof.ridges.PrintAnalyzer;
+import ridgeproof.ridges.SecondLook;
 import ridgeproof.ridges.SequenceAnswers;
 import ridgeproof.ridges.SequenceCheck;
+import ridgeproof.ridges.SequenceLimits;
 import ridgeproof.ridges.Slap;
 
 /** Clean cards as they are, and with two rolls exchanged. */
@@ -72,25 +75,27 @@ final class SequenceTrial {
    * The prints of one card.
    *
    * @param uncertain plain prints among fewer than there are fingers
+   * @param second a second look at the prints
    */
   record Prints(
       Map<FingerPosition, Minutiae> rolls,
       Map<FingerPosition, Minutiae> plains,
-      Set<FingerPosition> uncertain) {}
+      Set<FingerPosition> uncertain,
+      SecondLook second) {}
 
   private final long seed;
   private final SubjectPlan plan;
   private final int exchangesEach;
-  private final double threshold;
+  private final SequenceLimits limits;
 
   /**
    * @param exchangesEach pairs of rolls drawn for each card
-   * @param threshold similarity that counts as a match
+   * @param limits what it is decided by
    */
-  SequenceTrial(long seed, int exchangesEach, double threshold) {
+  SequenceTrial(long seed, int exchangesEach, SequenceLimits limits) {
     this.seed = seed;
     this.exchangesEach = exchangesEach;
-    this.threshold = threshold;
+    this.limits = limits;
     plan = new SubjectPlan(seed, 0, 0);
   }
 
@@ -105,26 +110,40 @@ final class SequenceTrial {
     Map<FingerPosition, Minutiae> rolls = new EnumMap<>(FingerPosition.class);
     Map<FingerPosition, Minutiae> plains = new EnumMap<>(FingerPosition.class);
     Set<FingerPosition> uncertain = new HashSet<>();
+    Map<FingerPosition, Supplier<Minutiae>> rollsAgain = new EnumMap<>(FingerPosition.class);
+    Map<FingerPosition, Supplier<Minutiae>> plainsAgain = new EnumMap<>(FingerPosition.class);
     for (TakenPrint taken : new Sitting(scenario, new People()).prints()) {
       Map<FingerPosition, Minutiae> kind = taken.isRolled() ? rolls : plains;
-      PrintAnalyzer.Seen seen =
-          CardDraw.seen(
-              CardDraw.stored(taken, scenario.prints().bitsPerPixel()),
-              taken.labelledPpi(),
-              taken.box());
+      Map<FingerPosition, Supplier<Minutiae>> again = taken.isRolled() ? rollsAgain : plainsAgain;
+      GrayImage image = CardDraw.stored(taken, scenario.prints().bitsPerPixel());
+      PrintAnalyzer.Seen seen = CardDraw.seen(image, taken.labelledPpi(), taken.box());
       seen.fingers()
           .forEach(
               (finger, analysis) ->
                   analysis
                       .measures()
-                      .map(FingerMeasures::minutiae)
-                      .ifPresent(found -> kind.put(finger, found)));
+                      .ifPresent(
+                          found -> {
+                            kind.put(finger, found.minutiae());
+                            again.put(
+                                finger,
+                                () ->
+                                    Minutiae.again(
+                                        image, taken.labelledPpi(), found.extent().box()));
+                          }));
       if (seen.slap().filter(Slap::lacksPrints).isPresent()) {
         uncertain.addAll(seen.fingers().keySet());
       }
     }
-    Prints prints = new Prints(rolls, plains, uncertain);
-    SequenceAnswers clean = SequenceCheck.check(rolls, plains, uncertain, threshold);
+    Prints prints =
+        new Prints(
+            rolls,
+            plains,
+            uncertain,
+            new SecondLook(
+                finger -> Optional.ofNullable(rollsAgain.get(finger)).map(Supplier::get),
+                finger -> Optional.ofNullable(plainsAgain.get(finger)).map(Supplier::get)));
+    SequenceAnswers clean = SequenceCheck.check(rolls, plains, uncertain, prints.second(), limits);
     Dice dice = new Dice(seed, 7_000_000L + subject);
     List<Exchange> exchanges = new ArrayList<>();
     List<FingerPosition> fingers = List.copyOf(rolls.keySet());
@@ -132,18 +151,26 @@ final class SequenceTrial {
       FingerPosition first = fingers.get(dice.below(fingers.size()));
       int further = 1 + dice.below(fingers.size() - 1);
       FingerPosition second = fingers.get((fingers.indexOf(first) + further) % fingers.size());
-      exchanges.add(Exchange.judged(first, second, exchanged(first, second, prints, threshold)));
+      exchanges.add(Exchange.judged(first, second, exchanged(first, second, prints, limits)));
     }
     return new Card(clean.answers(), clean.irregularities().size(), exchanges);
   }
 
   /** What is said of a set after two of its rolls were exchanged. */
   static SequenceAnswers exchanged(
-      FingerPosition first, FingerPosition second, Prints prints, double threshold) {
+      FingerPosition first, FingerPosition second, Prints prints, SequenceLimits limits) {
     Map<FingerPosition, Minutiae> wrong = new EnumMap<>(prints.rolls());
     wrong.put(first, prints.rolls().get(second));
     wrong.put(second, prints.rolls().get(first));
-    return SequenceCheck.check(wrong, prints.plains(), prints.uncertain(), threshold);
+    SecondLook look =
+        new SecondLook(
+            finger ->
+                prints
+                    .second()
+                    .rolls()
+                    .apply(finger == first ? second : finger == second ? first : finger),
+            prints.second().plains());
+    return SequenceCheck.check(wrong, prints.plains(), prints.uncertain(), look, limits);
   }
 
   private static Outcome outcome(List<FingerPosition> wrong, SequenceAnswers said) {

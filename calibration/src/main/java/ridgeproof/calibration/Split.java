@@ -1,5 +1,7 @@
 package ridgeproof.calibration;
 
+import java.util.Locale;
+
 /** Which seeds limits may be fitted on, and which they may be judged by; none serves for both. */
 enum Split {
   TRAINING(1, 999_999),
@@ -21,7 +23,14 @@ enum Split {
   long checked(long seed) {
     if (seed < first || seed > last) {
       throw new IllegalArgumentException(
-          "seed " + seed + " is not for " + name().toLowerCase() + ": " + first + " to " + last);
+          "seed "
+              + seed
+              + " is not for "
+              + name().toLowerCase(Locale.ROOT)
+              + ": "
+              + first
+              + " to "
+              + last);
     }
     return seed;
   }

@@ -64,8 +64,12 @@ public final class CodeListing {
   }
 
   private static String versions(VersionRange range) {
-    String since = range.since() == 0 ? "" : " since %04d".formatted(range.since());
-    String until = range.until() == Integer.MAX_VALUE ? "" : " until %04d".formatted(range.until());
+    String since =
+        range.since() == 0 ? "" : String.format(Locale.ROOT, " since %04d", range.since());
+    String until =
+        range.until() == Integer.MAX_VALUE
+            ? ""
+            : String.format(Locale.ROOT, " until %04d", range.until());
     return since.isEmpty() && until.isEmpty() ? "" : "  (" + (since + until).strip() + ")";
   }
 

@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.comparison.FingerComparison;
@@ -65,10 +67,25 @@ final class ComparisonWording {
     if (showPersonal) {
       return false;
     }
-    return difference.item().isPresent()
-        ? first.isPersonal(difference.field(), difference.item().getAsInt())
-            || second.isPersonal(difference.field(), difference.item().getAsInt())
-        : first.isPersonal(difference.field()) || second.isPersonal(difference.field());
+    List<Integer> items =
+        IntStream.rangeClosed(difference.item().orElse(1), difference.items()).boxed().toList();
+    return items.stream()
+            .anyMatch(
+                item ->
+                    first.isPrivate(difference.field(), item)
+                        || second.isPrivate(difference.field(), item))
+        || difference.first().filter(text -> isCut(first, difference, items, text)).isPresent()
+        || difference.second().filter(text -> isCut(second, difference, items, text)).isPresent();
+  }
+
+  /** Whether a part of a text is longer than any of its items may be. */
+  private static boolean isCut(
+      FieldValues values, ValueDifference difference, List<Integer> items, String text) {
+    return !items.isEmpty()
+        && Stream.of(text.split(" \\|\\|? "))
+            .anyMatch(
+                part ->
+                    items.stream().allMatch(item -> values.isCut(difference.field(), item, part)));
   }
 
   /** A text of a difference as it may be shown: of a long one the part that differs. */
@@ -139,9 +156,13 @@ final class ComparisonWording {
           pixels.mean());
     }
     if (image instanceof ImageDifference.DifferentSize size) {
-      return "%d x %d became %d x %d pixels"
-          .formatted(
-              size.firstWidth(), size.firstHeight(), size.secondWidth(), size.secondHeight());
+      return String.format(
+          Locale.ROOT,
+          "%d x %d became %d x %d pixels",
+          size.firstWidth(),
+          size.firstHeight(),
+          size.secondWidth(),
+          size.secondHeight());
     }
     if (image instanceof ImageDifference.NotDecoded decoded) {
       return decoded.first()

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import ridgeproof.imagery.ImageFormat;
+import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.SpecTables;
@@ -13,7 +15,8 @@ import ridgeproof.transaction.LogicalRecord;
 import ridgeproof.transaction.Subfield;
 
 /**
- * The values of fields as a report may show them: inert, and masked where they tell of a person.
+ * The values of fields as a report may show them: inert, and masked where no row says that they are
+ * public.
  */
 final class FieldValues {
 
@@ -34,26 +37,34 @@ final class FieldValues {
     return tables.layout(number.recordType()).field(number, version);
   }
 
-  /** Whether a value tells of a person; what no layout knows might. */
-  boolean isPersonal(FieldNumber number, int item) {
-    return row(number).map(FieldRow::personal).orElse(number.recordType() != 1)
-        || tables.layout(number.recordType()).items(number, version).stream()
-            .filter(row -> row.item().orElse(0) == item)
-            .anyMatch(FieldRow::personal);
+  /** Whether a value is masked: it is shown only where its row says that it is public. */
+  boolean isPrivate(FieldNumber number, int item) {
+    return publicRow(number, item).isEmpty();
   }
 
-  /** Whether any part of a field tells of a person. */
-  boolean isPersonal(FieldNumber number) {
-    return row(number).map(FieldRow::personal).orElse(number.recordType() != 1)
-        || tables.layout(number.recordType()).items(number, version).stream()
-            .anyMatch(FieldRow::personal);
+  private Optional<FieldRow> publicRow(FieldNumber number, int item) {
+    return tables
+        .layout(number.recordType())
+        .item(number, item, version)
+        .filter(FieldRow::isPublic);
+  }
+
+  /** Whether a value is masked or shown in part. */
+  boolean isCut(FieldNumber number, int item, String text) {
+    return publicRow(number, item).filter(row -> row.shown(text).equals(text)).isEmpty();
+  }
+
+  /** Whether any part of a field is masked, so far as rows describe it. */
+  boolean isPrivate(FieldNumber number) {
+    return !tables.layout(number.recordType()).isPublic(number, version);
   }
 
   /** One item. */
   String item(FieldNumber number, int item, String text) {
-    return !showPersonal && !text.isEmpty() && isPersonal(number, item)
-        ? SafeText.MASKED
-        : SafeText.of(text);
+    if (showPersonal || text.isEmpty()) {
+      return SafeText.of(text);
+    }
+    return publicRow(number, item).map(row -> SafeText.of(row.shown(text))).orElse(SafeText.MASKED);
   }
 
   /** The items of a subfield in one line. */
@@ -70,12 +81,16 @@ final class FieldValues {
         : String.join(" | ", shown);
   }
 
-  /** How much data a field holds, and how it begins. */
-  static String data(LogicalRecord record, Field field) {
+  /** How much data a field holds, and how it begins where that tells only how it is coded. */
+  String data(LogicalRecord record, Field field) {
     ByteSource bytes = record.dataOf(field);
+    boolean coded = ImageHeaders.formatOf(bytes) != ImageFormat.RAW;
+    if (!showPersonal && (isPrivate(field.number()) || !coded)) {
+      return String.format(Locale.ROOT, "%,d bytes of data", bytes.length());
+    }
     StringBuilder hex = new StringBuilder();
     for (int i = 0; i < Math.min(FIRST_BYTES, bytes.length()); i++) {
-      hex.append("%02X ".formatted(bytes.byteAt(i)));
+      hex.append(String.format(Locale.ROOT, "%02X ", bytes.byteAt(i)));
     }
     return String.format(
         Locale.ROOT,

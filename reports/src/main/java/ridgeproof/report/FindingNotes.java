@@ -14,9 +14,11 @@ final class FindingNotes {
 
   private final Map<Finding, Integer> numbers = new IdentityHashMap<>();
   private final Set<String> explained = new HashSet<>();
+  private final Wording wording;
   private final ObservedText observed;
 
   FindingNotes(FindingsReport report, boolean showPersonal) {
+    this.wording = new Wording(report.tables());
     this.observed = new ObservedText(report, showPersonal);
     report.findings().forEach(finding -> numbers.put(finding, numbers.size() + 1));
   }
@@ -34,6 +36,8 @@ final class FindingNotes {
         finding.ruleId(),
         finding.rule().title(),
         Wording.place(finding.location()),
+        finding.count() > 1 ? wording.places(finding) : "",
+        Wording.explains(finding).orElse(""),
         Excerpt.of(observed.of(finding)),
         Excerpt.of(SafeText.of(finding.required())),
         finding.evidence().stream().map(Wording::measured).toList(),

@@ -42,7 +42,7 @@ public final class FindingsCsv {
 
   private static final String FORMULA = "=+-@";
 
-  private final boolean showPersonal;
+  private final RenderOptions options;
   private final Writer out;
   private boolean begun;
 
@@ -51,7 +51,7 @@ public final class FindingsCsv {
    */
   public FindingsCsv(Writer out, RenderOptions options) {
     this.out = out;
-    this.showPersonal = options.showPersonal();
+    this.options = options;
   }
 
   /** Appends the findings of a file; a file without findings has a row that says so. */
@@ -64,9 +64,16 @@ public final class FindingsCsv {
     if (report.findings().isEmpty()) {
       row(start, List.of("", "", "no findings"));
     }
-    ObservedText observed = new ObservedText(report, showPersonal);
-    for (Finding finding : report.findings()) {
+    ObservedText observed = new ObservedText(report, options.showPersonal());
+    for (Finding finding : options.findings(report)) {
       row(start, cells(finding, observed));
+    }
+  }
+
+  /** Appends files that have no report. */
+  public void add(List<NotExamined> others) throws IOException {
+    for (NotExamined file : others) {
+      row(List.of(file.name(), "", "NOT EXAMINED"), List.of("", "", file.reason()));
     }
   }
 

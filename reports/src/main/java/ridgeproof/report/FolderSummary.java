@@ -34,7 +34,7 @@ public final class FolderSummary {
   private final PositionCounts positions;
   private final List<OriginCounts> origins;
   private final List<FileRow> files = new ArrayList<>();
-  private final List<String> unopened = new ArrayList<>();
+  private final List<NotExamined> others = new ArrayList<>();
 
   /**
    * @param operatorFields fields that tell who captured, the most telling first; no published field
@@ -75,9 +75,9 @@ public final class FolderSummary {
     files.add(new FileRow(SafeText.of(file.name()), report.verdict(), counts(report), page));
   }
 
-  /** Names a file that could not be opened; it is in no count. */
-  public void addUnopened(String name) {
-    unopened.add(SafeText.of(name));
+  /** Names a file that has no report; it is in no count of verdicts. */
+  public void add(NotExamined file) {
+    others.add(new NotExamined(SafeText.of(file.name()), SafeText.of(file.reason())));
   }
 
   private static List<Integer> counts(FindingsReport report) {
@@ -97,7 +97,7 @@ public final class FolderSummary {
                 positions,
                 origins.stream().filter(OriginCounts::toldByAny).toList(),
                 List.copyOf(files),
-                List.copyOf(unopened),
+                List.copyOf(others),
                 options.showPersonal())
             .page());
   }

@@ -2,6 +2,7 @@ package ridgeproof.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import ridgeproof.report.Page.PositionRow;
 
 /**
@@ -118,8 +119,21 @@ record HandDiagram(String id, String name, String outline, List<Part> parts) {
     for (int i = 0; i < PALM.length; i++) {
       x[i] = i % 2 == 0 ? across(PALM[i], mirrored) : PALM[i];
     }
-    return "M%d %d Q%d %d %d %d L%d %d Q%d %d %d %d"
-        .formatted(x[0], x[1], x[2], x[3], x[4], x[5], x[6], x[7], x[8], x[9], x[10], x[11]);
+    return String.format(
+        Locale.ROOT,
+        "M%d %d Q%d %d %d %d L%d %d Q%d %d %d %d",
+        x[0],
+        x[1],
+        x[2],
+        x[3],
+        x[4],
+        x[5],
+        x[6],
+        x[7],
+        x[8],
+        x[9],
+        x[10],
+        x[11]);
   }
 
   private static int across(int x, boolean mirrored) {

@@ -15,6 +15,7 @@ import ridgeproof.examination.RecommendedAction;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
+import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.Source;
 import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.transaction.ByteRange;
@@ -29,6 +30,9 @@ public final class JsonReport {
   /** Where the schema stands on the class path. */
   public static final String SCHEMA = "/ridgeproof/report/findings-report.schema.json";
 
+  /** Further places that are listed with a repeated finding. */
+  private static final int FIRST_REPEATS = 10;
+
   private static final JsonFactory JSON = InertJson.factory();
 
   private final JsonGenerator json;
@@ -36,12 +40,15 @@ public final class JsonReport {
   private final Wording wording;
   private final ObservedText observed;
   private final RidgesJson ridges;
+  private final FieldValues values;
 
   private JsonReport(JsonGenerator json, FindingsReport report, RenderOptions options) {
     this.json = json;
     this.options = options;
     this.wording = new Wording(report.tables());
     this.observed = new ObservedText(report, options.showPersonal());
+    this.values =
+        new FieldValues(report.tables(), report.transaction().version(), options.showPersonal());
     this.ridges = new RidgesJson(json, options.showPersonal());
   }
 
@@ -68,6 +75,7 @@ public final class JsonReport {
     json.writeEndObject();
     json.writeStringField("verdict", report.verdict().name());
     json.writeStringField("depth", report.depth().name().toLowerCase(Locale.ROOT));
+    json.writeStringField("asOf", report.asOf().toString());
     json.writeBooleanField("personalValuesShown", options.showPersonal());
     writeTransaction(report);
     json.writeArrayFieldStart("relaxedRules");
@@ -90,7 +98,7 @@ public final class JsonReport {
       ridges.writeSequence(report.sequence().get().answers());
     }
     json.writeArrayFieldStart("findings");
-    for (Finding finding : report.findings()) {
+    for (Finding finding : options.findings(report)) {
       writeFinding(finding);
     }
     json.writeEndArray();
@@ -105,7 +113,15 @@ public final class JsonReport {
   private void writeTransaction(FindingsReport report) throws IOException {
     json.writeObjectFieldStart("transaction");
     if (report.transaction().header().isPresent()) {
-      json.writeStringField("version", "%04d".formatted(report.transaction().version()));
+      json.writeStringField(
+          "version", String.format(Locale.ROOT, "%04d", report.transaction().version()));
+      writeOptional(
+          "statedVersion",
+          report
+              .transaction()
+              .statedVersion()
+              .filter(text -> report.transaction().isVersionAssumed())
+              .map(text -> values.item(new FieldNumber(1, 2), 1, text)));
       writeOptional("typeOfTransaction", report.transaction().typeOfTransaction());
       json.writeStringField("characterSet", report.transaction().encoding().code());
     }
@@ -113,6 +129,12 @@ public final class JsonReport {
       json.writeObjectFieldStart("profile");
       json.writeStringField("name", report.profile().get().name());
       json.writeBooleanField("implied", !report.profileNamed());
+      json.writeEndObject();
+    }
+    if (!report.transaction().records().isEmpty()) {
+      json.writeObjectFieldStart("completeness");
+      json.writeBooleanField("checkedByType", report.completenessGap().isEmpty());
+      writeOptional("why", report.completenessGap());
       json.writeEndObject();
     }
     json.writeEndObject();
@@ -136,7 +158,7 @@ public final class JsonReport {
       json.writeString(id);
     }
     json.writeEndArray();
-    json.writeNumberField("findings", action.findings().size());
+    json.writeNumberField("findings", action.findings().stream().mapToInt(Finding::count).sum());
     json.writeEndObject();
   }
 
@@ -173,7 +195,10 @@ public final class JsonReport {
       writeInches("widthInches", image.width(), image.density().get().horizontalPpi());
       writeInches("heightInches", image.height(), image.density().get().verticalPpi());
     }
-    writeOptional("compression", image.compression());
+    Optional<FieldNumber> code = image.layout().compression();
+    writeOptional(
+        "compression",
+        image.compression().flatMap(text -> code.map(field -> values.item(field, 1, text))));
     writeOptional("format", image.statedFormat().map(format -> format.label()));
     if (image.compressionRatio().isPresent()) {
       json.writeNumberField("compressionRatio", rounded(image.compressionRatio().get()));
@@ -209,13 +234,8 @@ public final class JsonReport {
     json.writeStringField("severity", finding.severity().name());
     json.writeStringField("title", finding.rule().title());
     writeLocation(finding.location());
-    boolean masked = observed.isMasked(finding);
-    json.writeObjectFieldStart("observed");
-    json.writeBooleanField("masked", masked);
-    if (!masked) {
-      json.writeStringField("text", finding.observed().text());
-    }
-    json.writeEndObject();
+    writeObserved(finding);
+    writeStanding(finding);
     json.writeStringField("required", finding.required());
     json.writeStringField("explanation", finding.explanation());
     json.writeStringField("remedy", finding.remedy());
@@ -233,6 +253,38 @@ public final class JsonReport {
     }
     json.writeEndArray();
     json.writeEndObject();
+  }
+
+  private void writeObserved(Finding finding) throws IOException {
+    boolean masked = observed.isMasked(finding);
+    json.writeObjectFieldStart("observed");
+    json.writeBooleanField("masked", masked);
+    if (!masked) {
+      json.writeStringField("text", finding.observed().text());
+    }
+    json.writeEndObject();
+  }
+
+  /** What it explains, what explains it, and where it is repeated. */
+  private void writeStanding(Finding finding) throws IOException {
+    writeOptional("explains", finding.explains());
+    if (finding.causedBy().isPresent()) {
+      json.writeObjectFieldStart("causedBy");
+      json.writeStringField("rule", finding.causedBy().get().ruleId());
+      writeLocation(finding.causedBy().get().location());
+      json.writeEndObject();
+    }
+    if (finding.count() > 1) {
+      json.writeNumberField("count", finding.count());
+      json.writeArrayFieldStart("repeats");
+      for (Finding place : finding.repeats().stream().limit(FIRST_REPEATS).toList()) {
+        json.writeStartObject();
+        writeLocation(place.location());
+        writeObserved(place);
+        json.writeEndObject();
+      }
+      json.writeEndArray();
+    }
   }
 
   private void writeLocation(Location location) throws IOException {

@@ -64,7 +64,7 @@ public final class LayoutListing {
     String mnemonic = values.row(field.number()).map(FieldRow::mnemonic).orElse("");
     String lead = String.format(Locale.ROOT, "  %-7s %-4s ", field.number(), mnemonic);
     if (field.isData()) {
-      row(field.range(), lead + FieldValues.data(record, field));
+      row(field.range(), lead + values.data(record, field));
       return;
     }
     if (field.subfields().size() == 1) {

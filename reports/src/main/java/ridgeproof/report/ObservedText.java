@@ -2,21 +2,25 @@ package ridgeproof.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.transaction.Field;
-import ridgeproof.transaction.Item;
 import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.transaction.Subfield;
 
 /**
- * What findings observed, masked where it tells of a person: where the rule says so, and where the
- * words repeat a value of a personal field.
+ * What findings observed, masked where the rule says that it tells of a person, and where the words
+ * repeat a value that no row calls public.
  */
 final class ObservedText {
 
   /** A field with more repetitions is not searched: what was observed there is masked. */
   private static final int MOST_SEARCHED = 100;
+
+  private static final int FIRST_VALUES = 3;
 
   private final List<LogicalRecord> records;
   private final FieldValues values;
@@ -28,7 +32,19 @@ final class ObservedText {
     this.showPersonal = showPersonal;
   }
 
+  /** What was found; of a repeated fault the first few values that differ. */
   String of(Finding finding) {
+    List<String> values =
+        Stream.concat(Stream.of(finding), finding.repeats().stream())
+            .map(this::single)
+            .distinct()
+            .toList();
+    String first = values.stream().limit(FIRST_VALUES).collect(Collectors.joining("; "));
+    int more = values.size() - FIRST_VALUES;
+    return more <= 0 ? first : first + "; and " + more + " more";
+  }
+
+  private String single(Finding finding) {
     return isMasked(finding) ? SafeText.MASKED : SafeText.of(finding.observed().text());
   }
 
@@ -43,16 +59,24 @@ final class ObservedText {
       return false;
     }
     Optional<Field> field = records.get(ordinal - 1).field(number.get());
-    return field.isPresent()
-        && values.isPersonal(number.get())
-        && repeats(field.get(), finding.observed().text());
+    return field.isPresent() && repeats(field.get(), finding.observed().text());
   }
 
-  private static boolean repeats(Field field, String text) {
-    return field.subfields().size() > MOST_SEARCHED
-        || field.subfields().stream()
-            .flatMap(subfield -> subfield.items().stream().limit(MOST_SEARCHED))
-            .map(Item::text)
-            .anyMatch(value -> !value.isEmpty() && text.contains(value));
+  /** Whether the words hold a value of the field that is masked. */
+  private boolean repeats(Field field, String text) {
+    if (field.subfields().size() > MOST_SEARCHED && values.isPrivate(field.number())) {
+      return true;
+    }
+    return field.subfields().stream().anyMatch(subfield -> repeats(field, subfield, text));
+  }
+
+  private boolean repeats(Field field, Subfield subfield, String text) {
+    for (int item = 1; item <= subfield.items().size(); item++) {
+      String value = subfield.text(item);
+      if (!value.isEmpty() && text.contains(value) && values.isPrivate(field.number(), item)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -73,6 +73,8 @@ record Page(
       String rule,
       String title,
       String place,
+      String places,
+      String explains,
       String found,
       String required,
       List<String> measures,

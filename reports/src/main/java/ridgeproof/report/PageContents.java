@@ -35,6 +35,7 @@ final class PageContents {
   private final Wording wording;
   private final FindingNotes notes;
   private final Map<Integer, List<Finding>> findings;
+  private final Map<Integer, List<Finding>> concerns;
 
   PageContents(
       FileFacts file,
@@ -47,6 +48,7 @@ final class PageContents {
     this.pixels = pixels;
     this.wording = new Wording(report.tables());
     this.findings = report.findingsByRecord();
+    this.concerns = report.concernsByRecord();
     this.notes = new FindingNotes(report, options.showPersonal());
   }
 
@@ -82,7 +84,7 @@ final class PageContents {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()), false));
     if (!report.transaction().records().isEmpty()) {
-      facts.add(new Fact("Version", "%04d".formatted(report.transaction().version()), false));
+      facts.add(new Fact("Version", Wording.version(report), false));
       report
           .transaction()
           .typeOfTransaction()
@@ -96,6 +98,8 @@ final class PageContents {
                   + " images",
               false));
       facts.add(new Fact("Held to", SafeText.of(Wording.heldTo(report)), false));
+      Wording.completenessGap(report)
+          .ifPresent(gap -> facts.add(new Fact("Completeness", SafeText.of(gap), false)));
     }
     facts.add(
         new Fact(
@@ -106,6 +110,7 @@ final class PageContents {
               case RIDGES -> "structure, images and ridges";
             },
             false));
+    facts.add(new Fact("Dates checked as of", report.asOf().toString(), false));
     facts.add(new Fact("SHA-256", file.sha256(), true));
     return facts;
   }
@@ -163,14 +168,14 @@ final class PageContents {
 
   /** The worst severity among the findings of the image's record, but for mere facts. */
   private Optional<Severity> worst(ExaminedImage image) {
-    return findings.getOrDefault(image.record().ordinal(), List.of()).stream()
+    return concerns.getOrDefault(image.record().ordinal(), List.of()).stream()
         .map(Finding::severity)
         .filter(severity -> severity.worseThan(Severity.NOTE))
         .min(Severity::compareTo);
   }
 
   private String state(ExaminedImage image, Severity worst) {
-    return findings.getOrDefault(image.record().ordinal(), List.of()).stream()
+    return concerns.getOrDefault(image.record().ordinal(), List.of()).stream()
         .filter(finding -> finding.severity() == worst)
         .map(finding -> finding.rule().title())
         .distinct()

@@ -39,10 +39,7 @@ final class PositionStates {
   PositionStates(FindingsReport report) {
     this.report = report;
     this.wording = new Wording(report.tables());
-    this.grave =
-        report.findings().stream()
-            .filter(finding -> finding.severity().worseThan(Severity.ADVICE))
-            .collect(Collectors.groupingBy(finding -> finding.location().record().orElse(0)));
+    this.grave = report.concernsByRecord();
     for (MissingFingerField row : report.tables().missingFingerFields()) {
       for (LogicalRecord record : report.transaction().recordsOfType(row.field().recordType())) {
         record
@@ -128,6 +125,7 @@ final class PositionStates {
                 .filter(finding -> finding.location().position().orElse(-1) == code),
             image.stream()
                 .flatMap(i -> grave.getOrDefault(i.record().ordinal(), List.of()).stream()))
+        .filter(finding -> finding.severity().worseThan(Severity.ADVICE))
         .min((left, right) -> left.severity().compareTo(right.severity()));
   }
 

@@ -94,7 +94,7 @@ final class RecordParts {
 
   private List<String> values(LogicalRecord record, Field field) {
     if (field.isData()) {
-      return List.of(FieldValues.data(record, field));
+      return List.of(values.data(record, field));
     }
     List<String> lines = new ArrayList<>();
     field.subfields().stream()

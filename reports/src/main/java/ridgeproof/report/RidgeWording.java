@@ -56,7 +56,7 @@ final class RidgeWording {
             .filter(answer -> sequence.rolls().containsKey(answer.position()))
             .toList();
     if (answers.isEmpty()) {
-      return "No finger has both a roll and a plain print, so that none could be confirmed.";
+      return "Positions could not be checked: no finger has both a rolled and a plain print.";
     }
     StringBuilder text = new StringBuilder();
     text.append("Plain prints against rolls: ");
@@ -77,15 +77,16 @@ final class RidgeWording {
 
   private String reason(FingerAnswer answer) {
     return switch (answer.reason()) {
-      case MATCHES_OWN_ROLL -> "matches its roll";
+      case MATCHES_OWN_ROLL -> "matches its rolled print";
+      case MOST_LIKE_OWN_ROLL -> "is most like its rolled print";
       case MATCHES_ANOTHER_ROLL ->
-          "matches the roll of the " + wording.position(answer.other().orElseThrow().code());
-      case MATCHES_SEVERAL_ROLLS -> "matches several rolls";
-      case MATCHES_NO_ROLL -> "matches no roll";
+          "matches the rolled " + wording.position(answer.other().orElseThrow().code());
+      case MATCHES_SEVERAL_ROLLS -> "matches several rolled prints";
+      case MATCHES_NO_ROLL -> "matches none of the rolled prints";
       case NO_PLAIN_PRINT -> "has no plain print";
-      case NO_ROLL -> "has no roll";
+      case NO_ROLL -> "has no rolled print";
       case TOO_FEW_MINUTIAE -> "has too few minutiae";
-      case PLACE_UNCERTAIN -> "stands among fewer prints than fingers";
+      case PLACE_UNCERTAIN -> "is in an image with fewer prints than fingers";
     };
   }
 }

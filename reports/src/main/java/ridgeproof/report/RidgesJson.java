@@ -121,6 +121,7 @@ final class RidgesJson {
         json.writeNumberField("mostAlikeOtherRoll", answer.other().get().code());
         json.writeNumberField("similarityWithOther", rounded(answer.otherScore()));
       }
+      json.writeNumberField("odds", rounded(answer.odds()));
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -135,6 +136,7 @@ final class RidgesJson {
       json.writeEndArray();
       json.writeBooleanField("mutual", irregularity.mutual());
       json.writeNumberField("similarity", rounded(irregularity.score()));
+      json.writeNumberField("odds", rounded(irregularity.odds()));
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -1,5 +1,7 @@
 package ridgeproof.report;
 
+import java.util.Locale;
+
 /** Makes text from a file harmless on a terminal and in a report. */
 public final class SafeText {
 
@@ -23,7 +25,9 @@ public final class SafeText {
   }
 
   static String escape(int c) {
-    return c <= 0xFF ? "\\x%02X".formatted(c) : "\\u%04X".formatted(c);
+    return c <= 0xFF
+        ? String.format(Locale.ROOT, "\\x%02X", c)
+        : String.format(Locale.ROOT, "\\u%04X", c);
   }
 
   private static boolean isHarmless(int c) {

@@ -31,7 +31,7 @@ public final class SarifReport {
 
   private final Wording wording;
   private final ToolFacts tool;
-  private final boolean showPersonal;
+  private final RenderOptions options;
   private final JsonGenerator json;
   private final List<FileFacts> files = new ArrayList<>();
   private final Map<String, RuleRow> rules = new LinkedHashMap<>();
@@ -44,7 +44,7 @@ public final class SarifReport {
       throws IOException {
     this.wording = new Wording(tables);
     this.tool = tool;
-    this.showPersonal = options.showPersonal();
+    this.options = options;
     this.json = JSON.createGenerator(out);
     json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
     json.useDefaultPrettyPrinter();
@@ -56,8 +56,8 @@ public final class SarifReport {
       begin();
     }
     files.add(file);
-    ObservedText observed = new ObservedText(report, showPersonal);
-    for (Finding finding : report.findings()) {
+    ObservedText observed = new ObservedText(report, options.showPersonal());
+    for (Finding finding : options.findings(report)) {
       ruleIndex.putIfAbsent(finding.ruleId(), ruleIndex.size());
       rules.putIfAbsent(finding.ruleId(), finding.rule());
       writeResult(finding, observed.of(finding));

@@ -24,12 +24,11 @@ record SummaryContents(
     PositionCounts positions,
     List<OriginCounts> origins,
     List<FolderSummary.FileRow> files,
-    List<String> unopened,
+    List<NotExamined> others,
     boolean showPersonal) {
 
   private static final int MOST_RULES = 20;
   private static final int MOST_RULES_OF_ORIGIN = 3;
-  private static final int MOST_UNOPENED = 20;
 
   SummaryPage page() {
     List<RuleCount> rules = all.commonest();
@@ -37,8 +36,8 @@ record SummaryContents(
         PageHead.titled(title() + " \u2013 Ridgeproof", "summary.css"),
         share(all.files(Verdict.READY), all.files()).words(),
         lead(),
-        unopened.stream().limit(MOST_UNOPENED).toList(),
-        Math.max(0, unopened.size() - MOST_UNOPENED),
+        new FileAccount(all.files(), others).sentence(),
+        others,
         Stream.of(Verdict.values()).map(this::verdict).toList(),
         rules.stream().limit(MOST_RULES).map(this::rule).toList(),
         Math.max(0, rules.size() - MOST_RULES),

@@ -62,6 +62,7 @@ public final class TextReport {
     paragraph("  ", Wording.of(verdict));
     paragraph("  ", Wording.counts(report));
     paragraph("  ", facts());
+    paragraph("  ", "Dates checked as of " + report.asOf() + ".");
     out.append("  SHA-256 ").append(file.sha256()).append('\n');
   }
 
@@ -70,7 +71,7 @@ public final class TextReport {
     line.append(String.format(Locale.ROOT, "%,d bytes", file.bytes()));
     int records = report.transaction().records().size();
     if (records > 0) {
-      line.append(String.format(Locale.ROOT, ", version %04d", report.transaction().version()));
+      line.append(", version ").append(Wording.version(report));
       report
           .transaction()
           .typeOfTransaction()
@@ -79,6 +80,7 @@ public final class TextReport {
       line.append(", ").append(report.images().size());
       line.append(report.images().size() == 1 ? " image" : " images");
       line.append(". Held to: ").append(SafeText.of(Wording.heldTo(report)));
+      Wording.completenessGap(report).ifPresent(gap -> line.append(". ").append(gap));
     }
     return line + ".";
   }
@@ -162,6 +164,10 @@ public final class TextReport {
     if (!place.isEmpty()) {
       paragraph("      ", place);
     }
+    if (finding.count() > 1) {
+      paragraph("      places    ", wording.places(finding));
+    }
+    Wording.explains(finding).ifPresent(text -> paragraph("      explains  ", text));
     paragraph("      found     ", observed.of(finding));
     paragraph("      required  ", SafeText.of(finding.required()));
     for (Measure measure : finding.evidence()) {

@@ -66,7 +66,7 @@ final class TicketContents {
     fact(lines, "Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()));
     Optional<LogicalRecord> header = report.transaction().header();
     if (header.isPresent()) {
-      fact(lines, "Version", "%04d".formatted(report.transaction().version()));
+      fact(lines, "Version", Wording.version(report));
       fact(
           lines,
           "Type of transaction",
@@ -74,6 +74,7 @@ final class TicketContents {
       fact(lines, "Control number", header.get().text(CONTROL_NUMBER).orElse("not said"));
       fact(lines, "Records", records());
       fact(lines, "Held to", Wording.heldTo(report));
+      Wording.completenessGap(report).ifPresent(gap -> fact(lines, "Completeness", gap));
       report.relaxed().forEach(rule -> fact(lines, "Laxer than published", wording.relaxed(rule)));
     }
     fact(
@@ -84,6 +85,7 @@ final class TicketContents {
           case IMAGES -> "structure and images; nobody looked at the ridges";
           case RIDGES -> "structure, images and ridges";
         });
+    fact(lines, "Dates checked as of", report.asOf().toString());
     report
         .sequence()
         .ifPresent(
@@ -146,6 +148,9 @@ final class TicketContents {
     Finding first = group.get(0);
     lines.add(new Line.Rule(first.severity().name(), first.ruleId(), first.rule().title()));
     group.stream().limit(MOST_PLACES).forEach(finding -> lines.add(place(finding)));
+    group.stream()
+        .flatMap(finding -> Wording.explains(finding).stream())
+        .forEach(text -> lines.add(new Line.Prose(text)));
     if (group.size() > MOST_PLACES) {
       lines.add(new Line.Prose("and " + (group.size() - MOST_PLACES) + " more places."));
     }
@@ -162,7 +167,7 @@ final class TicketContents {
 
   private Line place(Finding finding) {
     return new Line.Place(
-        wording.whereabouts(finding.location()),
+        wording.whereabouts(finding.location()) + wording.furtherPlaces(finding),
         Excerpt.of(found(finding)),
         Excerpt.of(SafeText.of(finding.required())));
   }
@@ -173,7 +178,7 @@ final class TicketContents {
     boolean personal =
         finding.observed().personal()
             || place.field().isPresent()
-                && values.isPersonal(place.field().get(), place.item().orElse(1));
+                && values.isPrivate(place.field().get(), place.item().orElse(1));
     return personal ? SafeText.MASKED : SafeText.of(finding.observed().text());
   }
 

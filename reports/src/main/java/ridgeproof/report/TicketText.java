@@ -31,7 +31,7 @@ final class TicketText {
     } else if (line instanceof Line.Fact fact) {
       fact(out, fact);
     } else if (line instanceof Line.Step step) {
-      paragraph(out, "%4d. ".formatted(step.number()), step.text());
+      paragraph(out, String.format(Locale.ROOT, "%4d. ", step.number()), step.text());
       paragraph(out, "      ", "[" + step.answers() + "]");
     } else if (line instanceof Line.Rule rule) {
       out.append('\n');

@@ -1,11 +1,14 @@
 package ridgeproof.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.Verdict;
@@ -13,6 +16,7 @@ import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.spec.Code;
+import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.RecordTypeRow;
 import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
@@ -26,6 +30,11 @@ final class Wording {
       List.of(
           "This report is no identification and no certification.",
           "The receiving bureau's specification and your agency's policy decide.");
+
+  /** How many places of a repeated fault a report names. */
+  private static final int FIRST_PLACES = 5;
+
+  private static final FieldNumber VERSION = new FieldNumber(1, 2);
 
   private final SpecTables tables;
   private final Map<String, SpecTables.Document> documents;
@@ -42,6 +51,23 @@ final class Wording {
       case HOLD -> "Do not send yet: a bureau that follows the sources will reject this file.";
       case UNREADABLE -> "This file cannot be read as a transaction.";
     };
+  }
+
+  /** The version by which the file was read, and what it states where that is another. */
+  static String version(FindingsReport report) {
+    int version = report.transaction().version();
+    String read = String.format(Locale.ROOT, "%04d", version);
+    FieldValues values = new FieldValues(report.tables(), version, false);
+    if (!report.transaction().isVersionAssumed()) {
+      return read;
+    }
+    return report
+            .transaction()
+            .statedVersion()
+            .map(text -> "stated " + values.item(VERSION, 1, text))
+            .orElse("not stated")
+        + ", read as "
+        + read;
   }
 
   String recordType(int type) {
@@ -114,8 +140,13 @@ final class Wording {
 
   /** A rule that a profile made laxer, in one line. */
   String relaxed(RelaxedRule rule) {
-    return "%s %s: %s, published %s"
-        .formatted(rule.ruleId(), ruleTitle(rule), rule.now(), rule.published());
+    return String.format(
+        Locale.ROOT,
+        "%s %s: %s, published %s",
+        rule.ruleId(),
+        ruleTitle(rule),
+        rule.now(),
+        rule.published());
   }
 
   String ruleTitle(RelaxedRule rule) {
@@ -129,7 +160,7 @@ final class Wording {
     location
         .recordType()
         .ifPresent(type -> place.append(place.isEmpty() ? "" : ", ").append("Type-").append(type));
-    location.idc().ifPresent(idc -> place.append(", IDC %02d".formatted(idc)));
+    location.idc().ifPresent(idc -> place.append(String.format(Locale.ROOT, ", IDC %02d", idc)));
     location
         .position()
         .ifPresent(code -> place.append(place.isEmpty() ? "" : ", ").append(position(code)));
@@ -198,10 +229,59 @@ final class Wording {
         .orElse("the standard alone, no set of prints implied");
   }
 
+  /** How many other findings a cause explains. */
+  static Optional<String> explains(Finding finding) {
+    if (finding.explains().isEmpty() || finding.explains().getAsInt() == 0) {
+      return Optional.empty();
+    }
+    int others = finding.explains().getAsInt();
+    return Optional.of(
+        others == 1
+            ? "This explains 1 further finding, which is not listed."
+            : String.format(
+                Locale.ROOT, "This explains %d further findings, which are not listed.", others));
+  }
+
+  /** The first places of a fault that is repeated, and how many there are. */
+  String places(Finding finding) {
+    List<Location> first =
+        Stream.concat(
+                Stream.of(finding.location()), finding.repeats().stream().map(Finding::location))
+            .limit(FIRST_PLACES)
+            .toList();
+    int more = finding.count() - first.size();
+    return String.format(
+        Locale.ROOT,
+        "%d: %s%s",
+        finding.count(),
+        first.stream().map(Wording::repeated).collect(Collectors.joining("; ")),
+        more == 0 ? "" : "; and " + more + " more");
+  }
+
+  /** As {@link #places}, behind the place of the first; nothing for a single one. */
+  String furtherPlaces(Finding finding) {
+    return finding.count() == 1 ? "" : " (places: " + places(finding) + ")";
+  }
+
+  private static String repeated(Location place) {
+    List<String> words = new ArrayList<>();
+    place.record().ifPresent(record -> words.add("record " + record));
+    place.subfield().ifPresent(subfield -> words.add("subfield " + subfield));
+    place.item().ifPresent(item -> words.add("item " + item));
+    return String.join(" ", words);
+  }
+
+  /** That completeness was not judged by a list, and why; empty where it was. */
+  static Optional<String> completenessGap(FindingsReport report) {
+    String how = report.profile().isPresent() ? "checked only by the contents" : "not checked";
+    return report.completenessGap().map(why -> "Completeness was " + how + ": " + why);
+  }
+
   static String ids(List<Finding> findings) {
     String ids =
         String.join(", ", findings.stream().map(Finding::ruleId).distinct().limit(4).toList());
-    return findings.size() == 1 ? ids : ids + ", " + findings.size() + " places";
+    int places = findings.stream().mapToInt(Finding::count).sum();
+    return places == 1 ? ids : ids + ", " + places + " places";
   }
 
   static String measured(Measure measure) {

@@ -189,7 +189,7 @@ class FolderSummaryTest {
   void aFileThatCouldNotBeOpenedIsNamedAndNotCounted() {
     FolderSummary summary = summary(false);
     add(summary, 1, incomplete().bytes());
-    summary.addUnopened("<b>locked.an2");
+    summary.add(new NotExamined("<b>locked.an2", "permission denied"));
     String page = summary.page();
     assertTrue(page.contains("&lt;b&gt;locked.an2"), page);
     assertTrue(page.contains("of 1 file "), page);

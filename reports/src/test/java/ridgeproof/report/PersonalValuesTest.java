@@ -10,23 +10,24 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.Depth;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.spec.FieldRow;
+import ridgeproof.spec.FieldNumber;
 
 class PersonalValuesTest {
 
   private static final RenderOptions SHOWING = new RenderOptions(true, false, 80);
 
-  /** Every field of a Type-2 record that tells of a person, and one that no layout knows. */
+  /** Every field of a Type-2 record whose first item is not public, and one without a row. */
   private static final List<Integer> PERSONAL = personal();
 
   private static List<Integer> personal() {
     List<Integer> fields =
         new ArrayList<>(
             Reports.TABLES.layout(2).rows().stream()
-                .filter(FieldRow::personal)
                 .filter(row -> !row.isRange())
                 .map(row -> row.number().field())
                 .distinct()
+                .filter(
+                    field -> !Reports.TABLES.layout(2).isPublic(new FieldNumber(2, field), 1, 200))
                 .toList());
     fields.add(1777);
     return fields;

@@ -53,7 +53,7 @@ record Renderings(FileFacts file, FindingsReport report, TransactionComparison c
     FolderSummary summary =
         new FolderSummary(Reports.TABLES, options, List.of(new FieldNumber(2, 2102)));
     summary.add(file, report, "page.html");
-    summary.addUnopened(file.name());
+    summary.add(new NotExamined(file.name(), "permission denied"));
     forms.put("summary", summary.page());
     Ticket ticket = Ticket.of(file, report, TOOL, Optional.of(Instant.EPOCH));
     forms.put("ticket", ticket.asText());

@@ -9,6 +9,7 @@ import com.networknt.schema.ValidationMessage;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
 import java.util.Set;
 import ridgeproof.examination.Depth;
 import ridgeproof.examination.ExaminationOptions;
@@ -31,7 +32,9 @@ final class Reports {
   private Reports() {}
 
   static FindingsReport examine(byte[] bytes, Depth depth) {
-    return EXAMINER.examine(ByteSource.of(bytes), ExaminationOptions.standard().withDepth(depth));
+    return EXAMINER.examine(
+        ByteSource.of(bytes),
+        ExaminationOptions.standard().withToday(LocalDate.of(2026, 3, 2)).withDepth(depth));
   }
 
   /** Examines bytes as a set that the user named. */
@@ -40,7 +43,10 @@ final class Reports {
         TABLES.profiles().stream().filter(p -> p.name().equals(profile)).findFirst().orElseThrow();
     return EXAMINER.examine(
         ByteSource.of(bytes),
-        ExaminationOptions.standard().withDepth(Depth.IMAGES).withProfile(named));
+        ExaminationOptions.standard()
+            .withToday(LocalDate.of(2026, 3, 2))
+            .withDepth(Depth.IMAGES)
+            .withProfile(named));
   }
 
   static FileFacts facts(byte[] bytes) {

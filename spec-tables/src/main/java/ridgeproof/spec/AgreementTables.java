@@ -31,6 +31,20 @@ public final class AgreementTables {
     return links;
   }
 
+  /**
+   * Types of record of which several may have one IDC, as views of one thing, and the fields that
+   * they then have alike.
+   */
+  public Map<Integer, List<FieldNumber>> sharedIdcs() {
+    Map<Integer, List<FieldNumber>> shared = new LinkedHashMap<>();
+    for (Table.Row row : rows("layouts/shared-idcs.csv")) {
+      shared.put(
+          row.parse("record_type", Integer::parseInt),
+          Arrays.stream(row.required("agree_in").split(" ")).map(FieldNumber::parse).toList());
+    }
+    return shared;
+  }
+
   /** Fields that name another record by a number. */
   public List<CrossReference> crossReferences() {
     return rows("layouts/cross-references.csv").stream()

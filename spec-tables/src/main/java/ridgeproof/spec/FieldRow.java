@@ -2,6 +2,7 @@ package ridgeproof.spec;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * One row of a record layout: a field, or an information item of its subfields.
@@ -15,7 +16,10 @@ import java.util.OptionalInt;
  * @param maxOccurs subfields when the field is there, empty for no limit
  * @param bytes binary records: bytes of one value; empty for tagged records and for the rest of a
  *     record
- * @param personal whether the value tells of a person
+ * @param isPublic whether reports may show the value; a value of any other row is masked
+ * @param source where the field, its number and mnemonic are described
+ * @param matched the document that the row was compared with, and what of the row agreed
+ * @param practice what of the row the trade simply knows
  */
 public record FieldRow(
     FieldNumber number,
@@ -31,9 +35,43 @@ public record FieldRow(
     OptionalInt maxOccurs,
     Optional<ValueRule> values,
     OptionalInt bytes,
-    boolean personal,
+    boolean isPublic,
     VersionRange versions,
-    Source source) {
+    Source source,
+    Matched matched,
+    Set<Aspect> practice) {
+
+  public FieldRow {
+    practice = Set.copyOf(practice);
+  }
+
+  /** Where one thing that the row says is written, and how that is known. */
+  public Source source(Aspect aspect) {
+    if (matched.has(aspect)) {
+      return matched.by(source);
+    }
+    if (practice.contains(aspect)) {
+      return source.known(Source.Knowledge.COMMON_PRACTICE);
+    }
+    return source.known() == Source.Knowledge.PUBLISHED
+        ? source.known(Source.Knowledge.FROM_MEMORY)
+        : source;
+  }
+
+  /** So much of a value that is too long is enough to see what was entered. */
+  private static final int LEAST_SHOWN = 8;
+
+  /**
+   * A public value as reports may show it: no more than the field holds, since a longer one may
+   * have swallowed what follows it.
+   */
+  public String shown(String value) {
+    int most = Math.max(maxLength.orElse(Integer.MAX_VALUE), LEAST_SHOWN);
+    int length = value.codePointCount(0, value.length());
+    return length <= most
+        ? value
+        : value.substring(0, value.offsetByCodePoints(0, most)) + "\u2026";
+  }
 
   public boolean covers(FieldNumber field) {
     return number.compareTo(field) <= 0 && last.compareTo(field) >= 0;
@@ -54,6 +92,10 @@ public record FieldRow(
     if (first.recordType() != recordType || first.compareTo(last) > 0) {
       throw row.error("field", numbers + " does not belong to Type-" + recordType);
     }
+    boolean isPublic = row.parse("public", FieldRow::yes);
+    if (isPublic && !first.equals(last)) {
+      throw row.error("public", "a run of fields that users define cannot be public");
+    }
     String most = row.text("max_occurs");
     return new FieldRow(
         first,
@@ -71,9 +113,15 @@ public record FieldRow(
             : OptionalInt.of(row.integer("max_occurs").orElse(1)),
         row.optional("values").map(cell -> row.parse("values", ValueRule::parse)),
         row.text("bytes").equals("rest") ? OptionalInt.empty() : row.integer("bytes"),
-        row.parse("personal", FieldRow::yes),
+        isPublic,
         row.versions(),
-        row.source());
+        row.source(),
+        row.optional("matched")
+            .map(cell -> row.parse("matched", Matched::parse))
+            .orElse(Matched.NOTHING),
+        row.optional("practice")
+            .map(cell -> row.parse("practice", Aspect::parse))
+            .orElse(Set.of()));
   }
 
   private static boolean yes(String cell) {

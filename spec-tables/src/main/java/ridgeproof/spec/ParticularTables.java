@@ -1,5 +1,7 @@
 package ridgeproof.spec;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -11,6 +13,8 @@ import java.util.regex.Pattern;
 public final class ParticularTables {
 
   private final Map<String, List<ParticularRow>> byTransaction = new ConcurrentHashMap<>();
+  private final Lazy<Map<String, Source>> transactions =
+      new Lazy<>(ParticularTables::loadTransactions);
   private final Lazy<List<NumberRule>> numberRules = new Lazy<>(ParticularTables::loadNumberRules);
   private final Lazy<List<DateOrder>> dateOrders = new Lazy<>(ParticularTables::loadDateOrders);
   private final Lazy<List<Table.Row>> plausible =
@@ -18,20 +22,35 @@ public final class ParticularTables {
 
   ParticularTables() {}
 
+  /** The types of transaction whose fields are listed, with the source of each list. */
+  public Map<String, Source> transactions() {
+    return transactions.get();
+  }
+
+  private static Map<String, Source> loadTransactions() {
+    Map<String, Source> transactions = new LinkedHashMap<>();
+    for (Table.Row row : Table.resource("profiles/particulars/index.csv").rows()) {
+      transactions.put(row.required("transaction_type"), row.source());
+    }
+    return Collections.unmodifiableMap(transactions);
+  }
+
   /** The fields that a type of transaction has; none where no list of them is known. */
   public List<ParticularRow> ofTransaction(String type) {
-    return byTransaction.computeIfAbsent(
-        type.toUpperCase(Locale.ROOT), ParticularTables::loadTransaction);
+    String code = type.toUpperCase(Locale.ROOT);
+    return transactions().containsKey(code)
+        ? byTransaction.computeIfAbsent(code, ParticularTables::loadTransaction)
+        : List.of();
   }
 
   private static List<ParticularRow> loadTransaction(String type) {
-    return Table.resource("profiles/particulars.csv").rows().stream()
-        .filter(row -> row.required("transaction_type").equals(type))
+    return Table.resource("profiles/particulars/" + type + ".csv").rows().stream()
         .map(
             row ->
                 new ParticularRow(
                     row.parse("field", FieldNumber::parse),
                     row.parse("condition", Presence::parse),
+                    row.integer("most"),
                     row.source()))
         .toList();
   }

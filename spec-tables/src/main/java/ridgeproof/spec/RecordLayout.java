@@ -3,6 +3,7 @@ package ridgeproof.spec;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -26,13 +27,17 @@ public final class RecordLayout {
     }
   }
 
-  /** The layout of a type; without rows where the tables say nothing of it. */
+  /** The layout of a type that the tables list; a layout that is missing is a defect of ours. */
   static RecordLayout load(int recordType) {
-    String file = "layouts/type-%02d.csv".formatted(recordType);
-    List<FieldRow> rows = new ArrayList<>();
-    Table.optionalResource(file)
-        .ifPresent(table -> table.rows().forEach(row -> rows.add(FieldRow.of(row, recordType))));
-    return new RecordLayout(recordType, rows);
+    String file = String.format(Locale.ROOT, "layouts/type-%02d.csv", recordType);
+    return new RecordLayout(
+        recordType,
+        Table.resource(file).rows().stream().map(row -> FieldRow.of(row, recordType)).toList());
+  }
+
+  /** The layout of a type that no table lists. */
+  static RecordLayout unknown(int recordType) {
+    return new RecordLayout(recordType, List.of());
   }
 
   public int recordType() {
@@ -65,6 +70,40 @@ public final class RecordLayout {
       }
     }
     return items;
+  }
+
+  /** The row that describes an item, also where its group of items comes again. */
+  public Optional<FieldRow> item(FieldNumber number, int item, int version) {
+    List<FieldRow> items = items(number, version);
+    if (items.isEmpty()) {
+      return item == 1 ? field(number, version) : Optional.empty();
+    }
+    for (FieldRow row : items) {
+      if (row.item().getAsInt() == item) {
+        return Optional.of(row);
+      }
+    }
+    List<FieldRow> group = items.stream().filter(row -> row.maxOccurs().orElse(1) > 1).toList();
+    int beyond = item - items.get(items.size() - 1).item().getAsInt() - 1;
+    if (group.isEmpty() || beyond < 0) {
+      return Optional.empty();
+    }
+    FieldRow row = group.get(beyond % group.size());
+    int round = beyond / group.size() + 2;
+    return round <= row.maxOccurs().getAsInt() ? Optional.of(row) : Optional.empty();
+  }
+
+  /** Whether an item may be shown: only where a row that describes it says so. */
+  public boolean isPublic(FieldNumber number, int item, int version) {
+    return item(number, item, version).filter(FieldRow::isPublic).isPresent();
+  }
+
+  /** Whether every item that rows describe may be shown. */
+  public boolean isPublic(FieldNumber number, int version) {
+    List<FieldRow> items = items(number, version);
+    return items.isEmpty()
+        ? field(number, version).filter(FieldRow::isPublic).isPresent()
+        : items.stream().allMatch(FieldRow::isPublic);
   }
 
   /** Whether any version knows the field. */

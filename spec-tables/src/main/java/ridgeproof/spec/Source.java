@@ -10,7 +10,10 @@ public record Source(String document, String place, Knowledge known) {
 
   /** How a statement is known. */
   public enum Knowledge {
+    /** Matched by a test against a published list. */
     PUBLISHED("published"),
+    /** Sources disagree. */
+    DISPUTED("disputed"),
     FROM_MEMORY("from memory"),
     COMMON_PRACTICE("common practice");
 
@@ -24,6 +27,11 @@ public record Source(String document, String place, Knowledge known) {
       return label;
     }
 
+    /** Whether a file may be rejected for this alone. */
+    public boolean isFirm() {
+      return this == PUBLISHED || this == COMMON_PRACTICE;
+    }
+
     static Knowledge of(String label) {
       for (Knowledge knowledge : values()) {
         if (knowledge.label.equals(label)) {
@@ -31,8 +39,13 @@ public record Source(String document, String place, Knowledge known) {
         }
       }
       throw new IllegalArgumentException(
-          "known is \"" + label + "\", not published, from memory or common practice");
+          "known is \"" + label + "\", not published, disputed, from memory or common practice");
     }
+  }
+
+  /** The same place, known in another way. */
+  public Source known(Knowledge other) {
+    return new Source(document, place, other);
   }
 
   /** Reads {@code KEY} or {@code KEY: place}. */

@@ -16,6 +16,8 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class SpecTables {
 
+  private static final double MM_PER_INCH = 25.4;
+
   private final RuleCatalogue catalogue;
   private final Map<Integer, RecordTypeRow> recordTypes;
   private final Map<String, CodeTableTitle> tableTitles;
@@ -33,15 +35,18 @@ public final class SpecTables {
   private final Lazy<Set<String>> impressionMisfits = new Lazy<>(SpecTables::readImpressionMisfits);
   private final Lazy<List<CompressionCeiling>> compressionCeilings =
       new Lazy<>(SpecTables::readCompressionCeilings);
+  private final Lazy<Map<String, Source>> formatSources = new Lazy<>(SpecTables::readFormatSources);
   private final Lazy<List<FileSignature>> fileSignatures =
       new Lazy<>(SpecTables::readFileSignatures);
   private final Lazy<PixelLimits> pixelLimits = new Lazy<>(PixelLimits::load);
   private final Lazy<List<RidgeLimit>> ridgeLimits = new Lazy<>(RidgeLimit::load);
+  private final Lazy<List<MatchLikelihood>> matchLikelihoods = new Lazy<>(MatchLikelihood::load);
   private final Lazy<List<SubmissionProfile>> profiles = new Lazy<>(SpecTables::readProfiles);
   private final Lazy<List<Table.Row>> recordResolutions =
       new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
   private final AgreementTables agreements = new AgreementTables();
   private final ParticularTables particulars = new ParticularTables();
+  private final SubmissionTables submissions = new SubmissionTables();
   private final HarmlessTables harmless = new HarmlessTables();
 
   /** A line of the index of code tables. */
@@ -112,8 +117,11 @@ public final class SpecTables {
     return List.copyOf(recordTypes.values());
   }
 
+  /** The layout of a type; without rows where the standard has no such type. */
   public RecordLayout layout(int recordType) {
-    return layouts.computeIfAbsent(recordType, RecordLayout::load);
+    return recordTypes.containsKey(recordType)
+        ? layouts.computeIfAbsent(recordType, RecordLayout::load)
+        : RecordLayout.unknown(recordType);
   }
 
   public List<CodeTableTitle> codeTables() {
@@ -182,8 +190,8 @@ public final class SpecTables {
                 new ImageSizeLimit(
                     row.parse("record_types", SpecTables::numbers),
                     row.required("position"),
-                    row.parse("max_width_mm", Double::parseDouble),
-                    row.parse("max_height_mm", Double::parseDouble),
+                    row.parse("max_width_in", Double::parseDouble) * MM_PER_INCH,
+                    row.parse("max_height_in", Double::parseDouble) * MM_PER_INCH,
                     row.versions(),
                     row.source()))
         .toList();
@@ -274,6 +282,11 @@ public final class SpecTables {
     return particulars;
   }
 
+  /** What each type of transaction has to hold. */
+  public SubmissionTables submissions() {
+    return submissions;
+  }
+
   /** What of a transaction tells of nobody. */
   public HarmlessTables harmless() {
     return harmless;
@@ -291,9 +304,17 @@ public final class SpecTables {
                 new CompressionCeiling(
                     row.required("format"),
                     row.parse("ratio", Double::parseDouble),
+                    row.optional("bits_per_pixel").stream()
+                        .mapToDouble(cell -> row.parse("bits_per_pixel", Double::parseDouble))
+                        .findFirst(),
                     row.parse("tolerance_percent", Double::parseDouble),
                     row.source()))
         .toList();
+  }
+
+  /** What similarities of two prints weigh, in rising order. */
+  public List<MatchLikelihood> matchLikelihoods() {
+    return matchLikelihoods.get();
   }
 
   /** What measures of decoded pixels are held against. */
@@ -304,6 +325,19 @@ public final class SpecTables {
   /** What measures of ridges are held against. */
   public List<RidgeLimit> ridgeLimits() {
     return ridgeLimits.get();
+  }
+
+  /** The document that describes an image format, by the name of the format. */
+  public Optional<Source> formatSource(String format) {
+    return Optional.ofNullable(formatSources.get().get(format));
+  }
+
+  private static Map<String, Source> readFormatSources() {
+    Map<String, Source> sources = new LinkedHashMap<>();
+    for (Table.Row row : Table.resource("files/formats.csv").rows()) {
+      sources.put(row.required("format"), row.source());
+    }
+    return sources;
   }
 
   /** How files begin that are no transactions, the most telling first. */
@@ -318,13 +352,26 @@ public final class SpecTables {
                 new FileSignature(
                     row.required("hex"),
                     row.parse("offset", Integer::parseInt),
-                    row.required("kind")))
+                    row.required("kind"),
+                    row.optional("rule")))
         .toList();
   }
 
   /** The kinds of submission that come with Ridgeproof. */
   public List<SubmissionProfile> profiles() {
     return profiles.get();
+  }
+
+  /**
+   * The kind of submission of that name.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public SubmissionProfile profile(String name) {
+    return profiles().stream()
+        .filter(profile -> profile.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no submission profile " + name));
   }
 
   private static List<SubmissionProfile> readProfiles() {

@@ -27,15 +27,11 @@ final class Table {
 
   /** Reads a table from the class path, relative to this package; the file must be there. */
   static Table resource(String name) {
-    return optionalResource(name).orElseThrow(() -> new TableError(name, "not on the class path"));
-  }
-
-  static Optional<Table> optionalResource(String name) {
     try (InputStream stream = Table.class.getResourceAsStream(name)) {
       if (stream == null) {
-        return Optional.empty();
+        throw new TableError(name, "not on the class path");
       }
-      return Optional.of(read(name, new String(stream.readAllBytes(), StandardCharsets.UTF_8)));
+      return read(name, new String(stream.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(name, e);
     }

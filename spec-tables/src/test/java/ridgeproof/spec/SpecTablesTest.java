@@ -44,6 +44,23 @@ class SpecTablesTest {
         .ifPresent(field -> assertTrue(layout.rows().isEmpty() || layout.knows(field)));
   }
 
+  @Test
+  void aLayoutThatIsListedAndMissingIsADefectAndNeverSilence() {
+    assertThrows(TableError.class, () -> RecordLayout.load(55));
+    assertThrows(TableError.class, () -> Table.resource("layouts/type-1.csv"));
+    assertEquals(List.of(), TABLES.layout(55).rows(), "a type that the standard does not have");
+  }
+
+  @Test
+  void everyListedTypeHasALayoutWithRows() {
+    assertEquals(
+        List.of(),
+        TABLES.recordTypes().stream()
+            .map(RecordTypeRow::type)
+            .filter(type -> TABLES.layout(type).rows().isEmpty())
+            .toList());
+  }
+
   private static void requireTable(String table, String place, List<String> problems) {
     if (!TABLES.hasCodeTable(table)) {
       problems.add(place + ": no code table " + table);
@@ -103,7 +120,7 @@ class SpecTablesTest {
   void aCellThatCannotBeReadIsReportedWithFileLineAndColumn() {
     String csv =
         "field,item,mnemonic,name,condition,characters,min_length,max_length,min_occurs,"
-            + "max_occurs,values,bytes,personal,since,until,source,known\n"
+            + "max_occurs,values,bytes,public,since,until,source,known\n"
             + "14.001,,LEN,Record length,mandatory,N,,,,,,,,,,ITL2015,from memory\n"
             + "14.002,,IDC,IDC,mandatroy,N,,,,,,,,,,ITL2015,from memory\n";
     Table table = Table.read("layouts/type-14.csv", csv);

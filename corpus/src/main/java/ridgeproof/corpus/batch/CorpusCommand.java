@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "ridgeproof-corpus",
     mixinStandardHelpOptions = true,
+    subcommands = FaultsCommand.class,
     description = {
       "Makes transactions of people who do not exist, some with known defects, and labels.csv with"
           + " what is true of each image: file, position, defect, strength, mistake.",
@@ -33,12 +34,8 @@ public final class CorpusCommand implements Callable<Integer> {
   private static final int INPUT_OUTPUT = 74;
   private static final int MOST_SUBJECTS = 999_999;
 
-  @Option(
-      names = "--subjects",
-      paramLabel = "N",
-      required = true,
-      description = "how many files, one a subject")
-  int subjects;
+  @Option(names = "--subjects", paramLabel = "N", description = "how many files, one a subject")
+  Integer subjects;
 
   @Option(
       names = "--seed",
@@ -58,7 +55,6 @@ public final class CorpusCommand implements Callable<Integer> {
   @Option(
       names = "--output",
       paramLabel = "DIR",
-      required = true,
       description = "the folder to write to; it is made if need be")
   Path folder;
 
@@ -88,6 +84,9 @@ public final class CorpusCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InterruptedException {
+    // A subcommand has no use for them, so that they cannot be required of every call.
+    check(subjects != null, "Missing required option: '--subjects=N'");
+    check(folder != null, "Missing required option: '--output=DIR'");
     check(subjects >= 1 && subjects <= MOST_SUBJECTS, "--subjects is 1 to " + MOST_SUBJECTS);
     check(defectRate >= 0 && defectRate <= 1, "--defect-rate is 0 to 1");
     PrintWriter error = spec.commandLine().getErr();

@@ -2,6 +2,7 @@ package ridgeproof.corpus.scenario;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.transaction.ByteSource;
 import ridgeproof.transaction.FieldDraft;
@@ -20,7 +21,7 @@ final class Drafts {
   /** A tagged record with the IDC given; the Type-1 record has none and passes a negative one. */
   static Drafts tagged(int type, int idc) {
     Drafts drafts = new Drafts(type).text(1, "");
-    return idc < 0 ? drafts : drafts.text(2, "%02d".formatted(idc));
+    return idc < 0 ? drafts : drafts.text(2, String.format(Locale.ROOT, "%02d", idc));
   }
 
   static Drafts binary(int type, int idc) {

@@ -2,6 +2,7 @@ package ridgeproof.corpus.scenario;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import ridgeproof.corpus.finger.Minutia;
 import ridgeproof.transaction.RecordDraft;
 
@@ -25,7 +26,7 @@ final class MinutiaeRecord {
             .text(3, print.isRolled() ? 1 : 0)
             .text(4, "S")
             .items(5, List.of(List.of("RIDGEPROOF CORPUS", "A")))
-            .text(6, "%02d".formatted(print.box()))
+            .text(6, String.format(Locale.ROOT, "%02d", print.box()))
             .text(10, count)
             .text(11, 0);
     List<List<String>> subfields = new ArrayList<>();
@@ -46,6 +47,6 @@ final class MinutiaeRecord {
     long x = Math.round(minutia.x() * scale);
     long y = Math.round((height - minutia.y()) * scale);
     long angle = Math.floorMod(Math.round(minutia.angleDegrees()), 360L);
-    return "%04d%04d%03d".formatted(Math.max(0, x), Math.max(0, y), angle);
+    return String.format(Locale.ROOT, "%04d%04d%03d", Math.max(0, x), Math.max(0, y), angle);
   }
 }

@@ -76,6 +76,72 @@ public record Scenario(
         expects);
   }
 
+  /** The same with other defects. */
+  public Scenario withDefects(List<PrintDefect> others) {
+    return new Scenario(
+        name,
+        story,
+        text,
+        seed,
+        transaction,
+        subject,
+        prints,
+        missing,
+        others,
+        mistakes,
+        palms,
+        face,
+        signature,
+        minutiae,
+        changes,
+        damages,
+        expects);
+  }
+
+  /** The same with other mistakes. */
+  public Scenario withMistakes(List<Mistake> others) {
+    return new Scenario(
+        name,
+        story,
+        text,
+        seed,
+        transaction,
+        subject,
+        prints,
+        missing,
+        defects,
+        others,
+        palms,
+        face,
+        signature,
+        minutiae,
+        changes,
+        damages,
+        expects);
+  }
+
+  /** The same captured of another person, with other luck. */
+  public Scenario of(Subject other, long otherSeed) {
+    return new Scenario(
+        name,
+        story,
+        text,
+        otherSeed,
+        transaction,
+        other,
+        prints,
+        missing,
+        defects,
+        mistakes,
+        palms,
+        face,
+        signature,
+        minutiae,
+        changes,
+        damages,
+        expects);
+  }
+
   /** The person: the subject's own seed, or else that of the story. */
   long person() {
     return subject.person() == 0 ? seed : subject.person();

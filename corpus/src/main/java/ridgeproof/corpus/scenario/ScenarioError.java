@@ -5,7 +5,7 @@ public final class ScenarioError extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
-  ScenarioError(String message) {
+  public ScenarioError(String message) {
     super(message);
   }
 }

@@ -50,6 +50,11 @@ public final class Sitting {
     return prints;
   }
 
+  /** The image of one box; none where all its fingers are missing. */
+  public Optional<TakenPrint> print(int box) {
+    return take(box, 0);
+  }
+
   private Optional<TakenPrint> take(int box, int retake) {
     List<FingerDigit> labels = present(fingersOf(box));
     List<FingerDigit> shown = present(shownIn(box));

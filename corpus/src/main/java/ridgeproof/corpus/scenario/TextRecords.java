@@ -2,6 +2,7 @@ package ridgeproof.corpus.scenario;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import ridgeproof.transaction.RecordDraft;
 
 /** The Type-1 and Type-2 records of a story. */
@@ -67,7 +68,8 @@ final class TextRecords {
     List<List<String>> declared = new ArrayList<>();
     for (MissingFinger missing : scenario.missing()) {
       if (!missing.undeclared()) {
-        declared.add(List.of("%02d".formatted(missing.finger()), missing.reason()));
+        declared.add(
+            List.of(String.format(Locale.ROOT, "%02d", missing.finger()), missing.reason()));
       }
     }
     if (!declared.isEmpty()) {

@@ -2,6 +2,7 @@ package ridgeproof.corpus.scenario;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import ridgeproof.spec.RecordTypeRow.Encoding;
 import ridgeproof.transaction.CharacterEncoding;
 import ridgeproof.transaction.RecordDraft;
@@ -30,9 +31,9 @@ public final class TransactionComposer {
    * @throws ScenarioError when the story changes or damages what is not there
    */
   public ComposedTransaction compose(Scenario scenario) {
-    List<TakenPrint> prints = new Sitting(scenario, people).prints();
-    List<RecordDraft> records = records(scenario, prints);
-    changeFields(scenario, records);
+    DraftedTransaction draft = draft(scenario);
+    List<TakenPrint> prints = draft.prints();
+    List<RecordDraft> records = draft.records();
     byte[] sound = new TransactionWriter(CharacterEncoding.ASCII).write(records);
     byte[] bytes =
         scenario.damages().isEmpty()
@@ -44,6 +45,25 @@ public final class TransactionComposer {
         prints.stream()
             .map(p -> new ComposedTransaction.Label(p.box(), p.defects(), p.mistake()))
             .toList());
+  }
+
+  /**
+   * Everything but the bytes: the records of a story, its fields changed as it says, undamaged.
+   *
+   * @throws ScenarioError when the story changes what is not there
+   */
+  public DraftedTransaction draft(Scenario scenario) {
+    List<TakenPrint> prints = new Sitting(scenario, people).prints();
+    List<RecordDraft> records = records(scenario, prints);
+    changeFields(scenario, records);
+    return new DraftedTransaction(scenario, records, prints);
+  }
+
+  /** The image of one box, captured again under another version of the story, and its record. */
+  public Optional<DraftedPrint> capture(Scenario scenario, int box, int idc) {
+    return new Sitting(scenario, people)
+        .print(box)
+        .map(print -> new DraftedPrint(print, new PrintRecords(scenario).fingerprint(print, idc)));
   }
 
   private List<RecordDraft> records(Scenario scenario, List<TakenPrint> prints) {

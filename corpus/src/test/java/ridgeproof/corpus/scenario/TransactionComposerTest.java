@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import ridgeproof.corpus.finger.FingerBox;
 import ridgeproof.corpus.finger.FingerDigit;
+import ridgeproof.finding.Finding;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.transaction.ByteSource;
 import ridgeproof.transaction.LogicalRecord;
@@ -46,6 +47,21 @@ class TransactionComposerTest {
     return new Sitting(scenario(body), PEOPLE).prints();
   }
 
+  /** A slap of four prints under an annotation is seen, and one of three is left in peace. */
+  @ParameterizedTest
+  @CsvSource({"true,1", "false,0"})
+  void aSlapWithMorePrintsThanFingersIsSeen(boolean imaged, int findings) {
+    String toml =
+        "[prints]\nset = \"flats\"\nboxes = [13]\n[[missing]]\nfinger = 3\nimaged = %s\n"
+            .formatted(imaged);
+    List<String> rules =
+        Expected.examine(composer.compose(scenario(toml))).findings().stream()
+            .map(Finding::ruleId)
+            .filter("RP-TXN-054"::equals)
+            .toList();
+    assertEquals(findings, rules.size());
+  }
+
   private static List<FingerDigit> digits(int... positions) {
     return Arrays.stream(positions).mapToObj(p -> FingerDigit.values()[p - 1]).toList();
   }
@@ -74,7 +90,8 @@ class TransactionComposerTest {
         """
             .formatted(version, record, compression);
     ComposedTransaction composed = composer.compose(scenario(toml));
-    assertEquals(List.of(), Expected.rules(Expected.compared(composed)));
+    // Nothing is said but that an applicant's set has more fingers.
+    assertEquals(List.of("RP-TXN-040"), Expected.rules(Expected.compared(composed)));
     assertEquals(2 + 2, read(composed.bytes()).records().size());
   }
 

@@ -1,5 +1,7 @@
 package ridgeproof.cli;
 
+import java.nio.file.Path;
+
 /** Ends a command with one line for the user. */
 final class CommandFailure extends RuntimeException {
 
@@ -18,6 +20,24 @@ final class CommandFailure extends RuntimeException {
 
   static CommandFailure inputOutput(String message) {
     return new CommandFailure(ExitStatus.INPUT_OUTPUT, message);
+  }
+
+  /**
+   * Too little memory.
+   *
+   * @param what what was to be done
+   */
+  static CommandFailure outOfMemory(String what) {
+    return inputOutput(
+        what
+            + ": not enough memory for Java; give it more, for instance with the environment"
+            + " variable JAVA_TOOL_OPTIONS=-Xmx2g");
+  }
+
+  /** The message without the name of the file that it begins with. */
+  String reason(Path path) {
+    String start = path + ": ";
+    return getMessage().startsWith(start) ? getMessage().substring(start.length()) : getMessage();
   }
 
   int status() {

@@ -7,6 +7,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import ridgeproof.report.SafeText;
 
 /**
  * Standard output and error, and whether a person is looking.
@@ -73,10 +74,13 @@ record Console(
     }
   }
 
-  /** Tells a failure in a line of its own, also where a progress line stands. */
+  /**
+   * Tells a failure in a line of its own, also where a progress line stands. Names of files can
+   * hold anything, so that they are escaped as in a report.
+   */
   void complain(String message) {
     String clear = watched ? "\r" + " ".repeat(78) + "\r" : "";
-    error.println(clear + "ridgeproof: " + message);
+    error.println(clear + "ridgeproof: " + SafeText.of(message));
     error.flush();
   }
 

@@ -1,5 +1,6 @@
 package ridgeproof.cli;
 
+import java.time.LocalDate;
 import picocli.CommandLine.Option;
 import ridgeproof.examination.Depth;
 import ridgeproof.examination.ExaminationOptions;
@@ -28,9 +29,20 @@ final class DepthAndProfile {
               + " unless set")
   String profile;
 
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      converter = DateConverter.class,
+      description =
+          "the day that dates in the file are compared with, such as 2026-03-02 (default: today)")
+  LocalDate asOf;
+
   ExaminationOptions options(LimitOptions limits, SpecTables tables) {
     ExaminationOptions options =
         ExaminationOptions.standard().withDepth(depth).withImageLimits(limits.decoding());
+    if (asOf != null) {
+      options = options.withToday(asOf);
+    }
     return profile == null ? options : NamedProfile.applyTo(options, profile, tables);
   }
 }

@@ -3,12 +3,14 @@ package ridgeproof.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import ridgeproof.examination.ControlNumbers;
 import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.Examiner;
@@ -16,6 +18,7 @@ import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.ImageExtraction;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.report.FolderSummary;
+import ridgeproof.report.NotExamined;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
@@ -66,6 +69,14 @@ final class ExamineCommand implements Callable<Integer> {
   boolean showPersonal;
 
   @Option(
+      names = "--all-findings",
+      description = {
+        "json, csv, sarif: list each place of a repeated fault by itself, and also the findings",
+        "that are only consequences of another one"
+      })
+  boolean allFindings;
+
+  @Option(
       names = "--second-decoder",
       description = "decode WSQ images by a second decoder too and report the difference")
   boolean secondDecoder;
@@ -101,6 +112,7 @@ final class ExamineCommand implements Callable<Integer> {
   @Mixin LimitOptions limits;
 
   private final Console console;
+  private final ControlNumbers controlNumbers = new ControlNumbers();
 
   ExamineCommand(Console console) {
     this.console = console;
@@ -112,7 +124,8 @@ final class ExamineCommand implements Callable<Integer> {
     SpecTables tables = SpecTables.open();
     ExaminationOptions options = choices.options(limits, tables).withSecondDecoder(secondDecoder);
     Examiner examiner = new Examiner(tables, limits.reading());
-    List<Path> paths = InputPaths.expand(files);
+    Inputs inputs = InputPaths.expand(files, tables);
+    List<Path> paths = inputs.files();
     if (format == Format.html && outputFolder == null && paths.size() > 1) {
       throw CommandFailure.usage(
           "html is a page for one file; these are "
@@ -124,13 +137,17 @@ final class ExamineCommand implements Callable<Integer> {
       return writePdf(paths.get(0), examiner, options, tables);
     }
     int worst = ExitStatus.OK;
-    try (ReportSink reports = sink(tables, paths);
+    try (ReportSink reports = sink(tables, inputs);
         Progress progress = progress(paths.size())) {
       for (Path path : paths) {
         worst = Math.max(worst, examine(path, examiner, options, reports));
         progress.step();
       }
+      inputs.others().forEach(other -> reports.add(notExamined(other.path(), other.reason())));
       reports.end();
+    }
+    if (!inputs.others().isEmpty() && format == Format.sarif) {
+      console.complain(inputs.others().size() + " of " + inputs.count() + " files: not examined");
     }
     return worst;
   }
@@ -153,6 +170,9 @@ final class ExamineCommand implements Callable<Integer> {
     if (outputFolder != null && output.output != null) {
       throw CommandFailure.usage("--output and --output-dir exclude each other");
     }
+    if (allFindings && !Set.of(Format.json, Format.csv, Format.sarif).contains(format)) {
+      throw CommandFailure.usage("--all-findings is for --format json, csv or sarif");
+    }
     if (outputFolder == null && !operatorFields.isEmpty()) {
       throw CommandFailure.usage("--operator-field is for the summary that --output-dir makes");
     }
@@ -162,21 +182,34 @@ final class ExamineCommand implements Callable<Integer> {
   private int examine(
       Path path, Examiner examiner, ExaminationOptions options, ReportSink reports) {
     InputFile file;
+    FindingsReport report;
     try {
       file = InputFile.open(path, limits.maxFileSize);
+      report = controlNumbers.check(file.facts().name(), examiner.examine(file.bytes(), options));
     } catch (CommandFailure failure) {
-      console.complain(failure.getMessage());
-      reports.unopened(path);
-      return failure.status();
+      return unexamined(path, failure, reports);
+    } catch (OutOfMemoryError e) {
+      return unexamined(path, CommandFailure.outOfMemory(path.toString()), reports);
     }
-    FindingsReport report = examiner.examine(file.bytes(), options);
     reports.add(file, report);
     return ExitStatus.of(report.verdict());
   }
 
-  private ReportSink sink(SpecTables tables, List<Path> paths) {
+  private int unexamined(Path path, CommandFailure failure, ReportSink reports) {
+    console.complain(failure.getMessage());
+    reports.add(notExamined(path, failure.reason(path)));
+    return failure.status();
+  }
+
+  private static NotExamined notExamined(Path path, String reason) {
+    return new NotExamined(String.valueOf(path.getFileName()), reason);
+  }
+
+  private ReportSink sink(SpecTables tables, Inputs inputs) {
+    List<Path> paths = inputs.files();
     RenderOptions rendering =
-        new RenderOptions(showPersonal, console.colour() && output.output == null, WIDTH);
+        new RenderOptions(showPersonal, console.colour() && output.output == null, WIDTH)
+            .withEveryFinding(allFindings);
     if (outputFolder != null) {
       return PageFolder.open(
           outputFolder,
@@ -189,7 +222,7 @@ final class ExamineCommand implements Callable<Integer> {
         output.open(console, paths),
         target ->
             ReportAssembly.of(
-                format, tables, rendering, pixels(tables), target.writer(), paths.size() > 1));
+                format, tables, rendering, pixels(tables), target.writer(), inputs.count() > 1));
   }
 
   /** Reports on the same terminal say themselves how far it is. */

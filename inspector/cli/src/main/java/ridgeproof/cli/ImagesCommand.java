@@ -102,7 +102,7 @@ final class ImagesCommand implements Callable<Integer> {
       DecodedImage decoded = extraction.decode(image);
       if (decoded.pixels().isEmpty()) {
         failed++;
-        console.error().println("ridgeproof: " + decoded.name() + ": cannot be decoded");
+        console.complain(decoded.name() + ": cannot be decoded");
         continue;
       }
       if (isWanted(image)) {
@@ -118,7 +118,7 @@ final class ImagesCommand implements Callable<Integer> {
           write(cut, image);
         } else {
           failed++;
-          console.error().println("ridgeproof: " + cut.name() + ": lies outside its image");
+          console.complain(cut.name() + ": lies outside its image");
         }
       }
     }

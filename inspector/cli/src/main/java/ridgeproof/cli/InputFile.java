@@ -1,6 +1,7 @@
 package ridgeproof.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
@@ -9,7 +10,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.List;
 import ridgeproof.report.FileFacts;
 import ridgeproof.transaction.ByteSource;
 
@@ -17,6 +20,8 @@ import ridgeproof.transaction.ByteSource;
 record InputFile(Path path, ByteSource bytes, FileFacts facts) {
 
   private static final long MAPPED_FROM = 16L * 1024 * 1024;
+
+  private static final int PIECE = 1024 * 1024;
 
   /**
    * Opens the file.
@@ -29,25 +34,49 @@ record InputFile(Path path, ByteSource bytes, FileFacts facts) {
         throw CommandFailure.inputOutput(path + ": is a folder");
       }
       long size = channel.size();
-      if (size > Math.min(maxBytes, Integer.MAX_VALUE)) {
-        throw CommandFailure.inputOutput(
-            path
-                + ": "
-                + size
-                + " bytes are more than the limit of "
-                + maxBytes
-                + "; --max-file-size raises it");
+      if (size > maxBytes) {
+        throw tooLarge(path, size + " bytes are", maxBytes);
       }
       ByteBuffer buffer =
           size >= MAPPED_FROM
               ? channel.map(FileChannel.MapMode.READ_ONLY, 0, size)
-              : ByteBuffer.wrap(Channels.newInputStream(channel).readAllBytes());
+              : ByteBuffer.wrap(read(path, Channels.newInputStream(channel), maxBytes));
       ByteSource bytes = ByteSource.of(buffer);
       FileFacts facts = new FileFacts(path.getFileName().toString(), bytes.length(), sha256(bytes));
       return new InputFile(path, bytes, facts);
     } catch (IOException e) {
       throw CommandFailure.inputOutput(IoWords.of(path, e));
     }
+  }
+
+  /** Pipes and devices state no size and need not end, so that every read is counted. */
+  private static byte[] read(Path path, InputStream in, long maxBytes) throws IOException {
+    List<byte[]> pieces = new ArrayList<>();
+    long length = 0;
+    for (byte[] piece = in.readNBytes(PIECE); piece.length > 0; piece = in.readNBytes(PIECE)) {
+      length += piece.length;
+      if (length > maxBytes) {
+        throw tooLarge(path, "the data is", maxBytes);
+      }
+      pieces.add(piece);
+    }
+    byte[] whole = new byte[(int) length];
+    int at = 0;
+    for (byte[] piece : pieces) {
+      System.arraycopy(piece, 0, whole, at, piece.length);
+      at += piece.length;
+    }
+    return whole;
+  }
+
+  private static CommandFailure tooLarge(Path path, String what, long maxBytes) {
+    return CommandFailure.inputOutput(
+        path
+            + ": "
+            + what
+            + " more than the limit of "
+            + maxBytes
+            + " bytes; --max-file-size raises it");
   }
 
   /** The SHA-256 of these bytes, 64 hexadecimal digits. */

@@ -1,8 +1,11 @@
 package ridgeproof.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.report.FileAccount;
+import ridgeproof.report.NotExamined;
 
 /** All reports in one text. */
 final class JoinedReports implements ReportSink {
@@ -14,7 +17,8 @@ final class JoinedReports implements ReportSink {
 
   private final ReportTarget target;
   private final ReportAssembly assembly;
-  private boolean anything;
+  private final List<NotExamined> others = new ArrayList<>();
+  private int examined;
 
   JoinedReports(ReportTarget target, Form form) {
     this.target = target;
@@ -27,7 +31,7 @@ final class JoinedReports implements ReportSink {
 
   @Override
   public void add(InputFile file, FindingsReport report) {
-    anything = true;
+    examined++;
     try {
       assembly.add(file.facts(), report);
       target.flush();
@@ -37,18 +41,18 @@ final class JoinedReports implements ReportSink {
   }
 
   @Override
-  public void unopened(Path path) {
-    // Standard error tells it; a report is of a file that was read.
+  public void add(NotExamined file) {
+    others.add(file);
   }
 
   /** Ends the text; of no report there is none. */
   @Override
   public void end() {
-    if (!anything) {
+    if (examined == 0) {
       return;
     }
     try {
-      assembly.end();
+      assembly.end(new FileAccount(examined, others));
       target.commit();
     } catch (IOException e) {
       throw target.failure(e);

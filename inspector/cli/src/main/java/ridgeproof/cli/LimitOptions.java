@@ -1,12 +1,15 @@
 package ridgeproof.cli;
 
 import java.time.Duration;
+import java.util.OptionalLong;
 import picocli.CommandLine.Option;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.transaction.ReadingLimits;
 
 /** The limits that every command reading a file has. */
 final class LimitOptions {
+
+  private static final long MEGA = 1_000_000L;
 
   @Option(
       names = "--max-file-size",
@@ -20,6 +23,7 @@ final class LimitOptions {
       names = "--max-records",
       paramLabel = "N",
       defaultValue = "10000",
+      converter = PositiveConverter.class,
       description = "most records of a file that are read, 10000 unless set")
   int maxRecords;
 
@@ -27,6 +31,7 @@ final class LimitOptions {
       names = "--max-pixels",
       paramLabel = "MPX",
       defaultValue = "200",
+      converter = PositiveConverter.class,
       description = "largest image that is decoded, in million pixels, 200 unless set")
   int maxMegapixels;
 
@@ -34,20 +39,42 @@ final class LimitOptions {
       names = "--image-time",
       paramLabel = "SECONDS",
       defaultValue = "60",
+      converter = PositiveConverter.class,
       description = "longest time for one image, 60 seconds unless set")
   int imageSeconds;
+
+  @Option(
+      names = "--file-pixels",
+      paramLabel = "MPX",
+      converter = PositiveConverter.class,
+      description = {
+        "most pixels of all images of a file together, in millions, colors counted singly",
+        "(default: 40, and 30 for each million bytes of the file)"
+      })
+  Integer fileMegapixels;
+
+  @Option(
+      names = "--file-time",
+      paramLabel = "SECONDS",
+      defaultValue = "120",
+      converter = PositiveConverter.class,
+      description = "longest time for all images of a file (default: 120 seconds)")
+  int fileSeconds;
 
   ReadingLimits reading() {
     ReadingLimits standard = ReadingLimits.standard();
     return new ReadingLimits(
         (int) Math.min(maxFileSize, Integer.MAX_VALUE),
-        Math.max(1, maxRecords),
+        maxRecords,
         standard.maxItems(),
         standard.maxFindings());
   }
 
   DecodingLimits decoding() {
     return new DecodingLimits(
-        Math.max(1, maxMegapixels) * 1_000_000L, Duration.ofSeconds(Math.max(1, imageSeconds)));
+        maxMegapixels * MEGA,
+        Duration.ofSeconds(imageSeconds),
+        fileMegapixels == null ? OptionalLong.empty() : OptionalLong.of(fileMegapixels * MEGA),
+        Duration.ofSeconds(fileSeconds));
   }
 }

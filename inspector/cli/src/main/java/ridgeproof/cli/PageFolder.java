@@ -11,6 +11,7 @@ import java.util.function.BiFunction;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.FolderSummary;
+import ridgeproof.report.NotExamined;
 
 /** A folder with a page for each file, and a summary that leads to them. */
 final class PageFolder implements ReportSink {
@@ -87,9 +88,9 @@ final class PageFolder implements ReportSink {
   }
 
   @Override
-  public void unopened(Path path) {
-    next++;
-    summary.addUnopened(String.valueOf(path.getFileName()));
+  public void add(NotExamined file) {
+    next++; // the page of an input that could not be opened is not made
+    summary.add(file);
   }
 
   @Override

@@ -5,10 +5,12 @@ import java.io.Writer;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import ridgeproof.cli.ExamineCommand.Format;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.report.FileAccount;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.FindingsCsv;
 import ridgeproof.report.HtmlReport;
@@ -28,7 +30,7 @@ record ReportAssembly(Adding adding, Ending ending) {
 
   /** Writes what follows the last report. */
   interface Ending {
-    void end() throws IOException;
+    void end(FileAccount account) throws IOException;
   }
 
   /**
@@ -51,22 +53,24 @@ record ReportAssembly(Adding adding, Ending ending) {
           oneByOne(
               (file, report) -> TextReport.render(file, report, rendering),
               new Joints("", "\n" + "=".repeat(rendering.width()) + "\n\n", ""),
+              account -> account.others().isEmpty() ? "" : account.text(),
               out);
       case json ->
           oneByOne(
               (file, report) -> JsonReport.render(file, report, rendering),
               several ? new Joints("[", ",\n", "]\n") : new Joints("", "\n", "\n"),
+              ReportAssembly::jsonOthers,
               out);
-      case html -> oneByOne(pages(rendering, pixels), new Joints("", "", ""), out);
+      case html -> oneByOne(pages(rendering, pixels), new Joints("", "", ""), account -> "", out);
       case csv -> {
         FindingsCsv csv = new FindingsCsv(out, rendering);
-        yield new ReportAssembly(csv::add, () -> {});
+        yield new ReportAssembly(csv::add, account -> csv.add(account.others()));
       }
       case sarif -> {
         SarifReport sarif = new SarifReport(tables, Version.facts(), out, rendering);
         yield new ReportAssembly(
             sarif::add,
-            () -> {
+            account -> {
               sarif.end();
               out.write("\n");
             });
@@ -84,11 +88,18 @@ record ReportAssembly(Adding adding, Ending ending) {
             .orElseGet(() -> HtmlReport.render(file, report, rendering));
   }
 
+  private static String jsonOthers(FileAccount account) {
+    return account.others().stream().map(FileAccount::json).collect(Collectors.joining(",\n"));
+  }
+
   /** What stands before the first report, between two and after the last. */
   private record Joints(String before, String between, String after) {}
 
   private static ReportAssembly oneByOne(
-      BiFunction<FileFacts, FindingsReport, String> render, Joints joints, Writer out) {
+      BiFunction<FileFacts, FindingsReport, String> render,
+      Joints joints,
+      Function<FileAccount, String> others,
+      Writer out) {
     boolean[] begun = new boolean[1];
     return new ReportAssembly(
         (file, report) -> {
@@ -96,14 +107,18 @@ record ReportAssembly(Adding adding, Ending ending) {
           begun[0] = true;
           out.write(render.apply(file, report));
         },
-        () -> out.write(joints.after()));
+        account -> {
+          String rest = others.apply(account);
+          out.write(rest.isEmpty() ? "" : joints.between() + rest);
+          out.write(joints.after());
+        });
   }
 
   void add(FileFacts file, FindingsReport report) throws IOException {
     adding.add(file, report);
   }
 
-  void end() throws IOException {
-    ending.end();
+  void end(FileAccount account) throws IOException {
+    ending.end(account);
   }
 }

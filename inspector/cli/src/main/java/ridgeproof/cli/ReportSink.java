@@ -1,8 +1,8 @@
 package ridgeproof.cli;
 
 import java.io.Closeable;
-import java.nio.file.Path;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.report.NotExamined;
 
 /**
  * Takes the reports on files in the order in which the files were named, writes each at once and
@@ -12,8 +12,8 @@ interface ReportSink extends Closeable {
 
   void add(InputFile file, FindingsReport report);
 
-  /** A file that could not be opened. */
-  void unopened(Path path);
+  /** A file without a report. */
+  void add(NotExamined file);
 
   /** Ends what was written; without this call nothing half-written stays. */
   void end();

@@ -1,6 +1,7 @@
 package ridgeproof.cli;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -43,8 +44,8 @@ final class RidgeproofCommand implements Runnable {
     line.addSubcommand(new CodesCommand(console));
     line.addSubcommand(new DemoCommand(console));
     line.getSubcommands().values().forEach(RidgeproofCommand::addHelp);
-    line.setOut(new PrintWriter(console.out(), true));
-    line.setErr(new PrintWriter(console.error(), true));
+    line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
+    line.setErr(new PrintWriter(console.error(), true, StandardCharsets.UTF_8));
     line.setColorScheme(
         CommandLine.Help.defaultColorScheme(
             console.colour() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
@@ -52,11 +53,12 @@ final class RidgeproofCommand implements Runnable {
     line.setParameterExceptionHandler(
         (failure, arguments) -> {
           String command = failure.getCommandLine().getCommandSpec().qualifiedName();
-          console.error().println("ridgeproof: " + firstLine(failure.getMessage()));
+          console.complain(firstLine(failure.getMessage()));
           console.error().println("try: " + command + " --help");
           console.error().flush();
           return ExitStatus.USAGE;
         });
+    line.setExecutionStrategy(RidgeproofCommand::run);
     line.setExecutionExceptionHandler((failure, ended, parsed) -> report(failure, console));
     return line;
   }
@@ -69,6 +71,17 @@ final class RidgeproofCommand implements Runnable {
                 .usageHelp(true)
                 .description("show this help")
                 .build());
+  }
+
+  /** Too little memory is a condition of the machine, and no defect and no verdict on a file. */
+  private static int run(CommandLine.ParseResult parsed) {
+    try {
+      return new CommandLine.RunLast().execute(parsed);
+    } catch (OutOfMemoryError e) {
+      CommandFailure failure = CommandFailure.outOfMemory("the command");
+      throw new CommandLine.ExecutionException(
+          parsed.commandSpec().commandLine(), failure.getMessage(), failure);
+    }
   }
 
   private static int report(Exception failure, Console console) {

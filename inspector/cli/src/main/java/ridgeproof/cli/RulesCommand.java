@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import ridgeproof.report.CoveragePage;
 import ridgeproof.report.RequirementCount;
 import ridgeproof.report.RuleExport;
 import ridgeproof.report.RuleListing;
@@ -42,6 +43,11 @@ final class RulesCommand implements Callable<Integer> {
       description = "count the single requirements that the record layouts state, by record type")
   boolean count;
 
+  @Option(
+      names = "--coverage",
+      description = "write a page in Markdown that says how much of the tables is published")
+  boolean coverage;
+
   @Mixin OutputOptions output;
 
   private final Console console;
@@ -63,6 +69,12 @@ final class RulesCommand implements Callable<Integer> {
         throw CommandFailure.usage("--count goes with neither a rule nor another format");
       }
       return new RequirementCount(tables).text();
+    }
+    if (coverage) {
+      if (id != null || format != Format.text) {
+        throw CommandFailure.usage("--coverage goes with neither a rule nor another format");
+      }
+      return new CoveragePage(tables).markdown();
     }
     List<RuleRow> rules = wanted(tables);
     return switch (format) {

@@ -9,7 +9,7 @@ import picocli.CommandLine.TypeConversionException;
 /** Reads sizes such as 512M. */
 final class SizeConverter implements ITypeConverter<Long> {
 
-  private static final Pattern SIZE = Pattern.compile("(\\d{1,12})([KMG]?)");
+  private static final Pattern SIZE = Pattern.compile("([0-9]{1,9})([KMG]?)");
 
   @Override
   public Long convert(String value) {
@@ -24,6 +24,10 @@ final class SizeConverter implements ITypeConverter<Long> {
           case "G" -> 30;
           default -> 0;
         };
-    return Math.min(Long.parseLong(matcher.group(1)) << shift, Integer.MAX_VALUE);
+    long number = Long.parseLong(matcher.group(1));
+    if (number == 0) {
+      throw new TypeConversionException("'" + value + "' is no size: the least is 1");
+    }
+    return Math.min(Math.min(number, Integer.MAX_VALUE) << shift, Integer.MAX_VALUE);
   }
 }

@@ -25,7 +25,7 @@ import ridgeproof.spec.SpecTables;
       "Writes what a help desk needs to know of a file, without personal data.",
       "",
       "The file's name and every value that tells of a person are left out. The same file gives",
-      "the same ticket on the same machine."
+      "the same ticket on the same machine, on the same day or with the same --as-of."
     },
     footer = {"", "Exit status: 0 once the ticket is written, whatever it says."})
 final class TicketCommand implements Callable<Integer> {

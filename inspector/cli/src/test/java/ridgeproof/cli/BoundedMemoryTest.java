@@ -28,6 +28,7 @@ import ridgeproof.cli.ExamineCommand.Format;
 import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.report.FileAccount;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.spec.SpecTables;
@@ -65,7 +66,7 @@ class BoundedMemoryTest {
     }
     System.gc();
     assertEquals(0, reports.stream().filter(report -> report.get() != null).count());
-    assembly.end();
+    assembly.end(new FileAccount(1, List.of()));
   }
 
   @ParameterizedTest
@@ -90,6 +91,20 @@ class BoundedMemoryTest {
     assertTrue(process.waitFor() <= 3, said);
     assertEquals("", said);
     assertTrue(Files.exists(out));
+  }
+
+  /** A verdict would depend on the machine; there is none. */
+  @Test
+  void tooLittleMemoryIsAFailureInOneSentenceAndNoVerdict() throws Exception {
+    Path card = Files.write(folder.resolve("large.an2"), LargeImages.transaction(24));
+    Path out = folder.resolve("report.json");
+    Process process =
+        command("examine", "--format", "json", "--output", out.toString(), card.toString());
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertEquals(74, process.waitFor(), said);
+    assertEquals(1, said.lines().count(), said);
+    assertTrue(said.contains("not enough memory"), said);
+    assertFalse(Files.exists(out));
   }
 
   @Test

@@ -16,6 +16,8 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CommandLineTest {
 
@@ -64,7 +66,7 @@ class CommandLineTest {
     CommandRun outcome = run("examine", folder.toString());
     assertEquals(0, outcome.status());
     assertTrue(outcome.out().contains("sound.an2"));
-    assertFalse(outcome.out().contains("notes.txt"));
+    assertTrue(outcome.out().contains("notes.txt: not a transaction: it looks like text"));
   }
 
   @Test
@@ -108,6 +110,29 @@ class CommandLineTest {
   @Test
   void aFileBeyondTheLimitIsOneLine() {
     run("examine", "--max-file-size", "10", sound.toString()).isOneLineOf(74, "--max-file-size");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"--max-file-size", "--max-records", "--max-pixels", "--image-time"})
+  void aLimitBelowOneIsWrongUsage(String limit) {
+    for (String value : List.of("0", "-1", "-9999999999", "9999999999", "", "1.5")) {
+      run("examine", limit + "=" + value, sound.toString()).isOneLineOf(64, limit);
+    }
+  }
+
+  @Test
+  void anEndlessDeviceIsReadUpToTheLimitAndNoFurther() {
+    Path zeros = Path.of("/dev/zero");
+    Assumptions.assumeTrue(Files.isReadable(zeros));
+    run("examine", "--max-file-size", "3M", zeros.toString()).isOneLineOf(74, "--max-file-size");
+    run("layout", "--max-file-size", "3M", zeros.toString()).isOneLineOf(74, "--max-file-size");
+  }
+
+  @Test
+  void aNameCannotActOnTheTerminal() {
+    String name = folder.resolve("no\u001B[31m\u202Esuch.an2").toString();
+    run("examine", name).isOneLineOf(74, "no\\x1B[31m\\u202Esuch.an2: no such file");
+    run("layout", sound.toString(), "\u001B[31m").isOneLineOf(64, "\\x1B[31m");
   }
 
   @Test

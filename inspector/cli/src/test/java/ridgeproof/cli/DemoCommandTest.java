@@ -42,7 +42,7 @@ class DemoCommandTest {
         text.contains("A hand edit left a length off by one             HOLD        RP-STR-004"),
         text);
     assertTrue(
-        text.contains("Identification flats without the left hand       HOLD        RP-TXN-004"),
+        text.contains("Identification flats without the left hand       HOLD        RP-TXN-040"),
         text);
     assertEquals("", error.toString(StandardCharsets.UTF_8));
   }

@@ -36,7 +36,7 @@ class FolderReportsTest {
   private Path write(String name) throws IOException {
     Path file = in.resolve(name);
     Files.createDirectories(file.getParent());
-    return Files.write(file, SmallTransaction.bytes());
+    return Files.write(file, SmallTransaction.numbered("PILOT-" + name.hashCode()));
   }
 
   private CommandRun pages(String... more) {
@@ -131,8 +131,75 @@ class FolderReportsTest {
           CommandRun.of("examine", "--format", format, first.toString(), gone, last.toString());
       joined.isOneLineOf(74, "gone.an2: no such file");
       assertTrue(joined.out().contains("first.an2") && joined.out().contains("last.an2"), format);
-      assertFalse(joined.out().contains("gone.an2"), format);
+      // SARIF lists results of files that were read, and has no place for others.
+      assertEquals(!format.equals("sarif"), joined.out().contains("gone.an2"), format);
     }
+  }
+
+  /** Five kinds of transactions, six of other files. */
+  private void everyKindOfFile() throws IOException {
+    write("sound.an2");
+    write("sub/named-otherwise.dat");
+    Files.write(in.resolve("empty.eft"), new byte[0]);
+    Files.write(in.resolve("empty.dat"), new byte[0]);
+    Files.writeString(in.resolve("mailed.txt"), "From: station\n\n1.001:99\u001D");
+    Files.write(in.resolve("empty.log"), new byte[0]);
+    Files.writeString(in.resolve("notes.txt"), "nothing of ours");
+    Files.writeString(
+        in.resolve("photo.bin"), "\u0089PNG\r\n\u001A\n", StandardCharsets.ISO_8859_1);
+    Files.writeString(in.resolve(".state"), "x");
+    Files.writeString(in.resolve("Thumbs.db"), "x");
+    Files.createSymbolicLink(in.resolve("gone"), in.resolve("nowhere"));
+  }
+
+  @Test
+  void everyFileOfAFolderIsExaminedOrListedWithWhyNot() throws IOException {
+    everyKindOfFile();
+    List<String> others =
+        List.of(
+            ".state: a hidden file: its name begins with a period",
+            "Thumbs.db: a file that Windows keeps for itself",
+            "empty.log: empty",
+            "gone: a link that leads nowhere",
+            "notes.txt: not a transaction: it looks like text",
+            "photo.bin: not a transaction: it looks like a PNG image");
+    CommandRun text = CommandRun.of("examine", in.toString());
+    assertEquals(3, text.status(), text.error());
+    assertTrue(text.out().contains("11 files: 5 examined, 6 not examined.\n"), text.out());
+    for (String other : others) {
+      assertTrue(text.out().contains("\n  " + other + "\n"), other);
+    }
+    String csv = CommandRun.of("examine", "--format", "csv", in.toString()).out();
+    for (String other : others) {
+      String name = other.substring(0, other.indexOf(": "));
+      assertTrue(csv.contains("\n" + name + ",,NOT EXAMINED,"), csv);
+    }
+    String json = CommandRun.of("examine", "--format", "json", in.toString()).out();
+    assertEquals(5, json.split("\"ridgeproof-findings\"", -1).length - 1);
+    assertEquals(6, json.split("\"ridgeproof-not-examined\"", -1).length - 1);
+    assertTrue(json.startsWith("[{") && json.endsWith("}]\n"), json);
+  }
+
+  @Test
+  void theSummaryAccountsForEveryFile() throws IOException {
+    everyKindOfFile();
+    assertEquals(3, pages(in.toString()).status());
+    String summary = Files.readString(out.resolve("index.html"));
+    assertTrue(summary.contains("11 files: 5 examined, 6 not examined."), summary);
+    assertEquals(5, links().size());
+    for (String name : List.of(".state", "Thumbs.db", "empty.log", "gone", "notes.txt")) {
+      assertTrue(summary.contains(">" + name + "<"), name);
+    }
+  }
+
+  @Test
+  void anEmptyExportIsUnreadableAndNotDropped() throws IOException {
+    write("sound.an2");
+    Files.write(in.resolve("empty.an2"), new byte[0]);
+    CommandRun outcome = CommandRun.of("examine", "--format", "csv", in.toString());
+    assertEquals(3, outcome.status());
+    assertTrue(outcome.out().contains("empty.an2,"), outcome.out());
+    assertTrue(outcome.out().contains(",UNREADABLE,RP-STR-001,"), outcome.out());
   }
 
   @Test
@@ -166,7 +233,8 @@ class FolderReportsTest {
     out = in;
     pages("--overwrite", card.toString(), page.toString())
         .isOneLineOf(64, "inputs are never written to");
-    assertArrayEquals(SmallTransaction.bytes(), Files.readAllBytes(page));
+    assertArrayEquals(
+        SmallTransaction.numbered("PILOT-" + "card.html".hashCode()), Files.readAllBytes(page));
     assertEquals(2, names(in).size());
   }
 

@@ -34,6 +34,7 @@ import ridgeproof.report.AttachedCopy;
 import ridgeproof.report.ComparisonHtml;
 import ridgeproof.report.ComparisonJson;
 import ridgeproof.report.ComparisonText;
+import ridgeproof.report.FileAccount;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.FolderSummary;
 import ridgeproof.report.LayoutListing;
@@ -78,7 +79,7 @@ class NoPersonalValueLeavesTest {
       for (Map.Entry<FileFacts, FindingsReport> each : reports.entrySet()) {
         assembly.add(each.getKey(), each.getValue());
       }
-      assembly.end();
+      assembly.end(new FileAccount(1, List.of()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

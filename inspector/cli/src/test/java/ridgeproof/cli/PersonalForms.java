@@ -13,7 +13,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.spec.Calendar;
-import ridgeproof.spec.FieldRow;
 import ridgeproof.transaction.Field;
 import ridgeproof.transaction.Item;
 import ridgeproof.transaction.LogicalRecord;
@@ -94,15 +93,19 @@ final class PersonalForms {
     }
   }
 
-  /** The values that the layouts call personal and that stand in no other field. */
+  /** The values that the layouts do not call public and that stand in no other field. */
   static Set<String> values(Transaction transaction) {
     Set<String> personal = new LinkedHashSet<>();
     Set<String> others = new HashSet<>();
     for (LogicalRecord record : transaction.records()) {
       for (Field field : record.fields()) {
-        boolean told = isPersonal(field, transaction.version());
-        (told ? personal : others).addAll(texts(field));
-        if (told && record.type() == 2 && NAMES.contains(field.number().field())) {
+        for (Subfield subfield : field.subfields()) {
+          for (int item = 1; item <= subfield.items().size(); item++) {
+            boolean told = !isPublic(field, item, transaction.version());
+            (told ? personal : others).add(subfield.text(item));
+          }
+        }
+        if (record.type() == 2 && NAMES.contains(field.number().field())) {
           texts(field).forEach(text -> personal.addAll(List.of(text.split("[ ,]+"))));
         }
       }
@@ -115,12 +118,10 @@ final class PersonalForms {
     return personal;
   }
 
-  private static boolean isPersonal(Field field, int version) {
+  private static boolean isPublic(Field field, int item, int version) {
     return ToldStories.TABLES
         .layout(field.number().recordType())
-        .field(field.number(), version)
-        .map(FieldRow::personal)
-        .orElse(true);
+        .isPublic(field.number(), item, version);
   }
 
   private static List<String> texts(Field field) {

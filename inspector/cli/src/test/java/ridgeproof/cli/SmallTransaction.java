@@ -16,6 +16,11 @@ final class SmallTransaction {
     return bytes("20260302", "SPECIMEN,ADA MARIA");
   }
 
+  /** The same under a control number of its own, as files of one folder have. */
+  static byte[] numbered(String controlNumber) {
+    return bytes("20260302", "SPECIMEN,ADA MARIA", controlNumber);
+  }
+
   /**
    * The same on another day or of somebody else.
    *
@@ -23,6 +28,10 @@ final class SmallTransaction {
    * @param name of the subject
    */
   static byte[] bytes(String date, String name) {
+    return bytes(date, name, "PILOT-" + date);
+  }
+
+  private static byte[] bytes(String date, String name, String controlNumber) {
     RecordDraft header =
         RecordDraft.tagged(
             1,
@@ -30,11 +39,11 @@ final class SmallTransaction {
                 field(1, 1, ""),
                 field(1, 2, "0500"),
                 field(1, 3, ""),
-                field(1, 4, "MAP"),
+                field(1, 4, "NAR"),
                 field(1, 5, date),
                 field(1, 7, "THP000000"),
                 field(1, 8, "THP000001"),
-                field(1, 9, "PILOT-0001"),
+                field(1, 9, controlNumber),
                 field(1, 11, "00.00"),
                 field(1, 12, "00.00")));
     RecordDraft particulars =

@@ -1,5 +1,6 @@
 package ridgeproof.cli;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
@@ -58,7 +59,9 @@ final class ToldStories {
         scenario.expects().findings().stream()
             .anyMatch(rule -> OF_RIDGES.contains(rule.substring(3, 6)));
     ExaminationOptions options =
-        ExaminationOptions.standard().withDepth(ridges ? Depth.RIDGES : Depth.IMAGES);
+        ExaminationOptions.standard()
+            .withToday(LocalDate.of(2026, 3, 2))
+            .withDepth(ridges ? Depth.RIDGES : Depth.IMAGES);
     return TABLES.profiles().stream()
         .filter(profile -> profile.name().equals(scenario.expects().profile()))
         .findFirst()

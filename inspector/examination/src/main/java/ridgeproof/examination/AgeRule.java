@@ -3,6 +3,7 @@ package ridgeproof.examination;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -16,10 +17,11 @@ final class AgeRule implements Rule {
   private static final String BIRTH = "2.022";
   private static final String PRINTED = "2.038";
   private static final String FILE = "1.005";
+  private static final String IMPOSSIBLE = "RP-TXN-070";
 
   @Override
   public Set<String> ids() {
-    return Set.of("RP-PTL-023", "RP-PTL-024");
+    return Set.of("RP-PTL-023", "RP-PTL-024", IMPOSSIBLE);
   }
 
   @Override
@@ -35,6 +37,8 @@ final class AgeRule implements Rule {
   private static void checkPerson(Particulars particulars, Examinee examinee, FindingLog log) {
     Optional<Plausible> age =
         examinee.tables().particulars().plausible("age", particulars.kindOfTransaction());
+    Optional<Plausible> possible =
+        examinee.tables().particulars().plausible("possible-age", particulars.kindOfTransaction());
     Optional<LocalDate> printed = date(particulars, PRINTED).or(() -> date(particulars, FILE));
     if (age.isEmpty() || printed.isEmpty()) {
       return;
@@ -45,16 +49,23 @@ final class AgeRule implements Rule {
         continue;
       }
       long years = ChronoUnit.YEARS.between(birth.get(), printed.get());
-      if (!age.get().holds(years)) {
-        log.add(
-            "RP-PTL-023",
-            entry.location(),
-            entry.observed(years + " years when printed"),
-            "%.0f to %.0f years".formatted(age.get().least(), age.get().most()),
-            Optional.of(age.get().source()),
-            List.of());
+      if (possible.isPresent() && !possible.get().holds(years)) {
+        report(IMPOSSIBLE, entry, years, possible.get(), log);
+      } else if (!age.get().holds(years)) {
+        report("RP-PTL-023", entry, years, age.get(), log);
       }
     }
+  }
+
+  private static void report(
+      String rule, Particulars.Entry entry, long years, Plausible limit, FindingLog log) {
+    log.add(
+        rule,
+        entry.location(),
+        entry.observed(years + " years when printed"),
+        String.format(Locale.ROOT, "%.0f to %.0f years", limit.least(), limit.most()),
+        Optional.of(limit.source()),
+        List.of());
   }
 
   private static void checkPrints(Particulars particulars, Examinee examinee, FindingLog log) {
@@ -74,7 +85,7 @@ final class AgeRule implements Rule {
             "RP-PTL-024",
             entry.location(),
             entry.observed(days + " days before the file"),
-            "at most %.0f days".formatted(limit.get().most()),
+            String.format(Locale.ROOT, "at most %.0f days", limit.get().most()),
             Optional.of(limit.get().source()),
             List.of());
       }

@@ -6,7 +6,6 @@ import java.util.Set;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
-import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.ValueRule;
 import ridgeproof.spec.agency.AgencyField;
 import ridgeproof.spec.agency.AgencyProfile;
@@ -113,12 +112,10 @@ final class AgencyFieldsRule implements Rule {
 
     private boolean isPersonal() {
       return wanted.personal()
-          || examinee
+          || !examinee
               .tables()
               .layout(wanted.number().recordType())
-              .field(wanted.number(), examinee.transaction().version())
-              .filter(FieldRow::personal)
-              .isPresent();
+              .isPublic(wanted.number(), 1, examinee.transaction().version());
     }
 
     private boolean knows(String table, String code) {

@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -79,7 +80,9 @@ final class BirthplaceRule implements Rule {
     log.add(
         "RP-PTL-012",
         entry.location(),
-        entry.observed("\"%s\", in mail %s, here %s".formatted(entry.text(), state.name(), meant)),
+        entry.observed(
+            String.format(
+                Locale.ROOT, "\"%s\", in mail %s, here %s", entry.text(), state.name(), meant)),
         "the domain's list has "
             + exceptions(tables).stream()
                 .map(code -> code.code() + " for " + code.name())

@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
@@ -55,7 +56,8 @@ final class BlankImageRule implements Rule {
       log.add(
           "RP-IMG-034",
           image.atData(),
-          Observed.of("%.1f %% of the image shows something".formatted(marked * 100)),
+          Observed.of(
+              String.format(Locale.ROOT, "%.1f %% of the image shows something", marked * 100)),
           "a print",
           Optional.of(least.source()),
           List.of(Measure.against("marked area", marked * 100, "%", least.value())));

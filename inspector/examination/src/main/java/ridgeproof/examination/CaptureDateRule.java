@@ -2,6 +2,7 @@ package ridgeproof.examination;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
@@ -29,16 +30,15 @@ final class CaptureDateRule implements Rule {
             .header()
             .flatMap(header -> header.text(DATE_FIELD))
             .flatMap(Calendar::date);
-    if (made.isEmpty()) {
-      return;
-    }
+    String day = made.isPresent() ? ", field 1.005" : ", the day of the examination";
+    LocalDate last = made.orElse(examinee.options().today());
     for (CaptureDateLimit limit : examinee.tables().agreements().captureDates()) {
       for (LogicalRecord record :
           examinee.transaction().recordsOfType(limit.field().recordType())) {
         record
             .text(limit.field().field())
             .flatMap(Calendar::date)
-            .ifPresent(captured -> check(record, captured, made.get(), limit, log));
+            .ifPresent(captured -> check(record, captured, last, day, limit, log));
       }
     }
   }
@@ -47,12 +47,14 @@ final class CaptureDateRule implements Rule {
       LogicalRecord record,
       LocalDate captured,
       LocalDate made,
+      String day,
       CaptureDateLimit limit,
       FindingLog log) {
     if (captured.isAfter(made.plusDays(limit.daysAfter()))) {
-      report("RP-TXN-033", record, captured, "not after " + made + ", field 1.005", limit, log);
+      report("RP-TXN-033", record, captured, "not after " + made + day, limit, log);
     } else if (captured.isBefore(made.minusYears(limit.maxYears()))) {
-      String required = "within %d years before %s".formatted(limit.maxYears(), made);
+      String required =
+          String.format(Locale.ROOT, "within %d years before %s", limit.maxYears(), made);
       report("RP-TXN-034", record, captured, required, limit, log);
     }
   }

@@ -2,6 +2,7 @@ package ridgeproof.examination;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -52,9 +53,12 @@ final class CrossReferenceRule implements Rule {
         log.add(
             "RP-TXN-015",
             Location.of(record, field).subfield(i, subfield.range()),
-            Observed.of("%d, which no record has".formatted(number.getAsInt())),
-            "the value of field %s of a Type-%d record"
-                .formatted(reference.target(), reference.target().recordType()),
+            Observed.of(String.format(Locale.ROOT, "%d, which no record has", number.getAsInt())),
+            String.format(
+                Locale.ROOT,
+                "the value of field %s of a Type-%d record",
+                reference.target(),
+                reference.target().recordType()),
             Optional.of(reference.source()),
             List.of());
       }

@@ -3,6 +3,7 @@ package ridgeproof.examination;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.ToIntFunction;
 import ridgeproof.finding.Location;
 import ridgeproof.imagery.ImageCodec.StatedSize;
 import ridgeproof.imagery.ImageDefect;
@@ -91,6 +92,25 @@ public record ExaminedImage(
   /** Where the image bytes stand. */
   Location atData() {
     return data.map(bytes -> location().at(bytes.range())).orElse(location());
+  }
+
+  /** Pixels across: of the image itself where it says so, else as the record states them. */
+  public OptionalInt trueWidth() {
+    return own(ImageHeader::width, width);
+  }
+
+  /** Pixels down: of the image itself where it says so, else as the record states them. */
+  public OptionalInt trueHeight() {
+    return own(ImageHeader::height, height);
+  }
+
+  private OptionalInt own(ToIntFunction<ImageHeader> size, OptionalInt stated) {
+    return header
+        .filter(found -> found.format() != ImageFormat.RAW)
+        .map(size::applyAsInt)
+        .filter(pixels -> pixels > 0)
+        .map(OptionalInt::of)
+        .orElse(stated);
   }
 
   /** What a codec needs to know where the image itself says nothing; 0 for what is not stated. */

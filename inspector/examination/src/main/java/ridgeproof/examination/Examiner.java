@@ -6,8 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import ridgeproof.examination.cause.Attribution;
+import ridgeproof.examination.cause.Cause;
+import ridgeproof.examination.cause.CauseLog;
+import ridgeproof.examination.cause.Repetitions;
+import ridgeproof.examination.transport.Reading;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
+import ridgeproof.ridges.SequenceLimits;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.agency.AgencyProfile;
 import ridgeproof.transaction.ByteSource;
@@ -16,8 +22,8 @@ import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.TransactionReader;
 
 /**
- * Examines transactions: reads, runs the rules, and comes to a verdict. Safe to share between
- * threads.
+ * Examines transactions: reads, runs the rules, establishes causes, and comes to a verdict. Safe to
+ * share between threads.
  */
 public final class Examiner {
 
@@ -29,59 +35,110 @@ public final class Examiner {
     this.limits = limits;
   }
 
-  /** Every row of the catalogue that the rules in code and in the layouts can report. */
+  /** Every row of the catalogue that the rules and the causes can report. */
   public static Set<String> ruleIds() {
-    return new TreeSet<>(RuleSet.ids());
+    Set<String> ids = new TreeSet<>(RuleSet.ids());
+    ids.addAll(CauseSet.ids());
+    return ids;
   }
 
   public FindingsReport examine(ByteSource source, ExaminationOptions options) {
     Transaction transaction = new TransactionReader(tables, limits).read(source);
     List<ExaminedImage> images = new ImageRecords(transaction, tables).all();
     if (options.depth() != Depth.STRUCTURE) {
-      images = new ImageOpener(options, sight(transaction, options)).open(images);
+      images = new ImageOpener(options, sight(transaction, options)).open(images, source.length());
     }
-    Optional<SequenceFacts> sequence = SequenceFacts.of(images, threshold(options));
-    HeldTo heldTo = HeldTo.of(options, images, tables);
-    List<Finding> findings = new ArrayList<>(transaction.findings());
-    if (!transaction.records().isEmpty()) {
-      Examinee examinee =
-          new Examinee(
-              transaction,
-              tables,
-              options.depth(),
-              images,
-              heldTo.profile().filter(profile -> !profile.prints().isEmpty()),
-              heldTo.named(),
-              options,
-              sequence);
-      FindingLog log = new FindingLog(tables, limits.maxFindings());
-      RuleSet.standard().forEach(rule -> rule.check(examinee, log));
-      findings.addAll(log.findings());
-    }
-    findings.replaceAll(finding -> judged(finding, options));
-    findings.sort(
-        Comparator.comparingInt((Finding finding) -> finding.location().record().orElse(0))
-            .thenComparing(Finding::severity));
+    Optional<SequenceFacts> sequence =
+        SequenceFacts.of(
+            images, new ImageExtraction(tables, options.imageLimits()), sequenceLimits(options));
+    HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
+    Examinee examinee = examinee(transaction, images, sequence, options);
+    List<Finding> found = found(examinee);
+    Attribution attribution = attribute(examinee, found);
+    List<Finding> findings = Repetitions.gathered(inOrder(attribution.shown()));
     return new FindingsReport(
         transaction,
         tables,
         options.depth(),
+        options.today(),
         images,
         heldTo.profile(),
         heldTo.named(),
         options.agency().map(AgencyProfile::relaxed).orElse(List.of()),
-        List.copyOf(findings),
+        findings,
+        inOrder(attribution.every()),
         RecommendedAction.of(findings, images, tables),
         sequence,
         Verdict.of(transaction, findings));
   }
 
+  private Examinee examinee(
+      Transaction transaction,
+      List<ExaminedImage> images,
+      Optional<SequenceFacts> sequence,
+      ExaminationOptions options) {
+    HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
+    return new Examinee(
+        transaction,
+        tables,
+        options.depth(),
+        images,
+        heldTo.profile().filter(profile -> !profile.prints().isEmpty()),
+        heldTo.named(),
+        options,
+        sequence);
+  }
+
+  /** What reading and the rules found, as the agency's profile judges it. */
+  private List<Finding> found(Examinee examinee) {
+    List<Finding> found = new ArrayList<>(examinee.transaction().findings());
+    if (!examinee.transaction().records().isEmpty()) {
+      FindingLog log = new FindingLog(tables, limits.maxFindings());
+      RuleSet.standard().forEach(rule -> rule.check(examinee, log));
+      found.addAll(log.findings());
+    }
+    found.replaceAll(finding -> judged(finding, examinee.options()));
+    return found;
+  }
+
+  private Attribution attribute(Examinee examinee, List<Finding> found) {
+    ExaminationOptions options = examinee.options();
+    CauseLog log = CauseSet.establish(examinee, found, bytes -> structure(bytes, options));
+    List<Finding> all = new ArrayList<>(found);
+    log.revealed().forEach(finding -> all.add(judged(finding, options)));
+    return Attribution.of(
+        all,
+        log.causes().stream()
+            .map(cause -> new Cause(judged(cause.finding(), options), cause.consequences()))
+            .toList());
+  }
+
+  /** What reading other bytes and the rules that open no image find. */
+  private Reading structure(ByteSource bytes, ExaminationOptions options) {
+    Transaction transaction = new TransactionReader(tables, limits).read(bytes);
+    List<ExaminedImage> images = new ImageRecords(transaction, tables).all();
+    return new Reading(
+        transaction,
+        found(examinee(transaction, images, Optional.empty(), options.withDepth(Depth.STRUCTURE))));
+  }
+
+  /** By record, those of the file as a whole first, and the worst first. */
+  static List<Finding> inOrder(List<Finding> findings) {
+    return findings.stream()
+        .sorted(
+            Comparator.comparingInt((Finding finding) -> finding.location().record().orElse(0))
+                .thenComparing(Finding::severity))
+        .toList();
+  }
+
   /** The agency's similarity, or the usual one. */
-  private double threshold(ExaminationOptions options) {
+  private SequenceLimits sequenceLimits(ExaminationOptions options) {
+    SequenceLimits usual = MatchLimits.usual(tables);
     return options.agency().stream()
         .flatMapToDouble(agency -> agency.limits().fingerMatch().stream())
+        .mapToObj(usual::withThreshold)
         .findFirst()
-        .orElseGet(() -> tables.pixelLimits().value("finger-match"));
+        .orElse(usual);
   }
 
   private Optional<RidgeSight> sight(Transaction transaction, ExaminationOptions options) {
@@ -95,6 +152,7 @@ public final class Examiner {
     return options
         .agency()
         .map(agency -> agency.severities().get(finding.ruleId()))
+        .filter(severity -> severity != finding.severity())
         .map(finding::withSeverity)
         .orElse(finding);
   }

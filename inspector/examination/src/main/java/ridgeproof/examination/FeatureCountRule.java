@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -47,8 +48,9 @@ final class FeatureCountRule implements Rule {
       log.add(
           "RP-TXN-027",
           Location.of(record, field),
-          Observed.of("%d minutiae listed".formatted(listed)),
-          "%d, as field %s counts".formatted(counted.getAsInt(), layout.countField()),
+          Observed.of(String.format(Locale.ROOT, "%d minutiae listed", listed)),
+          String.format(
+              Locale.ROOT, "%d, as field %s counts", counted.getAsInt(), layout.countField()),
           Optional.of(layout.source()),
           List.of(Measure.against("minutiae", listed, "", counted.getAsInt())));
     }
@@ -63,7 +65,8 @@ final class FeatureCountRule implements Rule {
         log.add(
             "RP-TXN-029",
             Location.of(record, field).subfield(i, subfield.range()),
-            Observed.of("minutia %d has the number %d".formatted(i, number.getAsInt())),
+            Observed.of(
+                String.format(Locale.ROOT, "minutia %d has the number %d", i, number.getAsInt())),
             Integer.toString(i),
             Optional.of(layout.source()),
             List.of());

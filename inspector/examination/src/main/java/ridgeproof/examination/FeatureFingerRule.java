@@ -2,6 +2,7 @@ package ridgeproof.examination;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import ridgeproof.finding.FindingLog;
@@ -54,7 +55,8 @@ final class FeatureFingerRule implements Rule {
       log.add(
           "RP-TXN-030",
           Location.of(record, field),
-          Observed.personal("features of finger %s, image of %s".formatted(featured, shown)),
+          Observed.personal(
+              String.format(Locale.ROOT, "features of finger %s, image of %s", featured, shown)),
           "the same finger in both");
     }
   }

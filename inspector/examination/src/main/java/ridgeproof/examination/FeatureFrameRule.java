@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -32,7 +33,7 @@ final class FeatureFrameRule implements Rule {
     }
 
     String inWords() {
-      return "%.1f x %.1f mm".formatted(width, height);
+      return String.format(Locale.ROOT, "%.1f x %.1f mm", width, height);
     }
   }
 
@@ -93,7 +94,7 @@ final class FeatureFrameRule implements Rule {
   }
 
   private static Optional<Size> imaged(ExaminedImage image) {
-    return image.density().flatMap(density -> size(image.width(), image.height(), density));
+    return image.density().flatMap(density -> size(image.trueWidth(), image.trueHeight(), density));
   }
 
   private static Optional<Size> size(OptionalInt width, OptionalInt height, PixelDensity density) {

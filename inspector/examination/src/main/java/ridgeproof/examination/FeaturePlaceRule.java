@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -80,12 +81,20 @@ final class FeaturePlaceRule implements Rule {
           "RP-TXN-028",
           Location.of(record, field).subfield(first, subfield.range()),
           Observed.of(
-              "%s: %d of %d outside, the first is number %d"
-                  .formatted(layout.feature(), outside, field.subfields().size(), first)),
+              String.format(
+                  Locale.ROOT,
+                  "%s: %d of %d outside, the first is number %d",
+                  layout.feature(),
+                  outside,
+                  field.subfields().size(),
+                  first)),
           layout.inPixels()
-              ? "within %.0f x %.0f pixels".formatted(area.width(), area.height())
-              : "within %.1f x %.1f mm"
-                  .formatted(area.width() / UNITS_PER_MM, area.height() / UNITS_PER_MM),
+              ? String.format(Locale.ROOT, "within %.0f x %.0f pixels", area.width(), area.height())
+              : String.format(
+                  Locale.ROOT,
+                  "within %.1f x %.1f mm",
+                  area.width() / UNITS_PER_MM,
+                  area.height() / UNITS_PER_MM),
           Optional.of(layout.source()),
           List.of());
     }
@@ -134,14 +143,14 @@ final class FeaturePlaceRule implements Rule {
     for (ExaminedImage image : images) {
       OptionalDouble unitsAcross = unitsPerPixel(image, layout, true);
       OptionalDouble unitsDown = unitsPerPixel(image, layout, false);
-      if (image.width().isEmpty()
-          || image.height().isEmpty()
+      if (image.trueWidth().isEmpty()
+          || image.trueHeight().isEmpty()
           || unitsAcross.isEmpty()
           || unitsDown.isEmpty()) {
         return Optional.empty();
       }
-      width = Math.max(width, image.width().getAsInt() * unitsAcross.getAsDouble());
-      height = Math.max(height, image.height().getAsInt() * unitsDown.getAsDouble());
+      width = Math.max(width, image.trueWidth().getAsInt() * unitsAcross.getAsDouble());
+      height = Math.max(height, image.trueHeight().getAsInt() * unitsDown.getAsDouble());
     }
     return images.isEmpty() ? Optional.empty() : Optional.of(new Area(width, height));
   }

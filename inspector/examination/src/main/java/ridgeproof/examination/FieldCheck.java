@@ -1,13 +1,17 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
 import ridgeproof.spec.CharacterType;
+import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.FieldRow;
+import ridgeproof.spec.Source;
 import ridgeproof.spec.ValueRule;
 import ridgeproof.spec.requirement.RequirementKind;
 import ridgeproof.transaction.Field;
@@ -17,6 +21,9 @@ import ridgeproof.transaction.Subfield;
 
 /** Repetitions, items and values of one field that is there. */
 final class FieldCheck {
+
+  private static final String OTHER_EDITION = "RP-COD-002";
+  private static final String DISPUTED_CODE = "RP-COD-003";
 
   static final Set<String> IDS =
       Set.of(
@@ -30,7 +37,12 @@ final class FieldCheck {
           "RP-FLD-012",
           "RP-FLD-009",
           "RP-FLD-010",
-          "RP-COD-001");
+          "RP-COD-001",
+          OTHER_EDITION,
+          DISPUTED_CODE);
+
+  private static final FieldNumber VERSION = new FieldNumber(1, 2);
+  private static final String UNKNOWN_VERSION = "RP-STR-023";
 
   private final Examinee examinee;
   private final LogicalRecord record;
@@ -58,7 +70,7 @@ final class FieldCheck {
   }
 
   void run() {
-    if (field.isData()) {
+    if (field.isData() || isUnknownVersion()) {
       return;
     }
     checkRepetitions();
@@ -73,6 +85,13 @@ final class FieldCheck {
         checkItems(subfield, i);
       }
     }
+  }
+
+  /** The reader has said so, and why it is wrong of form adds nothing. */
+  private boolean isUnknownVersion() {
+    return field.number().equals(VERSION)
+        && examinee.transaction().findings().stream()
+            .anyMatch(finding -> finding.ruleId().equals(UNKNOWN_VERSION));
   }
 
   private void checkRepetitions() {
@@ -157,9 +176,59 @@ final class FieldCheck {
     } else if (rule.maxLength().isPresent() && length > rule.maxLength().getAsInt()) {
       report(RequirementKind.MAX_LENGTH, place, shown(rule, text), lengths(rule), rule);
     } else if (rule.values().filter(allowed -> !allowed.matches(text, this::knows)).isPresent()) {
-      ValueRule allowed = rule.values().get();
+      reportValue(rule, rule.values().get(), text, place);
+    } else if (rule.values().filter(ValueRule::namesCodes).isPresent()) {
+      reportDisputed(rule, text, place);
+    }
+  }
+
+  /** A code of which the sources disagree is not held for, and not let pass in silence. */
+  private void reportDisputed(FieldRow rule, String text, Location place) {
+    if (tables(rule.values().get()).anyMatch(table -> isDisputed(table, text))) {
+      log.add(
+          DISPUTED_CODE,
+          place,
+          shown(rule, text),
+          rule.values().get().inWords() + " that all lists have",
+          Optional.of(RequirementKind.VALUES.source(rule)),
+          List.of());
+    }
+  }
+
+  private static Stream<String> tables(ValueRule rule) {
+    if (rule instanceof ValueRule.AnyOf any) {
+      return any.rules().stream().flatMap(FieldCheck::tables);
+    }
+    return rule instanceof ValueRule.InTable inTable ? Stream.of(inTable.table()) : Stream.empty();
+  }
+
+  private boolean isDisputed(String table, String code) {
+    return examinee
+        .tables()
+        .codes(table)
+        .find(code, examinee.transaction().version())
+        .filter(found -> found.source().known() == Source.Knowledge.DISPUTED)
+        .isPresent();
+  }
+
+  /** A code that only another edition has is used out of its time, and is no invention. */
+  private void reportValue(FieldRow rule, ValueRule allowed, String text, Location place) {
+    if (allowed.matches(text, this::knewEver)) {
+      log.add(
+          OTHER_EDITION,
+          place,
+          shown(rule, text),
+          allowed.inWords()
+              + String.format(Locale.ROOT, " in version %04d", examinee.transaction().version()),
+          Optional.of(RequirementKind.VALUES.source(rule)),
+          List.of());
+    } else {
       report(RequirementKind.VALUES, place, shown(rule, text), allowed.inWords(), rule);
     }
+  }
+
+  private boolean knewEver(String table, String code) {
+    return examinee.tables().codes(table).find(code).isPresent();
   }
 
   private boolean knows(String table, String code) {
@@ -167,8 +236,9 @@ final class FieldCheck {
   }
 
   private Observed shown(FieldRow rule, String text) {
-    String quoted = "\"" + text + "\"";
-    return rule.personal() || row.personal() ? Observed.personal(quoted) : Observed.of(quoted);
+    return rule.isPublic()
+        ? Observed.of("\"" + rule.shown(text) + "\"")
+        : Observed.personal("\"" + text + "\"");
   }
 
   private static String lengths(FieldRow rule) {
@@ -195,6 +265,7 @@ final class FieldCheck {
 
   private void report(
       RequirementKind kind, Location place, Observed observed, String required, FieldRow origin) {
-    log.add(kind.rule(origin), place, observed, required, Optional.of(origin.source()), List.of());
+    log.add(
+        kind.rule(origin), place, observed, required, Optional.of(kind.source(origin)), List.of());
   }
 }

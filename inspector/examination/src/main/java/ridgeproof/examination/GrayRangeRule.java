@@ -2,6 +2,7 @@ package ridgeproof.examination;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
@@ -44,7 +45,7 @@ final class GrayRangeRule implements Rule {
             "RP-IMG-035",
             image.atData(),
             Observed.of(range + " gray levels in the print"),
-            "at least %.0f gray levels".formatted(least.value()),
+            String.format(Locale.ROOT, "at least %.0f gray levels", least.value()),
             Optional.of(least.source()),
             List.of(Measure.against("gray levels", range, "", least.value())));
       }
@@ -64,9 +65,13 @@ final class GrayRangeRule implements Rule {
         "RP-IMG-036",
         Location.file(),
         Observed.of(
-            "%d of %d images reach %.0f gray levels"
-                .formatted(reached, ranges.size(), wanted.value())),
-        "%.0f %% of the images".formatted(share.value()),
+            String.format(
+                Locale.ROOT,
+                "%d of %d images reach %.0f gray levels",
+                reached,
+                ranges.size(),
+                wanted.value())),
+        String.format(Locale.ROOT, "%.0f %% of the images", share.value()),
         Optional.of(share.source()),
         List.of(
             Measure.against(

@@ -2,6 +2,7 @@ package ridgeproof.examination;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -64,8 +65,8 @@ final class HeaderResolutionRule implements Rule {
         log.add(
             "RP-TXN-017",
             Location.of(header, header.field(number).orElseThrow()),
-            Observed.of("%.2f pixels per mm".formatted(found.getAsDouble())),
-            "at least %.2f pixels per mm".formatted(least.get().ppmm()),
+            Observed.of(String.format(Locale.ROOT, "%.2f pixels per mm", found.getAsDouble())),
+            String.format(Locale.ROOT, "at least %.2f pixels per mm", least.get().ppmm()),
             Optional.of(least.get().source()),
             List.of(
                 Measure.against(
@@ -80,7 +81,7 @@ final class HeaderResolutionRule implements Rule {
       log.add(
           "RP-TXN-016",
           Location.of(header, header.field(NOMINAL).orElseThrow()),
-          Observed.of("%.2f in 1.012, %.2f in 1.011".formatted(sent, scanned)),
+          Observed.of(String.format(Locale.ROOT, "%.2f in 1.012, %.2f in 1.011", sent, scanned)),
           "1.012 no more than 1.011",
           List.of(Measure.against("nominal resolution", sent, "pixels per mm", scanned)));
     }
@@ -102,8 +103,12 @@ final class HeaderResolutionRule implements Rule {
           "RP-TXN-018",
           Location.of(first, first.field(ISR_FIELD).orElseThrow()),
           Observed.of(
-              "%d records with ISR 1; 1.011 is %.2f, 1.012 is %.2f"
-                  .formatted(claiming.size(), scanned, sent)),
+              String.format(
+                  Locale.ROOT,
+                  "%d records with ISR 1; 1.011 is %.2f, 1.012 is %.2f",
+                  claiming.size(),
+                  scanned,
+                  sent)),
           "ISR 0, or 1.012 equal to 1.011");
     }
   }

@@ -1,14 +1,17 @@
 package ridgeproof.examination;
 
 import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
+import ridgeproof.spec.FieldNumber;
 import ridgeproof.transaction.LogicalRecord;
 
-/** Records of one type have different IDCs. */
+/** Records of one type have different IDCs, but for several views of one thing. */
 final class IdcRule implements Rule {
 
   private record Key(int type, int idc) {}
@@ -27,13 +30,30 @@ final class IdcRule implements Rule {
       }
       Key key = new Key(record.type(), record.idc().getAsInt());
       LogicalRecord first = seen.putIfAbsent(key, record);
-      if (first != null) {
+      if (first != null && !areViewsOfOneThing(first, record, examinee)) {
         log.add(
             "RP-TXN-008",
             Location.of(record),
-            Observed.of("IDC %02d, as record %d has".formatted(key.idc(), first.ordinal())),
+            Observed.of(
+                String.format(
+                    Locale.ROOT, "IDC %02d, as record %d has", key.idc(), first.ordinal())),
             "an IDC of its own");
       }
     }
+  }
+
+  private static boolean areViewsOfOneThing(
+      LogicalRecord first, LogicalRecord second, Examinee examinee) {
+    List<FieldNumber> alike =
+        examinee.tables().agreements().sharedIdcs().getOrDefault(first.type(), List.of());
+    return !alike.isEmpty()
+        && alike.stream().allMatch(field -> values(first, field).equals(values(second, field)));
+  }
+
+  private static List<String> values(LogicalRecord record, FieldNumber number) {
+    return record.field(number).stream()
+        .flatMap(field -> field.subfields().stream())
+        .map(subfield -> subfield.text(1))
+        .toList();
   }
 }

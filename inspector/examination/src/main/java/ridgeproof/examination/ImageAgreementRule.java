@@ -1,5 +1,6 @@
 package ridgeproof.examination;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -95,8 +96,9 @@ final class ImageAgreementRule implements Rule {
       log.add(
           "RP-IMG-004",
           image.atData(),
-          Observed.of("%.0f ppi inside the image".formatted(found.horizontalPpi())),
-          "%.0f ppi, as the record has".formatted(stated.horizontalPpi()));
+          Observed.of(
+              String.format(Locale.ROOT, "%.0f ppi inside the image", found.horizontalPpi())),
+          String.format(Locale.ROOT, "%.0f ppi, as the record has", stated.horizontalPpi()));
     }
   }
 

@@ -2,9 +2,11 @@ package ridgeproof.examination;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Transaction;
@@ -13,23 +15,44 @@ import ridgeproof.transaction.Transaction;
 public final class ImageExtraction {
 
   private final SpecTables tables;
-  private final RecordImageDecoder decoder;
+  private final DecodingLimits limits;
+  private final RecordImageDecoder decoder = new RecordImageDecoder();
 
   public ImageExtraction(SpecTables tables, DecodingLimits limits) {
     this.tables = tables;
-    this.decoder = new RecordImageDecoder(limits);
+    this.limits = limits;
   }
 
-  /** Every image record, in the order of the file, none of them opened. */
+  /**
+   * Every image record, in the order of the file. None of them is opened; those that are too much
+   * for one file are marked so.
+   */
   public List<ExaminedImage> imagesOf(Transaction transaction) {
-    return new ImageRecords(transaction, tables).all();
+    FileBudget budget = new FileBudget(limits, transaction.source().length());
+    return new ImageRecords(transaction, tables)
+        .all().stream().map(image -> planned(image, budget)).toList();
   }
 
-  /** Decodes one. */
+  private static ExaminedImage planned(ExaminedImage image, FileBudget budget) {
+    Optional<ImageHeader> header = image.data().map(ImageHeaders::read);
+    return header
+        .flatMap(read -> budget.take(image, read))
+        .map(
+            defect ->
+                image.opened(
+                    header.orElseThrow(), Optional.empty(), List.of(defect), Optional.empty()))
+        .orElse(image);
+  }
+
+  /** Decodes one, unless it is too much for its file. */
   public DecodedImage decode(ExaminedImage image) {
+    boolean refused = FileBudget.refused(image);
     return new DecodedImage(
         name(image),
-        image.data().flatMap(data -> decoder.decode(image, data, ImageHeaders.read(data)).image()));
+        image
+            .data()
+            .filter(data -> !refused)
+            .flatMap(data -> decoder.decode(image, data, ImageHeaders.read(data), limits).image()));
   }
 
   /** The single fingers that the record marks in its image, in the order of the record. */

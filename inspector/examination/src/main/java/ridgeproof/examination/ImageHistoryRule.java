@@ -52,11 +52,12 @@ final class ImageHistoryRule implements Rule {
                     "RP-IMG-030",
                     image.location().at(next.range()),
                     Observed.of(
-                        "%s after the %s, at byte %d"
-                            .formatted(
-                                ImageHeaders.formatOf(next).label(),
-                                header.format().label(),
-                                next.origin())),
+                        String.format(
+                            Locale.ROOT,
+                            "%s after the %s, at byte %d",
+                            ImageHeaders.formatOf(next).label(),
+                            header.format().label(),
+                            next.origin())),
                     "one codestream"));
     earlier(header)
         .ifPresent(
@@ -65,8 +66,11 @@ final class ImageHistoryRule implements Rule {
                     "RP-IMG-031",
                     image.atData(),
                     Observed.of(
-                        "%s, and its comment tells of %s"
-                            .formatted(header.format().label(), format)),
+                        String.format(
+                            Locale.ROOT,
+                            "%s, and its comment tells of %s",
+                            header.format().label(),
+                            format)),
                     "an image compressed once"));
     image
         .pixels()
@@ -78,8 +82,11 @@ final class ImageHistoryRule implements Rule {
                     "RP-IMG-032",
                     image.atData(),
                     Observed.of(
-                        "%s whose pixels are the bytes of a %s"
-                            .formatted(header.format().label(), format.label())),
+                        String.format(
+                            Locale.ROOT,
+                            "%s whose pixels are the bytes of a %s",
+                            header.format().label(),
+                            format.label())),
                     "pixels of a print"));
   }
 

@@ -1,21 +1,19 @@
 package ridgeproof.examination;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
-import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.PixelDensity;
-import ridgeproof.spec.CompressionCeiling;
 import ridgeproof.spec.ImageSizeLimit;
 import ridgeproof.spec.ResolutionClass;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.agency.AgencyProfile;
 
-/** Friction ridge images keep to the published resolutions, sizes, depths and ratios. */
+/** Friction ridge images keep to the published resolutions, sizes and depths. */
 final class ImageLimitsRule implements Rule {
 
   private static final double MM_PER_INCH = 25.4;
@@ -31,8 +29,7 @@ final class ImageLimitsRule implements Rule {
 
   @Override
   public Set<String> ids() {
-    return Set.of(
-        "RP-IMG-008", "RP-IMG-009", "RP-IMG-010", "RP-IMG-016", "RP-IMG-017", "RP-IMG-018");
+    return Set.of("RP-IMG-008", "RP-IMG-009", "RP-IMG-010", "RP-IMG-017", "RP-IMG-018");
   }
 
   @Override
@@ -40,12 +37,10 @@ final class ImageLimitsRule implements Rule {
     SpecTables tables = examinee.tables();
     List<ImageSizeLimit> sizes = tables.imageSizes();
     Optional<AgencyProfile> agency = examinee.options().agency();
-    List<CompressionCeiling> ceilings = ceilings(tables, agency);
     int version = examinee.transaction().version();
     for (ExaminedImage image : examinee.prints()) {
       image.density().ifPresent(density -> checkDensity(image, density, tables, agency, log));
       checkSize(image, sizes, version, log);
-      checkCompression(image, ceilings, log);
       if (image.bitsPerPixel().isPresent() && image.bitsPerPixel().getAsInt() > GRAY_BITS) {
         log.add(
             "RP-IMG-018",
@@ -54,23 +49,6 @@ final class ImageLimitsRule implements Rule {
             "8 bits, gray");
       }
     }
-  }
-
-  /** The agency's ceilings go before the published ones and have no tolerance. */
-  private static List<CompressionCeiling> ceilings(
-      SpecTables tables, Optional<AgencyProfile> agency) {
-    List<CompressionCeiling> ceilings = new ArrayList<>(tables.compressionCeilings());
-    agency.ifPresent(
-        profile ->
-            profile
-                .limits()
-                .compression()
-                .forEach(
-                    (format, ratio) -> {
-                      ceilings.removeIf(ceiling -> ceiling.format().equals(format));
-                      ceilings.add(new CompressionCeiling(format, ratio, 0, profile.source()));
-                    }));
-    return ceilings;
   }
 
   /** The published classes of the record type, of which an agency may accept only some. */
@@ -106,14 +84,16 @@ final class ImageLimitsRule implements Rule {
       log.add(
           "RP-IMG-017",
           image.layout().verticalScale().map(image::at).orElse(image.location()),
-          Observed.of("%.0f and %.0f ppi".formatted(horizontal, vertical)),
+          Observed.of(String.format(Locale.ROOT, "%.0f and %.0f ppi", horizontal, vertical)),
           "the same both ways");
     } else if (!allowed.isEmpty() && allowed.stream().noneMatch(c -> c.admits(horizontal))) {
       log.add(
           "RP-IMG-008",
           image.layout().horizontalScale().map(image::at).orElse(image.location()),
-          Observed.of("%.1f ppi".formatted(horizontal)),
-          String.join(" or ", allowed.stream().map(c -> "%.0f ppi".formatted(c.ppi())).toList()),
+          Observed.of(String.format(Locale.ROOT, "%.1f ppi", horizontal)),
+          String.join(
+              " or ",
+              allowed.stream().map(c -> String.format(Locale.ROOT, "%.0f ppi", c.ppi())).toList()),
           Optional.of(allowed.get(0).source()),
           List.of(Measure.against("resolution", horizontal, "ppi", allowed.get(0).ppi())));
     }
@@ -123,8 +103,8 @@ final class ImageLimitsRule implements Rule {
       ExaminedImage image, List<ImageSizeLimit> sizes, int version, FindingLog log) {
     if (image.density().isEmpty()
         || image.position().isEmpty()
-        || image.width().isEmpty()
-        || image.height().isEmpty()) {
+        || image.trueWidth().isEmpty()
+        || image.trueHeight().isEmpty()) {
       return;
     }
     String position = Integer.toString(image.position().getAsInt());
@@ -140,44 +120,22 @@ final class ImageLimitsRule implements Rule {
 
   private static void checkSize(ExaminedImage image, ImageSizeLimit limit, FindingLog log) {
     PixelDensity density = image.density().orElseThrow();
-    double width = image.width().getAsInt() / density.horizontalPpi() * MM_PER_INCH;
-    double height = image.height().getAsInt() / density.verticalPpi() * MM_PER_INCH;
+    double width = image.trueWidth().getAsInt() / density.horizontalPpi() * MM_PER_INCH;
+    double height = image.trueHeight().getAsInt() / density.verticalPpi() * MM_PER_INCH;
     double excess = Math.max(width / limit.maxWidthMm(), height / limit.maxHeightMm()) - 1;
-    // Limits are printed in millimetres with one decimal, so a tenth is no excess.
+    // A scale of 500 pixels to the inch is also written as 19.69 to the millimetre.
     if (width <= limit.maxWidthMm() + 0.05 && height <= limit.maxHeightMm() + 0.05) {
       return;
     }
     log.add(
         excess <= SIZE_TOLERANCE ? "RP-IMG-010" : "RP-IMG-009",
         image.at(image.layout().width()),
-        Observed.of("%.1f x %.1f mm".formatted(width, height)),
-        "at most %.1f x %.1f mm".formatted(limit.maxWidthMm(), limit.maxHeightMm()),
+        Observed.of(String.format(Locale.ROOT, "%.2f x %.2f mm", width, height)),
+        String.format(
+            Locale.ROOT, "at most %.2f x %.2f mm", limit.maxWidthMm(), limit.maxHeightMm()),
         Optional.of(limit.source()),
         List.of(
             Measure.against("width", width, "mm", limit.maxWidthMm()),
             Measure.against("height", height, "mm", limit.maxHeightMm())));
-  }
-
-  private static void checkCompression(
-      ExaminedImage image, List<CompressionCeiling> ceilings, FindingLog log) {
-    Optional<ImageFormat> format = image.statedFormat();
-    if (format.isEmpty()) {
-      return;
-    }
-    for (CompressionCeiling ceiling : ceilings) {
-      double ratio = image.compressionRatio().orElse(0.0);
-      if (ceiling.format().equals(format.get().name()) && ratio > ceiling.most()) {
-        log.add(
-            "RP-IMG-016",
-            image.atData(),
-            Observed.of("%.1f : 1".formatted(ratio)),
-            ceiling.tolerancePercent() == 0
-                ? "at most %.1f : 1".formatted(ceiling.ratio())
-                : "%.0f : 1, up to %.1f : 1 for an image with much white"
-                    .formatted(ceiling.ratio(), ceiling.most()),
-            Optional.of(ceiling.source()),
-            List.of(Measure.against("compression ratio", ratio, "", ceiling.most())));
-      }
-    }
   }
 }

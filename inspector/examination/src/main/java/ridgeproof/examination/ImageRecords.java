@@ -22,6 +22,7 @@ final class ImageRecords {
 
   private static final int NO_FURTHER_POSITION = 255;
   private static final int NOMINAL_RESOLUTION = 12;
+  private static final double MORE_THAN_TWO_DIGITS = 100;
   private static final int PPI = 1;
   private static final int PPCM = 2;
 
@@ -93,7 +94,7 @@ final class ImageRecords {
           .header()
           .flatMap(header -> header.text(NOMINAL_RESOLUTION))
           .map(ValueRule::asNumber)
-          .filter(ppmm -> ppmm.isPresent() && ppmm.getAsDouble() > 0)
+          .filter(ppmm -> ppmm.isPresent() && isPossible(ppmm.getAsDouble()))
           .map(ppmm -> PixelDensity.ofPpmm(ppmm.getAsDouble()));
     }
     OptionalInt units = whole(record, layout.scaleUnits());
@@ -108,6 +109,11 @@ final class ImageRecords {
           Optional.of(PixelDensity.ofPpcm(horizontal.getAsDouble(), vertical.getAsDouble()));
       default -> Optional.empty();
     };
+  }
+
+  /** Field 1.012 has two digits before its point; without the point it says nothing. */
+  private static boolean isPossible(double ppmm) {
+    return ppmm > 0 && ppmm < MORE_THAN_TWO_DIGITS;
   }
 
   private Optional<ImageFormat> format(ImageRecordRow layout, String code) {

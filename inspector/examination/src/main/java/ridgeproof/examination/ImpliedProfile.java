@@ -8,7 +8,7 @@ import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.SubmissionProfile;
 import ridgeproof.spec.SubmissionProfile.NeededPrint;
 
-/** Which submission a file is by the prints that it holds, where the user named none. */
+/** Which submission a file is by the prints that it holds, where its type does not tell. */
 final class ImpliedProfile {
 
   /**
@@ -55,7 +55,7 @@ final class ImpliedProfile {
     return tables.profiles().stream().filter(profile -> !needs(profile, kind)).findFirst();
   }
 
-  private static boolean needs(SubmissionProfile profile, String kind) {
+  static boolean needs(SubmissionProfile profile, String kind) {
     return profile.prints().stream().map(NeededPrint::kind).anyMatch(kind::equals);
   }
 }

@@ -2,6 +2,7 @@ package ridgeproof.examination;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -17,6 +18,7 @@ import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.requirement.RequirementKind;
 import ridgeproof.transaction.Field;
 import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.transaction.Transaction;
 
 /**
  * Every requirement that a row of a record layout states: presence, repetitions, items and values.
@@ -62,6 +64,13 @@ final class LayoutRule implements Rule {
     return foreign;
   }
 
+  /** The version by which the file is read, and whether it states that one. */
+  private static String version(Examinee examinee) {
+    Transaction transaction = examinee.transaction();
+    String read = String.format(Locale.ROOT, "%04d", transaction.version());
+    return transaction.isVersionAssumed() ? read + " (assumed)" : read;
+  }
+
   private static void checkVersion(LogicalRecord record, Examinee examinee, FindingLog log) {
     int version = examinee.transaction().version();
     Optional<RecordTypeRow> type = examinee.tables().recordType(record.type());
@@ -69,7 +78,9 @@ final class LayoutRule implements Rule {
       log.add(
           "RP-FLD-013",
           Location.of(record),
-          Observed.of("Type-%d in version %04d".formatted(record.type(), version)),
+          Observed.of(
+              String.format(
+                  Locale.ROOT, "Type-%d in version %s", record.type(), version(examinee))),
           "a record type of that version");
     }
   }
@@ -114,7 +125,7 @@ final class LayoutRule implements Rule {
           default -> field.isPresent() && !says;
         };
     if (departs) {
-      Optional<Source> source = Optional.of(row.source());
+      Optional<Source> source = Optional.of(kind.source(row));
       log.add(kind.rule(row), place, Observed.of(observed), wanted(kind), source, List.of());
     }
     return says;
@@ -150,7 +161,7 @@ final class LayoutRule implements Rule {
             "RP-FLD-011",
             Location.of(record, field),
             Observed.of(number + (layout.knows(number) ? " of another version" : "")),
-            "a field of version %04d".formatted(version));
+            "a field of version " + version(examinee));
       }
     }
   }

@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -67,8 +68,14 @@ final class MeasuresRule implements Rule {
       log.add(
           "RP-PTL-036",
           weight.location(),
-          weight.observed("%.0f cm and %.0f kg".formatted(metres * 100, kilograms)),
-          "%.0f to %.0f %s".formatted(build.get().least(), build.get().most(), build.get().unit()),
+          weight.observed(
+              String.format(Locale.ROOT, "%.0f cm and %.0f kg", metres * 100, kilograms)),
+          String.format(
+              Locale.ROOT,
+              "%.0f to %.0f %s",
+              build.get().least(),
+              build.get().most(),
+              build.get().unit()),
           Optional.of(build.get().source()),
           List.of());
     }

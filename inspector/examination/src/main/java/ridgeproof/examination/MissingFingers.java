@@ -33,22 +33,27 @@ final class MissingFingers {
   MissingFingers(Transaction transaction, SpecTables tables) {
     for (MissingFingerField row : tables.missingFingerFields()) {
       for (LogicalRecord record : transaction.recordsOfType(row.field().recordType())) {
-        record.field(row.field()).ifPresent(field -> read(record, field, row));
+        record.field(row.field()).ifPresent(field -> read(record, field, row, tables));
       }
     }
   }
 
-  private void read(LogicalRecord record, Field field, MissingFingerField row) {
+  private void read(LogicalRecord record, Field field, MissingFingerField row, SpecTables tables) {
     for (int i = 1; i <= field.subfields().size(); i++) {
       Subfield subfield = field.subfields().get(i - 1);
       OptionalInt finger = WholeNumber.parse(subfield.text(row.fingerItem()));
-      if (finger.isPresent()) {
+      if (finger.isPresent() && isPosition(finger.getAsInt(), tables)) {
         Location place =
             Location.of(record, field).subfield(i, subfield.range()).withPosition(finger);
         byFinger.putIfAbsent(
             finger.getAsInt(), new Declaration(subfield.text(row.reasonItem()), place));
       }
     }
+  }
+
+  /** Another number names no finger, and is reported as a value that its field does not allow. */
+  private static boolean isPosition(int number, SpecTables tables) {
+    return tables.codes("friction-ridge-positions").find(Integer.toString(number)).isPresent();
   }
 
   Optional<Declaration> of(int finger) {

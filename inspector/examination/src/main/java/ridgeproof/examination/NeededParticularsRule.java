@@ -25,7 +25,7 @@ final class NeededParticularsRule implements Rule {
   @Override
   public Set<String> ids() {
     return Set.of(
-        "RP-PTL-001", "RP-PTL-002", "RP-PTL-003", "RP-PTL-004", "RP-PTL-005", "RP-PTL-006");
+        "RP-PTL-001", "RP-PTL-002", "RP-PTL-003", "RP-PTL-005", "RP-PTL-006", "RP-PTL-054");
   }
 
   @Override
@@ -42,11 +42,16 @@ final class NeededParticularsRule implements Rule {
       reportNone(type.get(), rows, particulars.get(), log);
     } else {
       reportMissing(rows, particulars.get(), examinee, log);
+      reportRepeated(rows, particulars.get(), examinee, log);
       reportSurplus(type.get(), rows, particulars.get(), examinee, log);
     }
   }
 
+  /** A type that is in no list is reported by a rule of its own. */
   private static void reportUnlisted(String type, Examinee examinee, FindingLog log) {
+    if (examinee.tables().codes("transaction-types").find(type).isEmpty()) {
+      return;
+    }
     Location place =
         examinee
             .transaction()
@@ -58,12 +63,7 @@ final class NeededParticularsRule implements Rule {
                         .map(field -> Location.of(header, field))
                         .orElse(Location.of(header)))
             .orElse(Location.file());
-    boolean known = examinee.tables().codes("transaction-types").find(type).isPresent();
-    log.add(
-        known ? "RP-PTL-005" : "RP-PTL-004",
-        place,
-        Observed.of("\"" + type + "\""),
-        known ? "a list of its particulars" : "a published type of transaction");
+    log.add("RP-PTL-005", place, Observed.of("\"" + type + "\""), "a list of its particulars");
   }
 
   private static void reportNone(
@@ -101,7 +101,37 @@ final class NeededParticularsRule implements Rule {
     }
   }
 
-  private static boolean isAlwaysNeeded(Presence presence) {
+  private static void reportRepeated(
+      List<ParticularRow> rows, Particulars particulars, Examinee examinee, FindingLog log) {
+    LogicalRecord record = particulars.records().get(0);
+    for (ParticularRow row : rows) {
+      Optional<Field> field = record.field(row.field());
+      int count = field.map(found -> found.subfields().size()).orElse(0);
+      if (row.most().isPresent()
+          && count > row.most().getAsInt()
+          && !exceedsLayout(row.field(), count, examinee)) {
+        log.add(
+            "RP-PTL-054",
+            Location.of(record, field.get()),
+            Observed.of(count + " repetitions"),
+            "at most " + row.most().getAsInt(),
+            Optional.of(row.source()),
+            List.of());
+      }
+    }
+  }
+
+  /** Whether the layout allows fewer still, which is reported by its own rule. */
+  private static boolean exceedsLayout(FieldNumber field, int count, Examinee examinee) {
+    return examinee
+        .tables()
+        .layout(Particulars.TYPE)
+        .field(field, examinee.transaction().version())
+        .filter(row -> row.maxOccurs().isPresent() && count > row.maxOccurs().getAsInt())
+        .isPresent();
+  }
+
+  static boolean isAlwaysNeeded(Presence presence) {
     return presence.clauses().stream()
         .findFirst()
         .filter(clause -> clause.demand() == Demand.MANDATORY && clause.condition().isEmpty())

@@ -7,6 +7,7 @@ import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.FieldRow;
+import ridgeproof.spec.ParticularRow;
 import ridgeproof.spec.RecordLayout;
 import ridgeproof.spec.Reference;
 import ridgeproof.spec.SpecTables;
@@ -54,6 +55,17 @@ final class Particulars {
     return domain.equalsIgnoreCase(DOMAIN)
         ? Optional.of(new Particulars(examinee.transaction(), examinee.tables()))
         : Optional.empty();
+  }
+
+  /** Whether the type of transaction needs fields and the file has none of those it lists. */
+  static boolean areAbsent(Transaction transaction, SpecTables tables) {
+    List<ParticularRow> rows =
+        transaction.typeOfTransaction().stream()
+            .flatMap(type -> tables.particulars().ofTransaction(type).stream())
+            .toList();
+    Particulars particulars = new Particulars(transaction, tables);
+    return rows.stream().anyMatch(row -> NeededParticularsRule.isAlwaysNeeded(row.presence()))
+        && rows.stream().map(ParticularRow::field).noneMatch(particulars::has);
   }
 
   List<LogicalRecord> records() {
@@ -110,7 +122,7 @@ final class Particulars {
             .filter(candidate -> candidate.item().getAsInt() == item)
             .findFirst()
             .or(() -> whole);
-    boolean personal = whole.filter(FieldRow::personal).isPresent();
+    boolean personal = !layout.isPublic(field.number(), item, transaction.version());
     for (int i = 1; i <= field.subfields().size(); i++) {
       Subfield subfield = field.subfields().get(i - 1);
       String text = subfield.text(item);

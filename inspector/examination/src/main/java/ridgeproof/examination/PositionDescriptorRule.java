@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
@@ -26,11 +27,11 @@ final class PositionDescriptorRule implements Rule {
               "RP-TXN-032",
               image.at(layout.field()),
               Observed.of("position " + image.positions().get(0)),
-              "field %s with position %s only"
-                  .formatted(
-                      layout.field(),
-                      String.join(
-                          " or ", layout.positions().stream().map(String::valueOf).toList())),
+              String.format(
+                  Locale.ROOT,
+                  "field %s with position %s only",
+                  layout.field(),
+                  String.join(" or ", layout.positions().stream().map(String::valueOf).toList())),
               Optional.of(layout.source()),
               List.of());
         }

@@ -4,11 +4,17 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import ridgeproof.spec.Code;
 import ridgeproof.spec.SpecTables;
 
 /** What the code tables say of friction ridge positions and impression types. */
 final class Positions {
+
+  private static final int FINGERS = 10;
+  private static final int BOTH_THUMBS = 15;
 
   private final SpecTables tables;
 
@@ -45,6 +51,19 @@ final class Positions {
       }
     }
     return "";
+  }
+
+  /** Whether these are the two thumbs and nothing else. */
+  boolean isThumbs(Set<Integer> fingers) {
+    return fingers.equals(Set.copyOf(fingers(BOTH_THUMBS)));
+  }
+
+  /** Whether these are all fingers of one hand, but for those that are declared missing. */
+  boolean isWholeHand(Set<Integer> fingers, IntPredicate declared) {
+    String hand = hand(fingers.iterator().next());
+    return IntStream.rangeClosed(1, FINGERS)
+        .filter(finger -> hand(finger).equals(hand) && !declared.test(finger))
+        .allMatch(fingers::contains);
   }
 
   /** Whether it leaves open neither the hand nor the part of it. */

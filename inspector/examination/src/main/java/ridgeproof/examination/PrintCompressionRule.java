@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
@@ -44,7 +45,9 @@ final class PrintCompressionRule implements Rule {
     String format = image.statedFormat().orElseThrow().label();
     return image
         .density()
-        .map(density -> "%s at %.0f ppi".formatted(format, density.horizontalPpi()))
+        .map(
+            density ->
+                String.format(Locale.ROOT, "%s at %.0f ppi", format, density.horizontalPpi()))
         .orElse(format);
   }
 }

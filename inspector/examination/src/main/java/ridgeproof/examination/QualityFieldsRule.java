@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -98,7 +99,9 @@ final class QualityFieldsRule implements Rule {
         log.add(
             "RP-TXN-024",
             place,
-            Observed.of("position %d in an image of %s".formatted(rated.getAsInt(), claimed)),
+            Observed.of(
+                String.format(
+                    Locale.ROOT, "position %d in an image of %s", rated.getAsInt(), claimed)),
             "a position that the image shows",
             Optional.of(layout.source()),
             List.of());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import ridgeproof.finding.Finding;
@@ -45,7 +46,7 @@ public record RecommendedAction(String remedy, Severity severity, List<Finding> 
     }
     List<Weighed> actions = new ArrayList<>();
     byRemedy.forEach(
-        (remedy, answered) -> actions.add(new Weighed(of(remedy, answered), answered.size())));
+        (remedy, answered) -> actions.add(new Weighed(of(remedy, answered), weight(answered))));
     for (ExaminedImage image : images) {
       List<Finding> answered = byImage.get(image.record().ordinal());
       if (answered != null) {
@@ -53,13 +54,20 @@ public record RecommendedAction(String remedy, Severity severity, List<Finding> 
         actions.add(
             new Weighed(
                 of(retake(image, answered, tables), answered),
-                answered.size() + 1 - score / WHOLE));
+                weight(answered) + 1 - score / WHOLE));
       }
     }
     actions.sort(
         Comparator.comparing((Weighed weighed) -> weighed.action().severity())
             .thenComparing(Comparator.comparingDouble(Weighed::effect).reversed()));
     return actions.stream().map(Weighed::action).toList();
+  }
+
+  /** Each place, and each finding that a cause explains. */
+  private static int weight(List<Finding> answered) {
+    return answered.stream()
+        .mapToInt(finding -> finding.count() + finding.explains().orElse(0))
+        .sum();
   }
 
   private static RecommendedAction of(String remedy, List<Finding> answered) {
@@ -77,7 +85,10 @@ public record RecommendedAction(String remedy, Severity severity, List<Finding> 
             .distinct()
             .limit(MOST_REMEDIES)
             .collect(Collectors.joining(" "));
-    return "Retake the %s. %s After honest retakes the agency's policy decides."
-        .formatted(tables.positionName(image.position().orElse(0)), how);
+    return String.format(
+        Locale.ROOT,
+        "Retake the %s. %s After honest retakes the agency's policy decides.",
+        tables.positionName(image.position().orElse(0)),
+        how);
   }
 }

@@ -16,14 +16,9 @@ import ridgeproof.transaction.ByteSource;
 final class RecordImageDecoder {
 
   private final ImageCodecs codecs = ImageCodecs.standard();
-  private final DecodingLimits limits;
-
-  RecordImageDecoder(DecodingLimits limits) {
-    this.limits = limits;
-  }
 
   /** Without pixels and without a defect where there is no way to decode it. */
-  Decoding decode(ExaminedImage image, ByteSource data, ImageHeader header) {
+  Decoding decode(ExaminedImage image, ByteSource data, ImageHeader header, DecodingLimits limits) {
     Optional<ImageFormat> stated = image.statedFormat();
     if (header.format() == ImageFormat.RAW && stated.isEmpty()) {
       return new Decoding(Optional.empty(), List.of());

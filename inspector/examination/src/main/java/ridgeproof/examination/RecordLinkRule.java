@@ -3,6 +3,7 @@ package ridgeproof.examination;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
@@ -42,7 +43,7 @@ final class RecordLinkRule implements Rule {
         log.add(
             imaged ? "RP-TXN-012" : "RP-TXN-011",
             Location.of(record),
-            Observed.of("IDC %02d".formatted(record.idc().getAsInt())),
+            Observed.of(String.format(Locale.ROOT, "IDC %02d", record.idc().getAsInt())),
             "the IDC of an image record");
       }
     }
@@ -64,8 +65,12 @@ final class RecordLinkRule implements Rule {
             "RP-TXN-013",
             image.location(),
             Observed.of(
-                "IDC %02d, as record %d of position %d"
-                    .formatted(idc, first.record().ordinal(), first.positions().get(0))),
+                String.format(
+                    Locale.ROOT,
+                    "IDC %02d, as record %d of position %d",
+                    idc,
+                    first.record().ordinal(),
+                    first.positions().get(0))),
             "an IDC of its own");
       }
     }
@@ -97,8 +102,8 @@ final class RecordLinkRule implements Rule {
       log.add(
           "RP-TXN-014",
           Location.of(records.get(0)),
-          Observed.of("IDC %02d".formatted(idc)),
-          "IDC %02d".formatted(PARTICULARS_IDC));
+          Observed.of(String.format(Locale.ROOT, "IDC %02d", idc)),
+          String.format(Locale.ROOT, "IDC %02d", PARTICULARS_IDC));
     }
   }
 }

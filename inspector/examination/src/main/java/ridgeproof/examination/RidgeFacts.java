@@ -15,9 +15,18 @@ import ridgeproof.ridges.Slap;
  * @param impression how the fingers were laid down
  * @param fingers what each print shows, by the name that the image gives the finger
  * @param slap where the fingers of an image of several were found
+ * @param surplusPrints clear prints in it beyond those of the fingers that are not declared missing
  */
 public record RidgeFacts(
-    Impression impression, Map<FingerPosition, FingerAnalysis> fingers, Optional<Slap> slap) {
+    Impression impression,
+    Map<FingerPosition, FingerAnalysis> fingers,
+    Optional<Slap> slap,
+    int surplusPrints) {
+
+  RidgeFacts(
+      Impression impression, Map<FingerPosition, FingerAnalysis> fingers, Optional<Slap> slap) {
+    this(impression, fingers, slap, 0);
+  }
 
   /** What limits of ridges tell apart. */
   public enum Impression {

@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
@@ -43,9 +44,12 @@ final class SecondDecoderRule implements Rule {
         difference.largest() > most.value() ? "RP-IMG-041" : "RP-IMG-043",
         image.atData(),
         Observed.of(
-            "largest difference %s, mean %.5f gray levels"
-                .formatted(difference.largest(), difference.mean())),
-        "at most %.0f gray level".formatted(most.value()),
+            String.format(
+                Locale.ROOT,
+                "largest difference %s, mean %.5f gray levels",
+                difference.largest(),
+                difference.mean())),
+        String.format(Locale.ROOT, "at most %.0f gray level", most.value()),
         Optional.of(most.source()),
         List.of(
             Measure.against(

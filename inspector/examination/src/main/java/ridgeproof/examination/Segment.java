@@ -2,6 +2,7 @@ package ridgeproof.examination;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import ridgeproof.finding.Location;
@@ -133,6 +134,6 @@ record Segment(
   }
 
   String extent() {
-    return "%d to %d across, %d to %d down".formatted(left, right, top, bottom);
+    return String.format(Locale.ROOT, "%d to %d across, %d to %d down", left, right, top, bottom);
   }
 }

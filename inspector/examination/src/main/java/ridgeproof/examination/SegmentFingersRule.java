@@ -14,6 +14,10 @@ import ridgeproof.spec.SegmentField;
 final class SegmentFingersRule implements Rule {
 
   private static final Set<Integer> RIGHT_SLAP = Set.of(2, 3, 4, 5);
+
+  /** Laid down side by side, the left one on the left. */
+  private static final Set<Integer> THUMBS = Set.of(1, 6);
+
   private static final Set<Integer> LEFT_SLAP = Set.of(7, 8, 9, 10);
 
   @Override
@@ -98,7 +102,7 @@ final class SegmentFingersRule implements Rule {
 
   private static void checkOrder(List<Segment> segments, List<Integer> shown, FindingLog log) {
     boolean right = RIGHT_SLAP.containsAll(shown);
-    if (!right && !LEFT_SLAP.containsAll(shown)) {
+    if (!right && !LEFT_SLAP.containsAll(shown) && !THUMBS.containsAll(shown)) {
       return;
     }
     List<Segment> leftToRight =

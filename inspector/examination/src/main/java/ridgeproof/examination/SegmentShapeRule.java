@@ -1,6 +1,7 @@
 package ridgeproof.examination;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.FindingLog;
@@ -42,8 +43,11 @@ final class SegmentShapeRule implements Rule {
       report(
           "RP-IMG-022",
           segment,
-          "%d corners stated, %d coordinates"
-              .formatted(segment.statedCorners(), segment.coordinates()),
+          String.format(
+              Locale.ROOT,
+              "%d corners stated, %d coordinates",
+              segment.statedCorners(),
+              segment.coordinates()),
           "two coordinates for each corner",
           log);
     } else if (segment.isEmpty() || !segment.isBox() && segment.statedCorners() < FEWEST_CORNERS) {
@@ -53,11 +57,11 @@ final class SegmentShapeRule implements Rule {
 
   /** An edge may lie on the far edge of the last pixel, so that it equals the size of the image. */
   private static void checkWithin(Segment segment, ExaminedImage image, FindingLog log) {
-    if (image.width().isEmpty() || image.height().isEmpty()) {
+    if (image.trueWidth().isEmpty() || image.trueHeight().isEmpty()) {
       return;
     }
-    int width = image.width().getAsInt();
-    int height = image.height().getAsInt();
+    int width = image.trueWidth().getAsInt();
+    int height = image.trueHeight().getAsInt();
     int right = Math.max(segment.left(), segment.right());
     int bottom = Math.max(segment.top(), segment.bottom());
     if (right > width || bottom > height) {
@@ -65,7 +69,7 @@ final class SegmentShapeRule implements Rule {
           "RP-IMG-019",
           segment.place(),
           Observed.of(segment.extent()),
-          "within the %d x %d pixels of the image".formatted(width, height),
+          String.format(Locale.ROOT, "within the %d x %d pixels of the image", width, height),
           Optional.of(segment.layout().source()),
           List.of(
               Measure.against("right edge", right, "pixels", width),
@@ -81,8 +85,10 @@ final class SegmentShapeRule implements Rule {
         log.add(
             "RP-IMG-021",
             segment.place(),
-            Observed.of("covers %.0f %% of another segment or is covered".formatted(percent)),
-            "at most %.0f %%".formatted(mostPercent),
+            Observed.of(
+                String.format(
+                    Locale.ROOT, "covers %.0f %% of another segment or is covered", percent)),
+            String.format(Locale.ROOT, "at most %.0f %%", mostPercent),
             List.of(Measure.against("overlap", percent, "percent", mostPercent)));
       }
     }

@@ -14,6 +14,7 @@ import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.Minutiae;
 import ridgeproof.ridges.SequenceAnswers;
 import ridgeproof.ridges.SequenceCheck;
+import ridgeproof.ridges.SequenceLimits;
 import ridgeproof.ridges.Slap;
 
 /**
@@ -46,16 +47,23 @@ public record SequenceFacts(
   /**
    * Compares the prints of all images, the better one where a finger is there twice.
    *
-   * @param threshold similarity that counts as a match
+   * @param extraction decodes images again of which a second look is taken
+   * @param limits what it is decided by
    */
-  static Optional<SequenceFacts> of(List<ExaminedImage> images, double threshold) {
+  static Optional<SequenceFacts> of(
+      List<ExaminedImage> images, ImageExtraction extraction, SequenceLimits limits) {
     Map<FingerPosition, SeenFinger> rolls = prints(images, Impression.ROLLED);
     Map<FingerPosition, SeenFinger> plains = prints(images, Impression.PLAIN);
     if (rolls.size() + plains.size() < FEWEST_PRINTS) {
       return Optional.empty();
     }
     SequenceAnswers answers =
-        SequenceCheck.check(minutiae(rolls), minutiae(plains), uncertain(plains), threshold);
+        SequenceCheck.check(
+            minutiae(rolls),
+            minutiae(plains),
+            uncertain(plains),
+            new SecondSight(extraction).of(rolls, plains),
+            limits);
     return Optional.of(new SequenceFacts(answers, rolls, plains));
   }
 

@@ -32,6 +32,8 @@ final class SequenceRule implements Rule {
   private static final Map<Irregularity.Kind, String> RULES =
       Map.of(
           Irregularity.Kind.FOUND_ELSEWHERE, ELSEWHERE,
+          Irregularity.Kind.ROTATED, "RP-SEQ-011",
+          Irregularity.Kind.SHIFTED, "RP-SEQ-012",
           Irregularity.Kind.EXCHANGED, "RP-SEQ-002",
           Irregularity.Kind.THUMBS_EXCHANGED, "RP-SEQ-003",
           Irregularity.Kind.HANDS_EXCHANGED, "RP-SEQ-004",
@@ -60,9 +62,7 @@ final class SequenceRule implements Rule {
           place(sequence, first, irregularity.kind() != Irregularity.Kind.PLAIN_TWICE),
           Observed.of(observed(irregularity, examinee)),
           "each print in the box of its own finger",
-          List.of(
-              Measure.against(
-                  "similarity", irregularity.score(), "", sequence.answers().threshold())));
+          evidence(irregularity, sequence.answers().threshold()));
     }
     for (FingerAnswer answer : sequence.answers().answers()) {
       if (!told.contains(answer.position())) {
@@ -84,7 +84,7 @@ final class SequenceRule implements Rule {
           rule,
           place,
           Observed.of(observed(answer, examinee)),
-          "a plain print that matches the roll of the same finger",
+          "a plain print that matches the rolled print of the same finger",
           evidence(answer, sequence.answers().threshold()));
     }
   }
@@ -94,7 +94,7 @@ final class SequenceRule implements Rule {
       return ELSEWHERE;
     }
     return switch (answer.reason()) {
-      case MATCHES_OWN_ROLL, NO_PLAIN_PRINT, NO_ROLL -> "";
+      case MATCHES_OWN_ROLL, MOST_LIKE_OWN_ROLL, NO_PLAIN_PRINT, NO_ROLL -> "";
       case MATCHES_NO_ROLL ->
           isClear(sequence.rolls().get(answer.position()), examinee)
                   && isClear(sequence.plains().get(answer.position()), examinee)
@@ -115,31 +115,44 @@ final class SequenceRule implements Rule {
             .isPresent();
   }
 
+  private static List<Measure> evidence(Irregularity irregularity, double threshold) {
+    List<Measure> evidence = new ArrayList<>();
+    evidence.add(Measure.against("similarity", irregularity.score(), "", threshold));
+    if (irregularity.odds() > 0) {
+      evidence.add(EvidenceStrength.measure(irregularity.odds()));
+    }
+    return evidence;
+  }
+
   private static List<Measure> evidence(FingerAnswer answer, double threshold) {
     List<Measure> evidence = new ArrayList<>();
-    evidence.add(Measure.against("similarity with its roll", answer.ownScore(), "", threshold));
+    evidence.add(
+        Measure.against("similarity with its rolled print", answer.ownScore(), "", threshold));
     answer
         .other()
         .ifPresent(
             other ->
                 evidence.add(
                     Measure.against(
-                        "similarity with roll " + other.code(),
+                        "similarity with the rolled print of finger " + other.code(),
                         answer.otherScore(),
                         "",
                         threshold)));
+    if (answer.odds() > 0) {
+      evidence.add(EvidenceStrength.measure(answer.odds()));
+    }
     return evidence;
   }
 
   private static String observed(FingerAnswer answer, Examinee examinee) {
     if (answer.verdict() == Verdict.CONTRADICTED) {
-      return "plain print matches the roll of the " + name(answer.other().orElseThrow(), examinee);
+      return "the plain print matches the rolled " + name(answer.other().orElseThrow(), examinee);
     }
     return switch (answer.reason()) {
-      case TOO_FEW_MINUTIAE -> "too few minutiae to tell";
-      case MATCHES_NO_ROLL -> "plain print matches no roll";
-      case PLACE_UNCERTAIN -> "fewer prints than fingers in the image of the plain print";
-      default -> "plain print matches several rolls";
+      case TOO_FEW_MINUTIAE -> "too few minutiae to compare";
+      case MATCHES_NO_ROLL -> "the plain print matches none of the rolled prints";
+      case PLACE_UNCERTAIN -> "the image of the plain print shows fewer prints than fingers";
+      default -> "the plain print matches several rolled prints";
     };
   }
 
@@ -148,10 +161,11 @@ final class SequenceRule implements Rule {
         irregularity.positions().stream()
             .map(finger -> name(finger, examinee))
             .collect(Collectors.joining(", "));
-    return irregularity.mutual() ? names : names + " (one of them cannot be told)";
+    boolean all = irregularity.mutual() || irregularity.positions().size() < 2;
+    return names + (all ? "" : " (not all of them show it by themselves)");
   }
 
-  /** The threshold that a profile lowered stands in every report. */
+  /** The threshold that a profile lowered is in every report. */
   private static void checkThreshold(Examinee examinee, SequenceFacts sequence, FindingLog log) {
     double usual = examinee.tables().pixelLimits().value("finger-match");
     if (sequence.answers().threshold() < usual) {
@@ -161,9 +175,9 @@ final class SequenceRule implements Rule {
           Observed.of(
               String.format(
                   Locale.ROOT,
-                  "similarity %.0f counts as a match",
+                  "a similarity of %.0f counts as a match",
                   sequence.answers().threshold())),
-          String.format(Locale.ROOT, "%.0f unless the agency wants another", usual));
+          String.format(Locale.ROOT, "%.0f unless the agency asks for another value", usual));
     }
   }
 

@@ -74,7 +74,7 @@ final class SlapRule implements Rule {
     log.add(
         NOT_FOUND,
         place,
-        Observed.of("%d of %d prints; %s".formatted(found, due, which)),
+        Observed.of(String.format(Locale.ROOT, "%d of %d prints; %s", found, due, which)),
         "a print of each finger that is not declared missing",
         List.of(Measure.against("prints found", found, "prints", due)));
   }

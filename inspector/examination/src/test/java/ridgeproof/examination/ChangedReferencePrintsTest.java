@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
+import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.imagery.DecodingLimits;
@@ -25,6 +26,18 @@ class ChangedReferencePrintsTest {
   private static final int PRINTS = 14;
 
   private static List<String> ids(Rule rule, UnaryOperator<GrayImage> change) {
+    FindingLog log = new FindingLog(SampleCard.TABLES, 100);
+    rule.check(examinee(change), log);
+    return log.findings().stream().map(Finding::ruleId).toList();
+  }
+
+  private static List<String> ids(CauseRule rule, UnaryOperator<GrayImage> change) {
+    CauseLog log = new CauseLog(SampleCard.TABLES);
+    rule.establish(examinee(change), List.of(), log);
+    return log.causes().stream().map(cause -> cause.finding().ruleId()).toList();
+  }
+
+  private static Examinee examinee(UnaryOperator<GrayImage> change) {
     Transaction transaction =
         new TransactionReader(SampleCard.TABLES, ReadingLimits.standard())
             .read(ByteSource.of(ReferenceFiles.read("type-4-tpcard.an2")));
@@ -40,19 +53,15 @@ class ChangedReferencePrintsTest {
               Optional.empty()));
     }
     assertEquals(PRINTS, images.size());
-    Examinee examinee =
-        new Examinee(
-            transaction,
-            SampleCard.TABLES,
-            Depth.IMAGES,
-            images,
-            Optional.empty(),
-            false,
-            ExaminationOptions.standard(),
-            Optional.empty());
-    FindingLog log = new FindingLog(SampleCard.TABLES, 100);
-    rule.check(examinee, log);
-    return log.findings().stream().map(Finding::ruleId).toList();
+    return new Examinee(
+        transaction,
+        SampleCard.TABLES,
+        Depth.IMAGES,
+        images,
+        Optional.empty(),
+        false,
+        ExaminationOptions.standard(),
+        Optional.empty());
   }
 
   private static GrayImage doubled(GrayImage image) {
@@ -74,6 +83,25 @@ class ChangedReferencePrintsTest {
     return GrayImage.owning(width, height, pixels);
   }
 
+  /** Each pixel at a quarter of the way to the next ones, as programs enlarge about the middle. */
+  private static GrayImage enlarged(GrayImage image) {
+    int width = 2 * image.width();
+    byte[] pixels = new byte[width * 2 * image.height()];
+    for (int i = 0; i < pixels.length; i++) {
+      int x = i % width;
+      int y = i / width;
+      int left = Math.max(0, Math.min(image.width() - 2, (x - 1) / 2));
+      int top = Math.max(0, Math.min(image.height() - 2, (y - 1) / 2));
+      double right = Math.max(0, Math.min(1, (x + 0.5) / 2 - 0.5 - left));
+      double below = Math.max(0, Math.min(1, (y + 0.5) / 2 - 0.5 - top));
+      double upper = image.grayAt(left, top) * (1 - right) + image.grayAt(left + 1, top) * right;
+      double lower =
+          image.grayAt(left, top + 1) * (1 - right) + image.grayAt(left + 1, top + 1) * right;
+      pixels[i] = (byte) Math.round(upper * (1 - below) + lower * below);
+    }
+    return GrayImage.owning(width, 2 * image.height(), pixels);
+  }
+
   private static GrayImage halved(GrayImage image) {
     int width = image.width() / 2;
     int height = image.height() / 2;
@@ -93,26 +121,34 @@ class ChangedReferencePrintsTest {
 
   @Test
   void theCardAsItIsFitsItsResolution() {
-    assertEquals(List.of(), ids(new RidgePeriodRule(), image -> image));
+    assertEquals(List.of(), ids(new RidgePeriodCause(), image -> image));
   }
 
   @Test
   void theCardAtTwiceItsResolutionDoesNot() {
     assertEquals(
-        List.of("RP-IMG-040"), ids(new RidgePeriodRule(), ChangedReferencePrintsTest::doubled));
+        List.of("RP-IMG-040"), ids(new RidgePeriodCause(), ChangedReferencePrintsTest::doubled));
   }
 
   @Test
   void theCardAtHalfItsResolutionDoesNot() {
     assertEquals(
-        List.of("RP-IMG-040"), ids(new RidgePeriodRule(), ChangedReferencePrintsTest::halved));
+        List.of("RP-IMG-040"), ids(new RidgePeriodCause(), ChangedReferencePrintsTest::halved));
   }
 
   @Test
-  void eachPrintTurnedIntoItsNegativeIsFound() {
+  void allPrintsTurnedIntoTheirNegativesAreOneCause() {
     List<String> found =
-        ids(new ImageGroundRule(), image -> RidgeImage.mapped(image, gray -> 255 - gray));
-    assertEquals(Collections.nCopies(PRINTS, "RP-IMG-037"), found);
+        ids(new InvertedImages(), image -> RidgeImage.mapped(image, gray -> 255 - gray));
+    assertEquals(List.of("RP-IMG-051"), found);
+    assertEquals(List.of(), ids(new InvertedImages(), image -> image));
+  }
+
+  @Test
+  void theCardEnlargedFromHalfItsResolutionIsFound() {
+    List<String> found = ids(new ScaleCauses(), image -> enlarged(halved(image)));
+    assertEquals(List.of("RP-IMG-053"), found);
+    assertEquals(List.of(), ids(new ScaleCauses(), image -> image));
   }
 
   @Test

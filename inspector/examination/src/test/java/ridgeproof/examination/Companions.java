@@ -18,6 +18,19 @@ final class Companions {
   private Companions() {}
 
   /**
+   * The rule that reports it: that of its kind, but for the version. A value that is no version is
+   * reported once, by the reader, which cannot go on without one.
+   */
+  static String reporter(Requirement requirement) {
+    boolean version = requirement.row().number().equals(new FieldNumber(1, 2));
+    return switch (requirement.kind()) {
+      case CHARACTERS, MIN_LENGTH, MAX_LENGTH, VALUES ->
+          version ? "RP-STR-023" : requirement.rule();
+      default -> requirement.rule();
+    };
+  }
+
+  /**
    * Whether the finding may come along.
    *
    * @param rule of the finding
@@ -41,10 +54,6 @@ final class Companions {
     // The reader measures every record, so a LEN that is no length or another one is told.
     if (field == 1 && tagged) {
       rules.addAll(Set.of("RP-STR-004", "RP-STR-005"));
-    }
-    // The reader looks the version up before any field is examined.
-    if (type == 1 && field == 2) {
-      rules.add("RP-STR-023");
     }
     // CNT is held against the records.
     if (type == 1 && field == 3) {

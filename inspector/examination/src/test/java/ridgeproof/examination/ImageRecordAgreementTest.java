@@ -88,9 +88,11 @@ class ImageRecordAgreementTest {
   }
 
   @Test
-  void jpeg2000IsNoCodeOfTheVersionsBefore0400() {
+  void jpeg2000IsACodeOfALaterEditionThan0300AndNoInvention() {
     SampleCard card = compressed("JP2", "1000");
-    assertFalse(reports(card, "RP-COD-001"));
-    assertTrue(reports(card.with(1, header -> header.with(2, "0300")), "RP-COD-001"));
+    assertFalse(reports(card, "RP-COD-002"));
+    SampleCard older = card.with(1, header -> header.with(2, "0300"));
+    assertTrue(reports(older, "RP-COD-002"));
+    assertFalse(reports(older, "RP-COD-001"));
   }
 }

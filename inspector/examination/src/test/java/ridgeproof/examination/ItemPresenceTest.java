@@ -5,12 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.spec.CharacterType;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.FieldRow;
+import ridgeproof.spec.Matched;
 import ridgeproof.spec.Presence;
 import ridgeproof.spec.Source;
 import ridgeproof.spec.VersionRange;
@@ -44,7 +46,9 @@ class ItemPresenceTest {
         OptionalInt.empty(),
         false,
         VersionRange.ALL,
-        SOURCE);
+        SOURCE,
+        Matched.NOTHING,
+        Set.of());
   }
 
   /** The rules told of a field with these items, where the second is under that condition. */

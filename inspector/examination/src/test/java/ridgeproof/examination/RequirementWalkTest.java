@@ -83,7 +83,7 @@ class RequirementWalkTest {
     List<Told> after = new ArrayList<>(examine(offending(requirement, broken), requirement));
     // What was told of the value before is told of each repetition of it, and is no news.
     after.removeAll(before);
-    Told expected = new Told(requirement.rule(), place(requirement));
+    Told expected = new Told(Companions.reporter(requirement), place(requirement));
     assertTrue(after.remove(expected), "expected " + expected + ", told " + after);
     after.remove(expected);
     assertEquals(

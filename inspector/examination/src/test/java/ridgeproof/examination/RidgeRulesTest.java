@@ -50,6 +50,15 @@ class RidgeRulesTest {
   }
 
   @Test
+  void morePrintsThanFingersOfAHandWithAnAnnotationAreTold() {
+    Optional<Slap> slap = slap(Optional.empty(), 3).slap();
+    RidgeFacts surplus = new RidgeFacts(Impression.PLAIN, Map.of(), slap, 1);
+    assertEquals(List.of("RP-TXN-054"), told(new DeclaredMissingRule(), seen(surplus, List.of())));
+    RidgeFacts right = new RidgeFacts(Impression.PLAIN, Map.of(), slap);
+    assertEquals(List.of(), told(new DeclaredMissingRule(), seen(right, List.of())));
+  }
+
+  @Test
   void whereItCannotBeToldWhichFingerHasNoPrintNoneIsNamed() {
     List<Segment> segments = new ArrayList<>();
     for (Segment segment : slap(Optional.empty(), 3).slap().orElseThrow().segments()) {

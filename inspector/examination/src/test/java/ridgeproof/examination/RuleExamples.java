@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -15,6 +16,7 @@ import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.WsqEncoder;
 import ridgeproof.imagery.wsq.WsqEncoding;
 import ridgeproof.spec.FieldNumber;
+import ridgeproof.testing.LosslessJpeg;
 import ridgeproof.transaction.ByteSource;
 import ridgeproof.transaction.FieldDraft;
 import ridgeproof.transaction.ReadingLimits;
@@ -111,6 +113,7 @@ final class RuleExamples {
         "RP-FLD-013",
         () -> SampleCard.rolledTagged().with(1, draft -> draft.with(2, "0201")).bytes());
     add("RP-FLD-016", () -> SampleCard.rolled().with(1, draft -> draft.with(10, "")).bytes());
+    add("RP-FLD-035", () -> tagged(draft -> draft.with(11, "wsq20")).bytes());
     add("RP-COD-001", () -> tagged(draft -> draft.with(11, "ZIP99")).bytes());
   }
 
@@ -132,18 +135,48 @@ final class RuleExamples {
                 .without(FIRST_PRINT + 1)
                 .with(2, draft -> draft.with(84, List.of(List.of("02", "XX"))))
                 .bytes());
-    add("RP-TXN-007", () -> withoutPrints().bytes());
+    add("RP-TXN-007", () -> ofType("QQQ", withoutPrints()).bytes());
     add("RP-TXN-008", () -> SampleCard.rolled().plus(SampleCard.binaryPrint(1, 15, 0)).bytes());
     add(
         "RP-TXN-009",
         () -> SampleCard.rolled().withField(16, SampleCard.number(4, 3, 1, 1)).bytes());
+    add("RP-TXN-010", () -> ofType("CAR", withPrints(13, 14, 15)).bytes());
+    add("RP-TXN-040", () -> ofType("FAUF", withPrints(13, 14)).bytes());
+    add("RP-TXN-041", () -> withoutPrints().bytes());
+    add("RP-TXN-042", () -> SampleCard.rolled().without(FIRST_PRINT + 13).bytes());
+    add("RP-TXN-043", () -> ofType("FVR", withPrints(1)).bytes());
+    add("RP-TXN-044", () -> ofType("LFIS", withoutPrints()).bytes());
+    add("RP-TXN-045", () -> ofType("ELR", withoutPrints()).bytes());
+    add("RP-TXN-046", () -> ofType("LFIS", withPrints(1)).bytes());
+    add("RP-TXN-047", () -> ofType("IRQ", withPrints(1)).bytes());
+    add("RP-TXN-048", () -> SampleCard.rolled().plus(SampleCard.binaryPrint(15, 15, 0)).bytes());
+    add("RP-TXN-049", () -> SampleCard.rolled().plus(oldMinutiae()).bytes());
+    add("RP-TXN-050", () -> ofType("FRS", withoutPrints()).bytes());
+    add("RP-TXN-051", () -> ofType("IIDS", withoutPrints()).bytes());
+    add("RP-TXN-052", () -> marked("MISS L FGR").bytes());
     add(
-        "RP-TXN-010",
+        "RP-TXN-053",
         () ->
-            withoutPrints()
-                .with(1, draft -> draft.with(4, "CAR"))
-                .plus(SampleCard.taggedPrint(1, 1, 1))
+            marked("TAT L ARM")
+                .without(FIRST_PRINT + 1)
+                .with(2, draft -> draft.with(84, List.of(List.of("02", "XX"))))
                 .bytes());
+  }
+
+  private static SampleCard ofType(String type, SampleCard card) {
+    return card.with(1, draft -> draft.with(4, type));
+  }
+
+  private static SampleCard withPrints(int... positions) {
+    SampleCard card = withoutPrints();
+    for (int position : positions) {
+      card = card.plus(SampleCard.taggedPrint(position, position, position <= 10 ? 1 : 0));
+    }
+    return card;
+  }
+
+  private static SampleCard marked(String mark) {
+    return SampleCard.rolled().with(2, draft -> draft.with(26, mark));
   }
 
   private void images() {
@@ -173,7 +206,21 @@ final class RuleExamples {
                 ExaminationOptions.standard()
                     .withDepth(Depth.IMAGES)
                     .withImageLimits(new DecodingLimits(100, Duration.ofSeconds(9)))));
-    add("RP-IMG-016", () -> wsq(GrayImage.owning(400, 400, new byte[160_000])).bytes());
+    offending.put(
+        "RP-IMG-070",
+        () ->
+            SampleCard.examine(
+                SampleCard.rolled().bytes(),
+                ExaminationOptions.standard()
+                    .withDepth(Depth.IMAGES)
+                    .withImageLimits(
+                        new DecodingLimits(
+                            1_000_000,
+                            Duration.ofSeconds(9),
+                            OptionalLong.of(100),
+                            Duration.ofSeconds(9)))));
+    add("RP-IMG-016", () -> wsqCard(RidgeImage.usual(), 0.35).bytes());
+    add("RP-IMG-050", () -> tagged(d -> data(d.with(11, "JPEGL"), losslessJpeg(1))).bytes());
     add("RP-IMG-017", () -> tagged(d -> d.with(10, "1000")).bytes());
     add(
         "RP-IMG-018",
@@ -206,7 +253,7 @@ final class RuleExamples {
     return SampleCard.rolled().with(1, draft -> draft.with(15, List.of(List.of(code, name, ""))));
   }
 
-  private static SampleCard tagged(UnaryOperator<RecordDraft> change) {
+  static SampleCard tagged(UnaryOperator<RecordDraft> change) {
     return SampleCard.rolledTagged().with(FIRST_PRINT, change);
   }
 
@@ -230,6 +277,15 @@ final class RuleExamples {
     return tagged(draft -> change.apply(sized(data(draft, stream(100, 100, ppi)), "100")));
   }
 
+  /** A card with this one print, encoded for so many bits per pixel. */
+  static SampleCard wsqCard(GrayImage image, double rate) {
+    byte[] codestream = WsqEncoder.encode(image, new WsqEncoding(rate, 500, 0));
+    return tagged(
+        draft ->
+            sized(data(draft, codestream), Integer.toString(image.width()))
+                .with(7, Integer.toString(image.height())));
+  }
+
   private static RecordDraft sized(RecordDraft draft, String pixels) {
     return draft.with(6, pixels).with(7, pixels).with(11, "WSQ20");
   }
@@ -237,6 +293,19 @@ final class RuleExamples {
   private static byte[] stream(int width, int height, int ppi) {
     GrayImage image = GrayImage.owning(width, height, SampleCard.pixels(width * height).toArray());
     return WsqEncoder.encode(image, new WsqEncoding(WsqEncoding.HIGH_BITS_PER_PIXEL, ppi, 1));
+  }
+
+  /** A Type-14 record of 500 ppi whose image notes another resolution. */
+  static RecordDraft wsqRecord(GrayImage image, int notedPpi) {
+    byte[] codestream = WsqEncoder.encode(image, new WsqEncoding(2, notedPpi, 0));
+    return sized(data(SampleCard.taggedPrint(1, 1, 1), codestream), Integer.toString(image.width()))
+        .with(7, Integer.toString(image.height()));
+  }
+
+  /** Pixels of the sample card, with a Huffman table marked as of this class. */
+  static byte[] losslessJpeg(int tableClass) {
+    byte[] pixels = SampleCard.pixels(SampleCard.WIDTH * SampleCard.HEIGHT).toArray();
+    return LosslessJpeg.encode(SampleCard.WIDTH, SampleCard.HEIGHT, pixels, tableClass);
   }
 
   private static byte[] cut(byte[] stream) {
@@ -247,7 +316,7 @@ final class RuleExamples {
     return Arrays.copyOf(stream, stream.length + 5);
   }
 
-  private static RecordDraft data(RecordDraft draft, byte[] bytes) {
+  static RecordDraft data(RecordDraft draft, byte[] bytes) {
     FieldNumber number = new FieldNumber(draft.type(), 999);
     return new RecordDraft(
         draft.type(),

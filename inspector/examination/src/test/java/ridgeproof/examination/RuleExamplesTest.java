@@ -33,7 +33,9 @@ class RuleExamplesTest {
   }
 
   private static void check(Map.Entry<String, Supplier<FindingsReport>> example) {
-    List<String> found = ids(example.getValue().get());
+    // Some are only consequences of a cause, which is what the report then shows.
+    List<String> found =
+        example.getValue().get().everyFinding().stream().map(Finding::ruleId).distinct().toList();
     assertTrue(found.contains(example.getKey()), found.toString());
   }
 

@@ -98,9 +98,9 @@ final class SampleRecords {
     return FieldDraft.binary(new FieldNumber(4, 5), 1, value);
   }
 
-  /** How often a report names a rule. */
+  /** How often a report names a rule, each place counted. */
   static long count(SampleCard card, String rule) {
-    return card.examine().findings().stream().filter(f -> f.ruleId().equals(rule)).count();
+    return card.examine().unexplained().stream().filter(f -> f.ruleId().equals(rule)).count();
   }
 
   static boolean reports(SampleCard card, String rule) {

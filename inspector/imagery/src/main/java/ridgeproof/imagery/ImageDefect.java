@@ -12,9 +12,13 @@ public record ImageDefect(Kind kind, int offset, String detail) {
   public enum Kind {
     /** The pixels cannot be trusted or are not there. */
     DAMAGE,
+    /** Not as the format has it, and the pixels are certain all the same. */
+    ODDITY,
     /** Bytes after the end of the image. */
     TRAILING_BYTES,
-    /** A limit of ours stopped the work. */
-    LIMIT
+    /** A limit of ours for one image stopped the work. */
+    LIMIT,
+    /** A limit of ours for all images of the file stopped the work. */
+    FILE_LIMIT
   }
 }

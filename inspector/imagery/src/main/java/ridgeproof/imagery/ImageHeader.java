@@ -3,6 +3,7 @@ package ridgeproof.imagery;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import ridgeproof.transaction.ByteRange;
 
 /**
@@ -14,6 +15,8 @@ import ridgeproof.transaction.ByteRange;
  * @param components colour components, 0 where it says nothing
  * @param density where the codestream states one
  * @param lossless whether the coding is reversible, where that can be told
+ * @param quantizerRate bits per pixel that a lossy encoder chose its steps for, where its tables
+ *     tell; what came of it depends on how much of the image is bare
  * @param extent the bytes from the start of the codestream to its end marker
  * @param comments key-values that the encoder wrote, in order; may tell of a person
  * @param facts further facts in the format's own terms, by name, in order: safe to show
@@ -26,6 +29,7 @@ public record ImageHeader(
     int components,
     Optional<PixelDensity> density,
     Optional<Boolean> lossless,
+    OptionalDouble quantizerRate,
     ByteRange extent,
     Map<String, String> comments,
     Map<String, String> facts,

@@ -19,6 +19,7 @@ import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 import ridgeproof.imagery.wsq.WsqEncoder;
 import ridgeproof.imagery.wsq.WsqEncoding;
+import ridgeproof.testing.LosslessJpeg;
 
 /** Small synthetic images in every format, made here or read from the test resources. */
 public final class Samples {
@@ -44,7 +45,8 @@ public final class Samples {
       files.put(name, resource(name));
     }
     files.put("baseline.jpg", jpeg(gray()));
-    files.put("lossless.jpg", LosslessJpeg.encode(grayImage()));
+    files.put("lossless.jpg", LosslessJpeg.encode(WIDTH, HEIGHT, grayImage().toArray(), 0));
+    files.put("old-lossless.jpg", LosslessJpeg.encode(WIDTH, HEIGHT, grayImage().toArray(), 1));
     files.put("gray.png", png(gray()));
     files.put("group4.tif", tiff(bilevel(), "CCITT T.6"));
     files.put("gray.wsq", wsq());

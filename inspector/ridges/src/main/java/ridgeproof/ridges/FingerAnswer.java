@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param ownScore similarity of plain and roll of this name
  * @param other the other roll that the plain print is most like, where it is like one at all
  * @param otherScore similarity with that roll, 0 without one
+ * @param odds the power of ten by which the prints of the whole card speak for the answer; 0 for an
+ *     inconclusive one
  */
 public record FingerAnswer(
     FingerPosition position,
@@ -18,7 +20,19 @@ public record FingerAnswer(
     Reason reason,
     double ownScore,
     Optional<FingerPosition> other,
-    double otherScore) {
+    double otherScore,
+    double odds) {
+
+  /** An answer without a word on how sure it is. */
+  public FingerAnswer(
+      FingerPosition position,
+      Verdict verdict,
+      Reason reason,
+      double ownScore,
+      Optional<FingerPosition> other,
+      double otherScore) {
+    this(position, verdict, reason, ownScore, other, otherScore, 0);
+  }
 
   /** The three answers. */
   public enum Verdict {
@@ -34,6 +48,11 @@ public record FingerAnswer(
   public enum Reason {
     /** Plain and roll match, and no other roll comes near. */
     MATCHES_OWN_ROLL,
+    /**
+     * The two are less alike than counts as a match by itself; but of all prints of the card each
+     * is most like the other, and every other arrangement of the card is less likely.
+     */
+    MOST_LIKE_OWN_ROLL,
     /** The plain print matches another roll and not its own. */
     MATCHES_ANOTHER_ROLL,
     /** The plain print matches its own roll and another about as well. */

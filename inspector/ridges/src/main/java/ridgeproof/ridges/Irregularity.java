@@ -10,9 +10,16 @@ import java.util.List;
  * @param mutual whether the prints of all of them say so; otherwise those of one do and the others'
  *     cannot be told
  * @param score the weakest similarity that it rests on
+ * @param odds the power of ten by which the prints of the whole card speak for it; 0 where it rests
+ *     on the similarity alone
  */
 public record Irregularity(
-    Kind kind, List<FingerPosition> positions, boolean mutual, double score) {
+    Kind kind, List<FingerPosition> positions, boolean mutual, double score, double odds) {
+
+  /** An irregularity that rests on a similarity alone. */
+  public Irregularity(Kind kind, List<FingerPosition> positions, boolean mutual, double score) {
+    this(kind, positions, mutual, score, 0);
+  }
 
   /** Kinds of disorder. */
   public enum Kind {
@@ -22,6 +29,10 @@ public record Irregularity(
     THUMBS_EXCHANGED,
     /** At least three fingers of each other hand do, finger by finger or in the order of a slap. */
     HANDS_EXCHANGED,
+    /** At least four fingers of a hand are one box further on, the last one in the first box. */
+    SHIFTED,
+    /** At least three fingers are in each other's boxes. */
+    ROTATED,
     /**
      * A plain print is of a finger rolled under another name, whose own plain print is in place.
      */

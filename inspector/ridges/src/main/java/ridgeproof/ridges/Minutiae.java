@@ -12,6 +12,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import ridgeproof.imagery.GrayImage;
 
 /**
  * The minutiae of one print, ready to be compared with those of others. The extractor keeps the 100
@@ -23,6 +24,11 @@ public final class Minutiae {
   private static final int RIM = 2;
 
   private static final double PAPER = 0.9;
+
+  /** Around a print whose mask may be too narrow, millimetres. */
+  private static final double RIM_MM = 2;
+
+  private static final double MM_PER_INCH = 25.4;
 
   /** How many the extractor keeps. */
   private static final int MOST = 100;
@@ -47,6 +53,24 @@ public final class Minutiae {
         new FingerprintTemplate(new FingerprintImage(width, height, gray, options));
     List<Minutia> all = read(template.toByteArray(), 1, 0, 0);
     return new Minutiae(template, all, all.size(), all.size() >= MOST);
+  }
+
+  /**
+   * Once more, of pixels as they are: neither smoothed nor masked, with a rim around the print.
+   *
+   * @param print in pixels of the image
+   */
+  public static Minutiae again(GrayImage image, double ppi, RotatedBox print) {
+    double rim = 2 * RIM_MM * ppi / MM_PER_INCH;
+    GrayImage cut =
+        new RotatedBox(
+                print.centreX(),
+                print.centreY(),
+                print.width() + rim,
+                print.height() + rim,
+                print.degrees())
+            .cut(image);
+    return of(cut.toArray(), cut.width(), cut.height(), ppi);
   }
 
   /** Of one print among others: what lies around it is painted over as paper. */
@@ -134,6 +158,16 @@ public final class Minutiae {
       values[count++] = parser.getDoubleValue();
     }
     return Arrays.copyOf(values, count);
+  }
+
+  /**
+   * The minutiae of the same print seen from behind, as in a mirrored image; ready to be compared,
+   * which is all that they are for: their places are those of the mirrored cut of the image.
+   */
+  public Minutiae mirrored() {
+    byte[] cbor = MirroredTemplate.of(template.toByteArray());
+    List<Minutia> all = read(cbor, 1, 0, 0);
+    return new Minutiae(new FingerprintTemplate(cbor), all, all.size(), all.size() >= MOST);
   }
 
   /** Those that lie among ridges. */

@@ -1,8 +1,6 @@
 package ridgeproof.ridges;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -12,25 +10,44 @@ final class SimilarityMatrix {
 
   private static final int FINGERS = FingerPosition.values().length;
 
-  private final Map<FingerPosition, Minutiae> rolls;
-  private final Map<FingerPosition, Minutiae> plains;
+  private final CardScores scores;
+  private final List<FingerPosition> rolls;
+  private final List<FingerPosition> plains;
   private final double[][] plainToRoll = new double[FINGERS][FINGERS];
   private final double[][] rollToRoll = new double[FINGERS][FINGERS];
   private final double[][] plainToPlain = new double[FINGERS][FINGERS];
 
-  private SimilarityMatrix(
-      Map<FingerPosition, Minutiae> rolls, Map<FingerPosition, Minutiae> plains) {
-    this.rolls = rolls;
-    this.plains = plains;
+  private SimilarityMatrix(CardScores scores) {
+    this.scores = scores;
+    rolls = scores.rolls().keySet().stream().sorted().toList();
+    plains = scores.plains().keySet().stream().sorted().toList();
   }
 
   /** Compares the plain prints with all; the rolls among themselves are left for later. */
-  static SimilarityMatrix of(
-      Map<FingerPosition, Minutiae> rolls, Map<FingerPosition, Minutiae> plains) {
-    SimilarityMatrix matrix = new SimilarityMatrix(rolls, plains);
+  static SimilarityMatrix of(CardScores scores) {
+    SimilarityMatrix matrix = new SimilarityMatrix(scores);
     // Each probe writes its own rows only, so that the probes may run beside each other.
-    List.copyOf(plains.keySet()).parallelStream().forEach(matrix::fillFromPlain);
+    matrix.plains.parallelStream().forEach(matrix::fillFromPlain);
     return matrix;
+  }
+
+  /** Compares plain prints with all rolls by second templates of the plain prints. */
+  void lookAgainAtPlains(List<FingerPosition> open) {
+    open.parallelStream().forEach(plain -> raise(plain, rolls, scores.ofPlainAgain(plain, rolls)));
+  }
+
+  /** Compares plain prints with rolls by second templates of these, which cost the most. */
+  void lookAgainAtRolls(List<FingerPosition> open, List<FingerPosition> openRolls) {
+    open.parallelStream()
+        .forEach(plain -> raise(plain, openRolls, scores.ofRollsAgain(plain, openRolls)));
+  }
+
+  private void raise(FingerPosition plain, List<FingerPosition> with, double[] again) {
+    double[] row = plainToRoll[plain.ordinal()];
+    for (int i = 0; i < again.length; i++) {
+      int roll = with.get(i).ordinal();
+      row[roll] = Math.max(row[roll], again[i]);
+    }
   }
 
   /**
@@ -40,30 +57,22 @@ final class SimilarityMatrix {
    *     one finger, and to compare them would cost a third of the time of all
    */
   void compareRolls(Set<FingerPosition> settled) {
-    rolls.keySet().stream().filter(roll -> !settled.contains(roll)).toList().parallelStream()
+    rolls.stream().filter(roll -> !settled.contains(roll)).toList().parallelStream()
         .forEach(probe -> fillFromRoll(probe, settled));
   }
 
   private void fillFromRoll(FingerPosition probe, Set<FingerPosition> settled) {
     List<FingerPosition> others =
-        rolls.keySet().stream()
-            .filter(roll -> settled.contains(roll) || roll.compareTo(probe) > 0)
-            .toList();
-    double[] scores = rolls.get(probe).similarities(others.stream().map(rolls::get).toList());
-    store(scores, 0, others, rollToRoll[probe.ordinal()]);
+        rolls.stream().filter(roll -> settled.contains(roll) || roll.compareTo(probe) > 0).toList();
+    store(scores.ofRoll(probe, others), 0, others, rollToRoll[probe.ordinal()]);
   }
 
-  /** Rolls and plain prints go through one matcher, since making it is half the work. */
   private void fillFromPlain(FingerPosition probe) {
-    List<FingerPosition> allRolls = List.copyOf(rolls.keySet());
-    List<FingerPosition> otherPlains =
-        plains.keySet().stream().filter(plain -> plain.compareTo(probe) > 0).toList();
-    List<Minutiae> candidates = new ArrayList<>();
-    allRolls.forEach(position -> candidates.add(rolls.get(position)));
-    otherPlains.forEach(position -> candidates.add(plains.get(position)));
-    double[] scores = plains.get(probe).similarities(candidates);
-    store(scores, 0, allRolls, plainToRoll[probe.ordinal()]);
-    store(scores, allRolls.size(), otherPlains, plainToPlain[probe.ordinal()]);
+    List<FingerPosition> others =
+        plains.stream().filter(plain -> plain.compareTo(probe) > 0).toList();
+    double[] found = scores.ofPlain(probe, rolls, others);
+    store(found, 0, rolls, plainToRoll[probe.ordinal()]);
+    store(found, rolls.size(), others, plainToPlain[probe.ordinal()]);
   }
 
   private static void store(
@@ -71,6 +80,14 @@ final class SimilarityMatrix {
     for (int i = 0; i < positions.size(); i++) {
       row[positions.get(i).ordinal()] = scores[from + i];
     }
+  }
+
+  List<FingerPosition> rolls() {
+    return rolls;
+  }
+
+  List<FingerPosition> plains() {
+    return plains;
   }
 
   double plainToRoll(FingerPosition plain, FingerPosition roll) {

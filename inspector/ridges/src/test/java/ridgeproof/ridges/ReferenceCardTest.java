@@ -19,7 +19,7 @@ import ridgeproof.ridges.Irregularity.Kind;
 class ReferenceCardTest {
 
   private static final FingerPosition[] FINGERS = FingerPosition.values();
-  private static final double THRESHOLD = 40;
+  private static final SequenceLimits THRESHOLD = SequenceCheckTest.LIMITS;
 
   private static final Map<FingerPosition, FingerAnalysis> ROLLS =
       new EnumMap<>(FingerPosition.class);

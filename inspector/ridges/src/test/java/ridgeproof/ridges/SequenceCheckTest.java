@@ -17,7 +17,19 @@ import ridgeproof.ridges.Irregularity.Kind;
 
 class SequenceCheckTest {
 
-  private static final double THRESHOLD = 40;
+  static final SequenceLimits LIMITS =
+      new SequenceLimits(
+          40,
+          40,
+          new MatchEvidence(
+              new double[] {0, 5, 10, 20, 30, 40, 55},
+              new double[] {-1.64, -1.24, -0.81, 0.14, 1.23, 2.36, 4}),
+          0.75,
+          3,
+          1,
+          3,
+          0.5,
+          8);
 
   private static final FingerPosition THUMB = FingerPosition.RIGHT_THUMB;
   private static final FingerPosition INDEX = FingerPosition.RIGHT_INDEX;
@@ -61,7 +73,7 @@ class SequenceCheckTest {
 
   private static SequenceAnswers check(
       Map<FingerPosition, Minutiae> rolls, Map<FingerPosition, Minutiae> plains) {
-    return SequenceCheck.check(rolls, plains, THRESHOLD);
+    return SequenceCheck.check(rolls, plains, LIMITS);
   }
 
   private static FingerAnswer answer(SequenceAnswers answers, FingerPosition position) {
@@ -75,8 +87,9 @@ class SequenceCheckTest {
   void aPrintAmongFewerThanThereAreFingersContradictsNothing() {
     Map<FingerPosition, Minutiae> exchanged = new EnumMap<>(PLAINS);
     exchanged.put(INDEX, PLAINS.get(MIDDLE));
-    SequenceAnswers certain = SequenceCheck.check(ROLLS, exchanged, THRESHOLD);
-    SequenceAnswers uncertain = SequenceCheck.check(ROLLS, exchanged, Set.of(INDEX), THRESHOLD);
+    SequenceAnswers certain = SequenceCheck.check(ROLLS, exchanged, LIMITS);
+    SequenceAnswers uncertain =
+        SequenceCheck.check(ROLLS, exchanged, Set.of(INDEX), SecondLook.NONE, LIMITS);
     assertEquals(Verdict.CONTRADICTED, answer(certain, INDEX).verdict());
     assertEquals(Verdict.INCONCLUSIVE, answer(uncertain, INDEX).verdict());
     assertEquals(Reason.PLACE_UNCERTAIN, answer(uncertain, INDEX).reason());
@@ -171,7 +184,7 @@ class SequenceCheckTest {
 
   @Test
   void aThresholdOutOfReachConfirmsNothing() {
-    SequenceAnswers answers = SequenceCheck.check(ROLLS, PLAINS, 1e9);
+    SequenceAnswers answers = SequenceCheck.check(ROLLS, PLAINS, LIMITS.withThreshold(1e9));
     assertTrue(answers.answers().stream().allMatch(a -> a.verdict() == Verdict.INCONCLUSIVE));
   }
 

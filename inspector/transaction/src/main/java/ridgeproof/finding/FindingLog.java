@@ -7,11 +7,16 @@ import java.util.OptionalInt;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.RuleRow;
+import ridgeproof.spec.Severity;
 import ridgeproof.spec.Source;
 import ridgeproof.spec.SpecTables;
 
 /** Collects findings while a file is read or examined, and fills the catalogue's texts for each. */
 public final class FindingLog {
+
+  private static final String STRUCTURE = "STR";
+  private static final int LENGTH_FIELD = 1;
+  private static final String WRONG_LENGTH = "RP-STR-004";
 
   private final SpecTables tables;
   private final List<Finding> findings = new ArrayList<>();
@@ -50,22 +55,39 @@ public final class FindingLog {
       return;
     }
     RuleRow rule = tables.catalogue().rule(ruleId);
+    Source basis = source.orElse(rule.source());
     findings.add(
         new Finding(
             rule,
-            rule.severity(),
+            severity(rule, basis),
             location,
             observed,
             required,
             fill(rule.explanation(), location, required),
-            fill(rule.remedy(), location, required),
-            source.orElse(rule.source()),
+            isLength(location)
+                ? fill(tables.catalogue().rule(WRONG_LENGTH).remedy(), location, required)
+                : fill(rule.remedy(), location, required),
+            basis,
             evidence));
+  }
+
+  /**
+   * A file is not held for what is only remembered or disputed; how its own bytes fit together
+   * needs no list to be seen.
+   */
+  private static Severity severity(RuleRow rule, Source basis) {
+    boolean soft = !basis.known().isFirm() && !rule.area().equals(STRUCTURE);
+    return soft && rule.severity() == Severity.BLOCKING ? Severity.LIKELY : rule.severity();
   }
 
   /** Everything collected so far, in order. */
   public List<Finding> findings() {
     return List.copyOf(findings);
+  }
+
+  /** A length is computed by the station; editing it would make a damaged file look whole. */
+  private static boolean isLength(Location location) {
+    return location.field().map(FieldNumber::field).orElse(0) == LENGTH_FIELD;
   }
 
   private String fill(String text, Location location, String required) {

@@ -70,6 +70,19 @@ public record Location(
         record, recordType, idc, field, subfield, item, Optional.of(range), position);
   }
 
+  /** The same place in a copy with other offsets. */
+  public Location withoutBytes(boolean withRecord) {
+    return new Location(
+        withRecord ? record : OptionalInt.empty(),
+        recordType,
+        idc,
+        field,
+        subfield,
+        item,
+        Optional.empty(),
+        position);
+  }
+
   public Location in(FieldNumber number) {
     return new Location(
         record, recordType, idc, Optional.of(number), subfield, item, bytes, position);

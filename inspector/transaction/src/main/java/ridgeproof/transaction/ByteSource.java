@@ -26,6 +26,11 @@ public final class ByteSource {
     return new ByteSource(ByteBuffer.wrap(bytes).asReadOnlyBuffer(), 0);
   }
 
+  /** Wraps bytes that stand for a part of a file, so that places in them are places in the file. */
+  public static ByteSource of(byte[] bytes, int origin) {
+    return new ByteSource(ByteBuffer.wrap(bytes).asReadOnlyBuffer(), origin);
+  }
+
   /** Wraps a buffer, for instance a memory-mapped file, from its position to its limit. */
   public static ByteSource of(ByteBuffer buffer) {
     return new ByteSource(buffer.slice().asReadOnlyBuffer(), 0);

@@ -2,6 +2,7 @@ package ridgeproof.transaction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalInt;
 
 /**
@@ -16,7 +17,7 @@ record Contents(OptionalInt stated, List<Entry> entries) {
   record Entry(int type, int idc) {
     @Override
     public String toString() {
-      return "Type-%d IDC %02d".formatted(type, idc);
+      return String.format(Locale.ROOT, "Type-%d IDC %02d", type, idc);
     }
   }
 

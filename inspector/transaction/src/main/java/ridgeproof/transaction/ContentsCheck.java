@@ -2,6 +2,7 @@ package ridgeproof.transaction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
 import ridgeproof.spec.FieldNumber;
@@ -37,8 +38,12 @@ final class ContentsCheck {
       report(
           "RP-STR-014",
           Observed.of(
-              "CNT counts %d and lists %d; the file holds %d"
-                  .formatted(stated, entries, records.size())),
+              String.format(
+                  Locale.ROOT,
+                  "CNT counts %d and lists %d; the file holds %d",
+                  stated,
+                  entries,
+                  records.size())),
           "one entry for each record after the first");
     }
     comparePairs();

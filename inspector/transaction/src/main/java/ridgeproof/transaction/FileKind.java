@@ -1,40 +1,26 @@
 package ridgeproof.transaction;
 
-import java.util.HexFormat;
 import java.util.Optional;
 import ridgeproof.spec.FileSignature;
 import ridgeproof.spec.SpecTables;
 
 /** Says what a file is that is no transaction, by its first bytes. */
-final class FileKind {
+public final class FileKind {
 
   private static final int SAMPLE = 512;
 
   private FileKind() {}
 
   /** A few words such as "an XML file". */
-  static String of(ByteSource source, SpecTables tables) {
+  public static String of(ByteSource source, SpecTables tables) {
     return known(source, tables).orElseGet(() -> isText(source) ? "text" : "unknown binary data");
   }
 
   private static Optional<String> known(ByteSource source, SpecTables tables) {
     return tables.fileSignatures().stream()
-        .filter(signature -> matches(source, signature))
+        .filter(signature -> signature.matches(source::has, source::byteAt))
         .map(FileSignature::kind)
         .findFirst();
-  }
-
-  private static boolean matches(ByteSource source, FileSignature signature) {
-    byte[] wanted = HexFormat.of().parseHex(signature.hex());
-    if (!source.has(signature.offset(), wanted.length)) {
-      return false;
-    }
-    for (int i = 0; i < wanted.length; i++) {
-      if (source.byteAt(signature.offset() + i) != (wanted[i] & 0xFF)) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private static boolean isText(ByteSource source) {

@@ -34,11 +34,15 @@ final class HeaderDeclarations {
         && context.tables.codes("versions").find(text.orElseThrow()).isPresent()) {
       return number.getAsInt();
     }
-    report(
-        "RP-STR-023",
-        VERSION,
-        text.map(value -> Observed.of("\"" + value + "\"")).orElse(Observed.of("no version")),
-        "one of the published versions, 0200 to 0502");
+    // A field that is missing or empty is reported as such where records are held to their layout.
+    text.filter(value -> !value.isEmpty())
+        .ifPresent(
+            value ->
+                report(
+                    "RP-STR-023",
+                    VERSION,
+                    Observed.of("\"" + value + "\""),
+                    "one of the published versions, 0200 to 0502"));
     return context.version();
   }
 

@@ -2,6 +2,7 @@ package ridgeproof.transaction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.RecordTypeRow.Encoding;
@@ -76,7 +77,7 @@ public record RecordDraft(int type, Encoding encoding, List<FieldDraft> fields) 
         return field
             .data()
             .filter(bytes -> encoding == Encoding.BINARY && !bytes.isEmpty())
-            .map(bytes -> "%02d".formatted(bytes.byteAt(0)))
+            .map(bytes -> String.format(Locale.ROOT, "%02d", bytes.byteAt(0)))
             .orElseGet(field::firstText);
       }
     }

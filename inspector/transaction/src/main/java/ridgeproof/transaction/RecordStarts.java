@@ -19,6 +19,7 @@ final class RecordStarts {
   private final SpecTables tables;
   private int version;
   private Set<Integer> binaryTypes = Set.of();
+  private Set<Integer> taggedTypes = Set.of();
   private int searchedFrom = -1;
   private int searchResult;
 
@@ -30,13 +31,13 @@ final class RecordStarts {
   /** Takes in what the Type-1 record says. */
   void expect(Contents contents, int statedVersion) {
     version = statedVersion;
-    Set<Integer> types = new TreeSet<>();
+    Set<Integer> binary = new TreeSet<>();
+    Set<Integer> tagged = new TreeSet<>();
     for (Contents.Entry entry : contents.entries()) {
-      if (isBinary(entry.type())) {
-        types.add(entry.type());
-      }
+      (isBinary(entry.type()) ? binary : tagged).add(entry.type());
     }
-    binaryTypes = types;
+    binaryTypes = binary;
+    taggedTypes = tagged;
     searchedFrom = -1;
   }
 
@@ -106,6 +107,23 @@ final class RecordStarts {
   /** Whether every value but the length is one that the layout allows. */
   boolean valuesFit(List<BinaryHeader.Value> header) {
     return header.stream().skip(1).allMatch(this::isAllowed);
+  }
+
+  /**
+   * The type of an announced record that begins here although the record before it does not end
+   * with FS, so that a digit may stand before its tag.
+   */
+  OptionalInt afterMissingEnd(int position) {
+    if (position < 1
+        || source.byteAt(position - 1) == Separator.FS
+        || !source.has(position, SHORTEST_HEADER)) {
+      return OptionalInt.empty();
+    }
+    if (opensTagged(position)) {
+      int type = Tag.at(source, position, source.length()).orElseThrow().number().recordType();
+      return taggedTypes.contains(type) ? OptionalInt.of(type) : OptionalInt.empty();
+    }
+    return OptionalInt.empty();
   }
 
   /** The first place from {@code from} on where a record begins beyond doubt. */

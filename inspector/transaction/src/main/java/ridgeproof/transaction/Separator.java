@@ -1,5 +1,7 @@
 package ridgeproof.transaction;
 
+import java.util.Locale;
+
 /** The separators of the traditional encoding; each is one byte. */
 final class Separator {
 
@@ -23,7 +25,7 @@ final class Separator {
       case GS -> "GS (0x1D)";
       case RS -> "RS (0x1E)";
       case US -> "US (0x1F)";
-      default -> "0x%02X".formatted(value);
+      default -> String.format(Locale.ROOT, "0x%02X", value);
     };
   }
 }

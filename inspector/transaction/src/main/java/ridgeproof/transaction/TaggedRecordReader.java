@@ -21,6 +21,7 @@ final class TaggedRecordReader {
   private final int type;
   private final OptionalInt statedLength;
   private final boolean lengthHolds;
+  private final boolean endMissing;
   private final int limit;
   private final List<Field> fields = new ArrayList<>();
   private final List<ByteRange> unread = new ArrayList<>();
@@ -36,11 +37,15 @@ final class TaggedRecordReader {
     this.type = type;
     this.statedLength = statedLength();
     int statedEnd = statedLength.isPresent() ? start + statedLength.getAsInt() : -1;
-    this.lengthHolds =
-        statedEnd > leastEnd()
-            && statedEnd <= source.length()
-            && context.starts.isBoundary(statedEnd);
-    this.limit = lengthHolds ? statedEnd : source.length();
+    boolean plausible = statedEnd > leastEnd() && statedEnd <= source.length();
+    boolean leadsOn =
+        plausible
+            && (context.starts.isBoundary(statedEnd)
+                || context.starts.afterMissingEnd(statedEnd).isPresent());
+    this.endMissing =
+        plausible && !leadsOn && context.starts.afterMissingEnd(statedEnd - 1).isPresent();
+    this.lengthHolds = leadsOn || endMissing;
+    this.limit = lengthHolds ? statedEnd - (endMissing ? 1 : 0) : source.length();
   }
 
   /** Reads to the end of the record, by the best evidence there is. */
@@ -278,7 +283,7 @@ final class TaggedRecordReader {
     }
     if (statedLength.isEmpty()) {
       context.log.add("RP-STR-005", place, Observed.of("no readable LEN"), "LEN " + length);
-    } else if (statedLength.getAsInt() != length) {
+    } else if (statedLength.getAsInt() != length && !endMissing) {
       context.lengthDisagrees(
           place().in(new FieldNumber(type, 1)).at(lengthRange()), statedLength.getAsInt(), length);
     }

@@ -2,6 +2,7 @@ package ridgeproof.transaction;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
@@ -84,7 +85,7 @@ final class TextValue {
     context.log.add(
         "RP-STR-019",
         place.at(context.absolute(position, position + 1)),
-        Observed.of("byte 0x%02X".formatted(context.source.byteAt(position))),
+        Observed.of(String.format(Locale.ROOT, "byte 0x%02X", context.source.byteAt(position))),
         switch (context.encoding()) {
           case ASCII -> "7-bit ASCII characters";
           case LATIN_1 -> "ISO-8859-1 characters";

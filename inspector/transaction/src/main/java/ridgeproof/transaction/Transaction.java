@@ -2,6 +2,7 @@ package ridgeproof.transaction;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import ridgeproof.finding.Finding;
 
 /**
@@ -34,6 +35,17 @@ public record Transaction(
 
   public List<LogicalRecord> recordsOfType(int type) {
     return records.stream().filter(record -> record.type() == type).toList();
+  }
+
+  /** Field 1.002 as it is written. */
+  public Optional<String> statedVersion() {
+    return header().flatMap(header -> header.text(2)).filter(text -> !text.isEmpty());
+  }
+
+  /** Whether the file was read by another version than it states, or states none. */
+  public boolean isVersionAssumed() {
+    return statedVersion().map(WholeNumber::parse).orElse(OptionalInt.empty()).orElse(-1)
+        != version;
   }
 
   /** The type of transaction, field 1.004. */

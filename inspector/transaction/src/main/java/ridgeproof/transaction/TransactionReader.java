@@ -118,7 +118,7 @@ public final class TransactionReader {
 
     private void readNext() {
       int ordinal = records.size() + 1;
-      OptionalInt tagged = context.starts.taggedAt(position);
+      OptionalInt tagged = taggedType();
       if (tagged.isPresent()) {
         add(new TaggedRecordReader(context, position, ordinal, tagged.getAsInt()).read());
         return;
@@ -129,6 +129,11 @@ public final class TransactionReader {
         return;
       }
       skipUnknown();
+    }
+
+    private OptionalInt taggedType() {
+      OptionalInt tagged = context.starts.taggedAt(position);
+      return tagged.isPresent() ? tagged : context.starts.afterMissingEnd(position);
     }
 
     /** The binary type announced for this place, or another announced one that fits better. */

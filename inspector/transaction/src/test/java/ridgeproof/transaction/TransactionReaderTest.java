@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.FieldNumber;
 
@@ -146,6 +147,25 @@ class TransactionReaderTest {
     Transaction transaction = read(damaged);
     assertEquals(List.of("RP-STR-006"), Samples.rules(transaction));
     assertEquals(List.of(1, 2, 14), types(transaction));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"SPECIMEN,ADA", "SPECIMEN,ADA 2", "SPECIMEN,ADA 14"})
+  void aMissingEndOfARecordIsOneFindingWhateverItsLastValueEndsIn(String name) {
+    String file =
+        Samples.text(
+            new TransactionWriter(CharacterEncoding.ASCII)
+                .write(
+                    List.of(
+                        Samples.header(),
+                        Samples.particulars().with(18, name),
+                        Samples.fingerprint(1, 1),
+                        Samples.fingerprint(2, 2))));
+    String broken = file.replace(name + "\u001c", name);
+    Transaction transaction = Samples.read(Samples.ascii(broken));
+    assertEquals(List.of("RP-STR-006"), Samples.rules(transaction));
+    assertEquals(4, transaction.records().size());
+    assertEquals(name, transaction.records().get(1).text(18).orElseThrow());
   }
 
   @Test

@@ -10,7 +10,7 @@ import ridgeproof.spec.ValueRule;
  *
  * @param name what the agency calls it
  * @param meaning the values in plain words
- * @param personal whether the value tells of a person; reports mask it
+ * @param personal whether reports mask the value although its layout calls it public
  * @param place where the agency has written this; may be empty
  */
 public record AgencyField(

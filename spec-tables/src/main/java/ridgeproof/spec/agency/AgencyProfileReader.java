@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -230,7 +231,9 @@ public final class AgencyProfileReader {
     if (printAge.isPresent() && printAge.getAsInt() > usual) {
       relaxed.add(
           new RelaxedRule(
-              PRINT_AGE_RULE, "%.0f days".formatted(usual), printAge.getAsInt() + " days"));
+              PRINT_AGE_RULE,
+              String.format(Locale.ROOT, "%.0f days", usual),
+              printAge.getAsInt() + " days"));
     }
     OptionalDouble match = fingerMatch(table);
     table.rejectOthers();
@@ -244,8 +247,8 @@ public final class AgencyProfileReader {
       relaxed.add(
           new RelaxedRule(
               MATCH_RULE,
-              "similarity %.0f".formatted(usual),
-              "similarity %.0f".formatted(match.getAsDouble())));
+              String.format(Locale.ROOT, "similarity %.0f", usual),
+              String.format(Locale.ROOT, "similarity %.0f", match.getAsDouble())));
     }
     return match;
   }
@@ -270,8 +273,8 @@ public final class AgencyProfileReader {
     relaxed.add(
         new RelaxedRule(
             COMPRESSION_RULE,
-            "%s up to %.1f : 1".formatted(format, published),
-            "%s up to %.1f : 1".formatted(format, now)));
+            String.format(Locale.ROOT, "%s up to %.1f : 1", format, published),
+            String.format(Locale.ROOT, "%s up to %.1f : 1", format, now)));
   }
 
   private static List<String> sorted() {

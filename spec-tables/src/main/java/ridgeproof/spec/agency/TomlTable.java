@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -83,7 +84,9 @@ final class TomlTable {
     }
     double number = value.get().doubleValue();
     if (!value.get().isNumber() || !(number >= least && number <= most)) {
-      atValue(key, "%s has to be a number from %.0f to %.0f".formatted(key, least, most));
+      atValue(
+          key,
+          String.format(Locale.ROOT, "%s has to be a number from %.0f to %.0f", key, least, most));
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(number);

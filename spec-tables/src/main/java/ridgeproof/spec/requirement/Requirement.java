@@ -42,6 +42,6 @@ public record Requirement(
   }
 
   public Source source() {
-    return row.source();
+    return kind.source(row);
   }
 }

@@ -1,37 +1,46 @@
 package ridgeproof.spec.requirement;
 
+import ridgeproof.spec.Aspect;
 import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.Presence.Demand;
+import ridgeproof.spec.Source;
 import ridgeproof.spec.ValueRule;
 
 /** What a single requirement of a layout row is about, with the rule that reports it. */
 public enum RequirementKind {
-  MANDATORY("mandatory", "RP-FLD-001", "RP-FLD-002"),
-  FORBIDDEN("forbidden", "RP-FLD-009", "RP-FLD-009"),
-  DEPRECATED("deprecated", "RP-FLD-010", "RP-FLD-010"),
+  MANDATORY("mandatory", "RP-FLD-001", "RP-FLD-002", Aspect.PRESENCE),
+  FORBIDDEN("forbidden", "RP-FLD-009", "RP-FLD-009", Aspect.PRESENCE),
+  DEPRECATED("deprecated", "RP-FLD-010", "RP-FLD-010", Aspect.PRESENCE),
   /** An optional field that is there says something. */
-  NOT_EMPTY("not-empty", "RP-FLD-016", "RP-FLD-016"),
+  NOT_EMPTY("not-empty", "RP-FLD-016", "RP-FLD-016", Aspect.PRESENCE),
   /** The field is only used in the editions that have it. */
-  EDITION("edition", "RP-FLD-011", "RP-FLD-011"),
-  MIN_OCCURS("min-occurs", "RP-FLD-006", "RP-FLD-006"),
-  MAX_OCCURS("max-occurs", "RP-FLD-007", "RP-FLD-007"),
+  EDITION("edition", "RP-FLD-011", "RP-FLD-011", Aspect.PRESENCE),
+  MIN_OCCURS("min-occurs", "RP-FLD-006", "RP-FLD-006", Aspect.OCCURS),
+  MAX_OCCURS("max-occurs", "RP-FLD-007", "RP-FLD-007", Aspect.OCCURS),
   /** No more items in a subfield than the layout has. */
-  ITEMS("items", "RP-FLD-012", "RP-FLD-012"),
-  CHARACTERS("characters", "RP-FLD-005", "RP-FLD-005"),
-  MIN_LENGTH("min-length", "RP-FLD-003", "RP-FLD-003"),
-  MAX_LENGTH("max-length", "RP-FLD-004", "RP-FLD-004"),
-  VALUES("values", "RP-FLD-008", "RP-FLD-008");
+  ITEMS("items", "RP-FLD-012", "RP-FLD-012", Aspect.ITEMS),
+  CHARACTERS("characters", "RP-FLD-005", "RP-FLD-005", Aspect.CHARACTERS),
+  MIN_LENGTH("min-length", "RP-FLD-003", "RP-FLD-003", Aspect.LENGTH),
+  MAX_LENGTH("max-length", "RP-FLD-004", "RP-FLD-004", Aspect.LENGTH),
+  VALUES("values", "RP-FLD-008", "RP-FLD-008", Aspect.VALUES);
 
   private static final String CODE_RULE = "RP-COD-001";
 
   private final String label;
   private final String ofField;
   private final String ofItem;
+  private final Aspect aspect;
 
-  RequirementKind(String label, String ofField, String ofItem) {
+  RequirementKind(String label, String ofField, String ofItem, Aspect aspect) {
     this.label = label;
     this.ofField = ofField;
     this.ofItem = ofItem;
+    this.aspect = aspect;
+  }
+
+  /** Where the row has this requirement from. */
+  public Source source(FieldRow row) {
+    return row.source(aspect);
   }
 
   /** The kind as ids write it, {@code max-length}. */

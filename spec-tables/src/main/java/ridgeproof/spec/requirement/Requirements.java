@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -252,8 +253,8 @@ public final class Requirements {
           return "";
         }
         return row.versions().since() > 0
-            ? "@%04d".formatted(row.versions().since())
-            : "@to%04d".formatted(row.versions().until());
+            ? String.format(Locale.ROOT, "@%04d", row.versions().since())
+            : String.format(Locale.ROOT, "@to%04d", row.versions().until());
       }
     }
   }

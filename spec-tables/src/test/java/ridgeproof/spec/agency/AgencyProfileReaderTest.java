@@ -60,7 +60,7 @@ class AgencyProfileReaderTest {
     assertEquals("tidewater-pilots", profile.name());
     assertEquals(15, profile.prints().size());
     assertEquals(
-        List.of("2.2101", "2.037"),
+        List.of("2.9101", "2.037"),
         profile.fields().stream().map(f -> f.number().toString()).toList());
     assertEquals(Map.of("WSQ", 16.0), profile.limits().compression());
     assertEquals(Set.of(500), profile.limits().resolutions());

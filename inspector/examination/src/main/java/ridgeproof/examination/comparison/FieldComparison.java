@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.transaction.Field;
 import ridgeproof.transaction.Item;
@@ -58,16 +60,11 @@ final class FieldComparison {
   private void compare(FieldNumber number, List<Field> first, List<Field> second) {
     for (int i = 0; i < Math.max(first.size(), second.size()); i++) {
       if (i >= second.size()) {
-        add(number, OptionalInt.empty(), OptionalInt.empty(), whole(first.get(i)), null);
+        add(number, Text.of(first.get(i)), null);
       } else if (i >= first.size()) {
-        add(number, OptionalInt.empty(), OptionalInt.empty(), null, whole(second.get(i)));
+        add(number, null, Text.of(second.get(i)));
       } else if (first.get(i).isData() != second.get(i).isData()) {
-        add(
-            number,
-            OptionalInt.empty(),
-            OptionalInt.empty(),
-            whole(first.get(i)),
-            whole(second.get(i)));
+        add(number, Text.of(first.get(i)), Text.of(second.get(i)));
       } else if (first.get(i).isData()) {
         data(number, first.get(i), second.get(i));
       } else {
@@ -80,12 +77,7 @@ final class FieldComparison {
     boolean image = images && first == dataOf(inFirst) && second == dataOf(inSecond);
     boolean same = inFirst.dataOf(first).asBuffer().equals(inSecond.dataOf(second).asBuffer());
     if (!image && !same) {
-      add(
-          number,
-          OptionalInt.empty(),
-          OptionalInt.empty(),
-          whole(first),
-          second.value().length() + " other bytes of data");
+      add(number, Text.of(first), new Text(second.value().length() + " other bytes of data", 0));
     }
   }
 
@@ -120,8 +112,8 @@ final class FieldComparison {
             number,
             place,
             OptionalInt.empty(),
-            inFirst ? joined(first.get(i)) : null,
-            inSecond ? joined(second.get(i)) : null);
+            inFirst ? Text.of(first.get(i)) : null,
+            inSecond ? Text.of(second.get(i)) : null);
       }
     }
   }
@@ -132,7 +124,12 @@ final class FieldComparison {
       String left = item <= first.items().size() ? first.text(item) : null;
       String right = item <= second.items().size() ? second.text(item) : null;
       if (left == null || !left.equals(right)) {
-        add(number, place, most == 1 ? OptionalInt.empty() : OptionalInt.of(item), left, right);
+        add(
+            number,
+            place,
+            most == 1 ? OptionalInt.empty() : OptionalInt.of(item),
+            left == null ? null : new Text(left, item),
+            right == null ? null : new Text(right, item));
       }
     }
   }
@@ -145,25 +142,42 @@ final class FieldComparison {
     return subfield.items().stream().map(Item::text).toList();
   }
 
-  private static String joined(Subfield subfield) {
-    return String.join(" | ", texts(subfield));
+  /**
+   * What a field, subfield or item says.
+   *
+   * @param items the highest number of an item in it; 0 where it only says how long data is
+   */
+  private record Text(String text, int items) {
+
+    static Text of(Subfield subfield) {
+      return new Text(String.join(" | ", texts(subfield)), subfield.items().size());
+    }
+
+    static Text of(Field field) {
+      if (field.isData()) {
+        return new Text(field.value().length() + " bytes of data", 0);
+      }
+      List<Text> parts = field.subfields().stream().map(Text::of).toList();
+      return new Text(
+          String.join(" || ", parts.stream().map(Text::text).toList()),
+          parts.stream().mapToInt(Text::items).max().orElse(0));
+    }
   }
 
-  private static String whole(Field field) {
-    return field.isData()
-        ? field.value().length() + " bytes of data"
-        : String.join(" || ", field.subfields().stream().map(FieldComparison::joined).toList());
+  private void add(FieldNumber number, Text first, Text second) {
+    add(number, OptionalInt.empty(), OptionalInt.empty(), first, second);
   }
 
   private void add(
-      FieldNumber number, OptionalInt subfield, OptionalInt item, String first, String second) {
+      FieldNumber number, OptionalInt subfield, OptionalInt item, Text first, Text second) {
     differences.add(
         new ValueDifference(
             number,
             subfield,
             item,
-            Optional.ofNullable(first),
-            Optional.ofNullable(second),
+            Optional.ofNullable(first).map(Text::text),
+            Optional.ofNullable(second).map(Text::text),
+            Stream.of(first, second).filter(Objects::nonNull).mapToInt(Text::items).max().orElse(0),
             ignored.contains(number)));
   }
 }

@@ -11,6 +11,7 @@ import ridgeproof.ridges.FingerAnswer.Verdict;
 import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.Minutiae;
 import ridgeproof.ridges.SequenceCheck;
+import ridgeproof.ridges.SequenceLimits;
 
 /**
  * Asks whether two images show the same fingers. Lack of a match says nothing; only a clear match
@@ -21,15 +22,15 @@ final class FingerQuestion {
 
   private final FingerPrints first;
   private final FingerPrints second;
-  private final double threshold;
+  private final SequenceLimits limits;
 
   /**
-   * @param threshold similarity from which two prints count as of one finger
+   * @param limits from which similarity two prints count as of one finger
    */
-  FingerQuestion(FingerPrints first, FingerPrints second, double threshold) {
+  FingerQuestion(FingerPrints first, FingerPrints second, SequenceLimits limits) {
     this.first = first;
     this.second = second;
-    this.threshold = threshold;
+    this.limits = limits;
   }
 
   FingerComparison answer(ExaminedImage left, ExaminedImage right) {
@@ -48,7 +49,7 @@ final class FingerQuestion {
         continue;
       }
       double similarity = similarity(first.of(left).get(finger), second.of(right).get(finger));
-      if (similarity >= threshold) {
+      if (similarity >= limits.threshold()) {
         answers.put(finger, PrintComparison.same(finger, similarity));
       } else {
         unlike.put(finger, similarity);
@@ -88,8 +89,8 @@ final class FingerQuestion {
     ofLeft.keySet().retainAll(unlike.keySet());
     ofRight.keySet().retainAll(unlike.keySet());
     return List.of(
-        byFinger(SequenceCheck.check(first.all(left), ofRight, threshold).answers()),
-        byFinger(SequenceCheck.check(second.all(right), ofLeft, threshold).answers()));
+        byFinger(SequenceCheck.check(first.all(left), ofRight, limits).answers()),
+        byFinger(SequenceCheck.check(second.all(right), ofLeft, limits).answers()));
   }
 
   private static Map<FingerPosition, FingerAnswer> byFinger(List<FingerAnswer> answers) {

@@ -8,6 +8,8 @@ import ridgeproof.examination.Depth;
 import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.MatchLimits;
+import ridgeproof.ridges.SequenceLimits;
 import ridgeproof.transaction.ByteRange;
 import ridgeproof.transaction.LogicalRecord;
 
@@ -21,7 +23,7 @@ final class PairComparison {
   private final ImageComparison images;
   private final FingerPrints firstPrints;
   private final FingerPrints secondPrints;
-  private final double threshold;
+  private final SequenceLimits limits;
 
   PairComparison(
       FindingsReport first,
@@ -36,7 +38,7 @@ final class PairComparison {
     this.images = new ImageComparison(extraction, depth != Depth.STRUCTURE);
     this.firstPrints = new FingerPrints(first, extraction);
     this.secondPrints = new FingerPrints(second, extraction);
-    this.threshold = first.tables().pixelLimits().value("finger-match");
+    this.limits = MatchLimits.usual(first.tables());
   }
 
   List<RecordPair> of(RecordPairing pairing) {
@@ -51,7 +53,7 @@ final class PairComparison {
     List<RecordPair> asking = pairs.stream().filter(this::asksForFingers).toList();
     firstPrints.measure(asking.stream().map(this::left).toList());
     secondPrints.measure(asking.stream().map(this::right).toList());
-    FingerQuestion question = new FingerQuestion(firstPrints, secondPrints, threshold);
+    FingerQuestion question = new FingerQuestion(firstPrints, secondPrints, limits);
     return pairs.stream()
         .map(
             pair ->

@@ -7,6 +7,7 @@ import java.util.Optional;
 import ridgeproof.examination.Depth;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.cause.Repetitions;
 import ridgeproof.finding.Finding;
 import ridgeproof.transaction.LogicalRecord;
 import ridgeproof.transaction.Transaction;
@@ -52,7 +53,7 @@ public record TransactionComparison(
       IgnoredFields ignored) {
     Depth depth = first.depth().compareTo(second.depth()) < 0 ? first.depth() : second.depth();
     RecordPairing pairing = new RecordPairing(first, second);
-    List<Finding> lost = without(first.findings(), second.findings());
+    List<Finding> lost = without(first.unexplained(), second.unexplained());
     return new TransactionComparison(
         first,
         second,
@@ -62,9 +63,9 @@ public record TransactionComparison(
         new PairComparison(first, second, extraction, ignored, depth).of(pairing),
         pairing.removed(),
         pairing.added(),
-        without(second.findings(), first.findings()),
-        lost,
-        first.findings().size() - lost.size(),
+        Repetitions.gathered(without(second.unexplained(), first.unexplained())),
+        Repetitions.gathered(lost),
+        Repetitions.gathered(without(first.unexplained(), lost)).size(),
         refers(second.transaction(), first.transaction()),
         refers(first.transaction(), second.transaction()));
   }

@@ -13,6 +13,7 @@ import ridgeproof.spec.FieldNumber;
  * @param first the text in the first transaction, items separated by " | "; empty where it is not
  *     there
  * @param second as the first, of the second transaction
+ * @param items the highest number of an item in the texts; 0 where they only say how long data is
  * @param ignored whether it was asked not to count
  */
 public record ValueDifference(
@@ -21,4 +22,5 @@ public record ValueDifference(
     OptionalInt item,
     Optional<String> first,
     Optional<String> second,
+    int items,
     boolean ignored) {}

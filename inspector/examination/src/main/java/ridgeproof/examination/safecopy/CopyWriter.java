@@ -207,7 +207,7 @@ final class CopyWriter {
   /** The subfields of features that the examination found out of place. */
   private Set<Integer> displaced(LogicalRecord record, Field field) {
     Set<Integer> displaced = new HashSet<>();
-    for (Finding finding : original.findings()) {
+    for (Finding finding : original.unexplained()) {
       if (finding.location().record().orElse(0) == record.ordinal()
           && finding.location().field().equals(Optional.of(field.number()))) {
         finding.location().subfield().ifPresent(displaced::add);

@@ -69,9 +69,9 @@ public record FindingChange(Finding finding, Reason reason) {
   /** The findings of the one that the other has no like of. */
   static List<FindingChange> missing(FindingsReport from, FindingsReport in) {
     Map<Key, Integer> there = new HashMap<>();
-    in.findings().forEach(finding -> there.merge(Key.of(finding), 1, Integer::sum));
+    in.unexplained().forEach(finding -> there.merge(Key.of(finding), 1, Integer::sum));
     List<FindingChange> missing = new ArrayList<>();
-    for (Finding finding : from.findings()) {
+    for (Finding finding : from.unexplained()) {
       if (there.merge(Key.of(finding), -1, Integer::sum) < 0) {
         missing.add(new FindingChange(finding, reason(finding)));
       }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -106,7 +107,7 @@ final class SyntheticDates {
     for (int i = 0; i < ends.length; i++) {
       String part = clock.substring(2 * i, 2 * i + 2);
       boolean possible = Integer.parseInt(part) < ends[i];
-      made.append(possible ? "%02d".formatted(random.nextInt(ends[i])) : part);
+      made.append(possible ? String.format(Locale.ROOT, "%02d", random.nextInt(ends[i])) : part);
     }
     return made.toString();
   }
@@ -127,9 +128,9 @@ final class SyntheticDates {
 
   private static String written(LocalDate date, int[] form) {
     char[] text = new char[8];
-    put(text, form[0], "%04d".formatted(date.getYear()));
-    put(text, form[1], "%02d".formatted(date.getMonthValue()));
-    put(text, form[2], "%02d".formatted(date.getDayOfMonth()));
+    put(text, form[0], String.format(Locale.ROOT, "%04d", date.getYear()));
+    put(text, form[1], String.format(Locale.ROOT, "%02d", date.getMonthValue()));
+    put(text, form[2], String.format(Locale.ROOT, "%02d", date.getDayOfMonth()));
     return new String(text);
   }
 
@@ -149,7 +150,7 @@ final class SyntheticDates {
       int newYear = year / 100 * 100 + random.nextInt(100);
       int newMonth = monthExists ? 1 + random.nextInt(12) : month;
       int newDay = day >= 1 && day <= 28 ? 1 + random.nextInt(28) : otherDay(day, random);
-      other = "%04d%02d%02d".formatted(newYear, newMonth, newDay);
+      other = String.format(Locale.ROOT, "%04d%02d%02d", newYear, newMonth, newDay);
     }
     return other;
   }

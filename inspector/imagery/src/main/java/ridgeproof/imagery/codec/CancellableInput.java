@@ -19,6 +19,7 @@ final class CancellableInput extends ImageInputStreamImpl {
   private final ByteBuffer bytes;
   private final long paddedEnd;
   private int readsAtEnd;
+  private volatile int farthest;
   private boolean readPastEnd;
   private volatile boolean cancelled;
 
@@ -35,6 +36,11 @@ final class CancellableInput extends ImageInputStreamImpl {
     return readPastEnd;
   }
 
+  /** The position behind the last byte that was read. */
+  int farthest() {
+    return farthest;
+  }
+
   void cancel() {
     cancelled = true;
   }
@@ -45,7 +51,9 @@ final class CancellableInput extends ImageInputStreamImpl {
     if (streamPos >= bytes.limit()) {
       return padding(1) == 1 ? 0 : ended();
     }
-    return bytes.get((int) streamPos++) & 0xFF;
+    int value = bytes.get((int) streamPos++) & 0xFF;
+    farthest = Math.max(farthest, (int) streamPos);
+    return value;
   }
 
   @Override
@@ -62,6 +70,7 @@ final class CancellableInput extends ImageInputStreamImpl {
     }
     bytes.get((int) streamPos, target, offset, count);
     streamPos += count;
+    farthest = Math.max(farthest, (int) streamPos);
     return count;
   }
 

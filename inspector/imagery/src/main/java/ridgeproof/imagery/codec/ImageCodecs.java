@@ -34,6 +34,12 @@ public final class ImageCodecs {
     return new ImageCodecs(more);
   }
 
+  /** Why an image is refused by what its header states, before any work, if so. */
+  public static Optional<ImageDefect> refusal(
+      ByteSource codestream, ImageHeader header, DecodingLimits limits) {
+    return SizeCheck.refusal(codestream, header, limits);
+  }
+
   /**
    * Decodes an image.
    *
@@ -43,7 +49,7 @@ public final class ImageCodecs {
    */
   public Decoding decode(
       ByteSource codestream, ImageHeader header, StatedSize stated, DecodingLimits limits) {
-    Optional<ImageDefect> refusal = SizeCheck.refusal(codestream, header, limits);
+    Optional<ImageDefect> refusal = refusal(codestream, header, limits);
     if (refusal.isPresent()) {
       return Decoding.failed(refusal.get());
     }

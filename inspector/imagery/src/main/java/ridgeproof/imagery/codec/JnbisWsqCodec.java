@@ -32,7 +32,7 @@ public final class JnbisWsqCodec implements ImageCodec {
     }
     // It cannot be stopped: past the time limit its daemon thread runs out by itself.
     return TimedDecoding.run(
-        () -> decoded(codestream, header), () -> {}, codestream.origin(), limits);
+        () -> decoded(codestream, header), () -> {}, codestream.origin(), () -> "", limits);
   }
 
   private static Decoding decoded(ByteSource codestream, ImageHeader header) {

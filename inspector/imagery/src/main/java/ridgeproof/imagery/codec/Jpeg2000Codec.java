@@ -25,10 +25,10 @@ public final class Jpeg2000Codec implements ImageCodec {
 
   /**
    * JJ2000 can loop over these without reading, so that nothing stops it: a marker code in a packet
-   * header, and packed packet headers (rare) that are cut off.
+   * header, and packed packet headers (rare) that are cut off. Packets without end take its memory.
    */
   private static final Set<String> ENDLESS =
-      Set.of("marker codes within coded data", "packed packet headers");
+      Set.of("marker codes within coded data", "packed packet headers", "more packets than bytes");
 
   @Override
   public Set<ImageFormat> formats() {

@@ -1,6 +1,7 @@
 package ridgeproof.imagery.codec;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.imagery.Decoding;
@@ -28,7 +29,8 @@ public final class RawCodec implements ImageCodec {
     int offset = pixels.origin();
     int bits = stated.bitsPerPixel();
     if (stated.width() < 1 || stated.height() < 1) {
-      return damaged(offset, "%d x %d pixels".formatted(stated.width(), stated.height()));
+      return damaged(
+          offset, String.format(Locale.ROOT, "%d x %d pixels", stated.width(), stated.height()));
     }
     if (bits != 1 && bits != 8 && bits != 16 && bits != 24) {
       return damaged(offset, bits + " bits for each pixel");

@@ -3,6 +3,7 @@ package ridgeproof.imagery.codec;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
@@ -54,14 +55,33 @@ final class ReaderDecoding {
 
   static Decoding run(ByteSource codestream, ReaderSource readers, DecodingLimits limits) {
     ReaderDecoding decoding = new ReaderDecoding(codestream, readers, limits);
-    return TimedDecoding.run(decoding::decode, decoding::cancel, codestream.origin(), limits);
+    return TimedDecoding.run(
+        decoding::decode, decoding::cancel, codestream.origin(), decoding::progress, limits);
+  }
+
+  /** How far the library has read, which is shortly behind what it stumbled over. */
+  private int place() {
+    return codestream.origin() + Math.min(input.farthest(), codestream.length());
+  }
+
+  private String progress() {
+    return String.format(
+        Locale.ROOT,
+        ", having read %d of %d bytes",
+        place() - codestream.origin(),
+        codestream.length());
   }
 
   private void cancel() {
     input.cancel();
     ImageReader running = reader;
-    if (running != null) {
+    if (running == null) {
+      return;
+    }
+    try {
       running.abort();
+    } catch (IllegalStateException e) {
+      // The JDK's JPEG reader lets no other thread abort it; its next read of the input fails.
     }
   }
 
@@ -92,7 +112,7 @@ final class ReaderDecoding {
     if (warnings.size() < MAX_WARNINGS && !HARMLESS.matcher(warning).find()) {
       warnings.add(
           new ImageDefect(
-              Kind.DAMAGE, codestream.origin(), "the decoder warns of damaged image data"));
+              Kind.DAMAGE, place(), "the decoder warns of damaged image data up to here"));
     }
   }
 }

@@ -1,5 +1,6 @@
 package ridgeproof.imagery.codec;
 
+import java.util.Locale;
 import java.util.Optional;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.ImageDefect;
@@ -42,8 +43,12 @@ final class SizeCheck {
     long pixels = (long) header.width() * header.height();
     if (pixels > mostPixels(codestream, header)) {
       String detail =
-          "states %d x %d pixels, more than %d bytes can hold"
-              .formatted(header.width(), header.height(), codestream.length());
+          String.format(
+              Locale.ROOT,
+              "states %d x %d pixels, more than %d bytes can hold",
+              header.width(),
+              header.height(),
+              codestream.length());
       return Optional.of(new ImageDefect(Kind.DAMAGE, offset, detail));
     }
     return refusal(header.width(), header.height(), offset, limits);
@@ -56,7 +61,9 @@ final class SizeCheck {
     return width * height > most
         ? Optional.of(
             new ImageDefect(
-                Kind.LIMIT, offset, "%d x %d pixels, more than %d".formatted(width, height, most)))
+                Kind.LIMIT,
+                offset,
+                String.format(Locale.ROOT, "%d x %d pixels, more than %d", width, height, most)))
         : Optional.empty();
   }
 

@@ -6,6 +6,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
 import ridgeproof.imagery.Decoding;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.ImageDefect;
@@ -25,9 +26,15 @@ final class TimedDecoding {
    * Runs the work on a thread of its own.
    *
    * @param offset of the codestream, for a defect
+   * @param progress how far the work came, in words that follow what went wrong
    * @param cancel stops the work from another thread
    */
-  static Decoding run(Callable<Decoding> work, Runnable cancel, int offset, DecodingLimits limits) {
+  static Decoding run(
+      Callable<Decoding> work,
+      Runnable cancel,
+      int offset,
+      Supplier<String> progress,
+      DecodingLimits limits) {
     FutureTask<Decoding> task = new FutureTask<>(work);
     Thread thread = new Thread(null, task, THREAD_NAME, STACK_BYTES);
     thread.setDaemon(true);
@@ -45,7 +52,18 @@ final class TimedDecoding {
       Thread.currentThread().interrupt();
       return Decoding.failed(new ImageDefect(Kind.LIMIT, offset, "decoding was interrupted"));
     } catch (ExecutionException e) {
-      return Decoding.failed(new ImageDefect(Kind.DAMAGE, offset, reason(e.getCause())));
+      rethrowOutOfMemory(e.getCause());
+      return Decoding.failed(
+          new ImageDefect(Kind.DAMAGE, offset, reason(e.getCause()) + progress.get()));
+    }
+  }
+
+  /** A finding would make the verdict depend on the memory of a machine. */
+  private static void rethrowOutOfMemory(Throwable failure) {
+    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      if (cause instanceof OutOfMemoryError tooLittle) {
+        throw tooLittle;
+      }
     }
   }
 
@@ -56,9 +74,6 @@ final class TimedDecoding {
 
   /** A library's own words could quote the file, so only the kind of failure is told. */
   private static String reason(Throwable failure) {
-    if (failure instanceof OutOfMemoryError) {
-      return "decoding needs more memory than there is";
-    }
     if (failure instanceof StackOverflowError) {
       return "decoding nests too deep";
     }

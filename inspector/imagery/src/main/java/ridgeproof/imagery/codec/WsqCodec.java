@@ -37,7 +37,7 @@ public final class WsqCodec implements ImageCodec {
     ImageDefect.Kind kind =
         switch (defect.kind()) {
           case TRAILING_BYTES -> ImageDefect.Kind.TRAILING_BYTES;
-          case SIZE_OVER_LIMIT, OUT_OF_MEMORY, TIME_LIMIT, CANCELLED -> ImageDefect.Kind.LIMIT;
+          case SIZE_OVER_LIMIT, TIME_LIMIT, CANCELLED -> ImageDefect.Kind.LIMIT;
           default -> ImageDefect.Kind.DAMAGE;
         };
     return new ImageDefect(kind, defect.offset(), defect.detail());

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
@@ -29,6 +30,7 @@ final class HeaderDraft {
   int components;
   Optional<PixelDensity> density = Optional.empty();
   Optional<Boolean> lossless = Optional.empty();
+  OptionalDouble quantizerRate = OptionalDouble.empty();
   private int end;
   private final Map<String, String> comments = new LinkedHashMap<>();
   private final Map<String, String> facts = new LinkedHashMap<>();
@@ -115,6 +117,7 @@ final class HeaderDraft {
         components,
         density,
         lossless,
+        quantizerRate,
         new ByteRange(source.origin(), end),
         Collections.unmodifiableMap(comments),
         Collections.unmodifiableMap(facts),

@@ -1,5 +1,6 @@
 package ridgeproof.imagery.header;
 
+import java.util.Locale;
 import java.util.Optional;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
@@ -175,7 +176,7 @@ final class Jp2BoxReader {
     double horizontal = perMetre(at + 4, at + 9);
     draft.fact(
         capture ? "capture resolution" : "display resolution",
-        "%s x %s per metre".formatted(horizontal, vertical));
+        String.format(Locale.ROOT, "%s x %s per metre", horizontal, vertical));
     if (capture && !captureDensitySeen) {
       captureDensitySeen = true;
       draft.density = Optional.empty();
@@ -202,8 +203,13 @@ final class Jp2BoxReader {
     if (draft.width > 0 && boxWidth > 0 && (boxWidth != draft.width || boxHeight != draft.height)) {
       draft.damage(
           box.content(),
-          "the image header box says %d x %d pixels, the codestream %d x %d"
-              .formatted(boxWidth, boxHeight, draft.width, draft.height));
+          String.format(
+              Locale.ROOT,
+              "the image header box says %d x %d pixels, the codestream %d x %d",
+              boxWidth,
+              boxHeight,
+              draft.width,
+              draft.height));
     }
   }
 }

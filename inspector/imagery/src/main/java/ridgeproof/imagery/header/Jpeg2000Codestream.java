@@ -11,6 +11,7 @@ final class Jpeg2000Codestream {
 
   private static final int SIZ = 0xFF51;
   private static final int COD = 0xFF52;
+  private static final int COC = 0xFF53;
   private static final int COM = 0xFF64;
   private static final int PPM = 0xFF60;
   private static final int PPT = 0xFF61;
@@ -21,6 +22,7 @@ final class Jpeg2000Codestream {
   private static final int EOC = 0xFFD9;
   private static final String PACKED_HEADERS = "packed packet headers";
   private static final String IMPOSSIBLE_CODES = "marker codes within coded data";
+  private static final String TOO_MANY_PACKETS = "more packets than bytes";
   private static final int SOT_BYTES = 12;
 
   /** Isot has 16 bits (T.800 A.4.2). */
@@ -111,7 +113,11 @@ final class Jpeg2000Codestream {
     packedHeaders(marker);
     switch (marker) {
       case SIZ -> size(body);
-      case COD -> coding(body);
+      case COD -> {
+        coding(body);
+        packets(marker, body);
+      }
+      case COC -> packets(marker, body);
       case COM -> comment(body);
       default -> {}
     }
@@ -166,6 +172,28 @@ final class Jpeg2000Codestream {
       case 0 -> wavelet("irreversible 9/7", false);
       case 1 -> wavelet("reversible 5/3", true);
       default -> draft.damage(position, "states a wavelet transform that cannot be");
+    }
+  }
+
+  /** Each packet has a header of at least a byte (T.800 B.10): more than there are bytes lie. */
+  private void packets(int marker, ByteSource body) {
+    int component = draft.components < 257 ? 1 : 2;
+    int style = marker == COD ? 0 : component;
+    int levelsAt = marker == COD ? 5 : component + 1;
+    int sizes = levelsAt + 5;
+    if (!body.has(0, sizes) || (body.byteAt(style) & 1) == 0) {
+      return;
+    }
+    int levels = body.byteAt(levelsAt);
+    long packets = 0;
+    for (int i = 0; i <= levels && body.has(sizes + i, 1); i++) {
+      int across = levels - i + (body.byteAt(sizes + i) & 0xF);
+      int down = levels - i + (body.byteAt(sizes + i) >> 4);
+      packets += (((long) draft.width >> across) + 1) * (((long) draft.height >> down) + 1);
+    }
+    if (packets > limit) {
+      draft.damage(position, "states " + packets + " packets, more than there are bytes");
+      draft.fact(TOO_MANY_PACKETS, "stated");
     }
   }
 
@@ -231,6 +259,9 @@ final class Jpeg2000Codestream {
         return false;
       }
       packedHeaders(marker);
+      if ((marker == COD || marker == COC) && has(2 + length)) {
+        packets(marker, source.slice(position + 4, length - 2));
+      }
       position += 2 + length;
     }
     if (!has(2) || source.uint16At(position) != SOD) {

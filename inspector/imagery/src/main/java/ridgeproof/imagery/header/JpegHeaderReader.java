@@ -1,8 +1,11 @@
 package ridgeproof.imagery.header;
 
 import java.util.BitSet;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.StringJoiner;
+import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.PixelDensity;
@@ -34,6 +37,7 @@ final class JpegHeaderReader {
   private final RestartCount restarts;
   private final BitSet quantizationTables = new BitSet();
   private final BitSet huffmanTables = new BitSet();
+  private OptionalInt tableOfSecondClass = OptionalInt.empty();
   private final BitSet wantedQuantization = new BitSet();
   private Optional<JpegProcess> process = Optional.empty();
   private int scans;
@@ -211,6 +215,9 @@ final class JpegHeaderReader {
         return;
       }
       huffmanTables.set(body.byteAt(at));
+      if (body.byteAt(at) >> 4 == 1 && tableOfSecondClass.isEmpty()) {
+        tableOfSecondClass = OptionalInt.of(body.origin() + at - draft.source.origin());
+      }
       at += 17 + values;
     }
   }
@@ -231,7 +238,8 @@ final class JpegHeaderReader {
     if (!body.startsWith(0, 'J', 'F', 'I', 'F', 0) || !body.has(0, 12)) {
       return;
     }
-    draft.fact("JFIF version", "%d.%02d".formatted(body.byteAt(5), body.byteAt(6)));
+    draft.fact(
+        "JFIF version", String.format(Locale.ROOT, "%d.%02d", body.byteAt(5), body.byteAt(6)));
     int horizontal = body.uint16At(8);
     int vertical = body.uint16At(10);
     switch (body.byteAt(7)) {
@@ -276,6 +284,13 @@ final class JpegHeaderReader {
     }
     if (scans == 0) {
       draft.damage(0, "holds no scan (SOS)");
+    }
+    // Lossless coding knows tables of class 0 alone (T.81 B.2.4.2); an old encoder writes 1.
+    if (process.filter(JpegProcess::isLossless).isPresent() && tableOfSecondClass.isPresent()) {
+      draft.add(
+          ImageDefect.Kind.ODDITY,
+          tableOfSecondClass.getAsInt(),
+          "a Huffman table (DHT) of class 1 in a lossless JPEG");
     }
     if (draft.lossless.isEmpty() && process.filter(p -> !p.isLossless()).isPresent()) {
       draft.lossless = Optional.of(false);

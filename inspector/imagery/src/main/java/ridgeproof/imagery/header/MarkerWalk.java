@@ -1,5 +1,6 @@
 package ridgeproof.imagery.header;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import ridgeproof.transaction.ByteSource;
@@ -102,6 +103,6 @@ final class MarkerWalk {
   }
 
   private static String name(int code) {
-    return "FF%02X".formatted(code);
+    return String.format(Locale.ROOT, "FF%02X", code);
   }
 }

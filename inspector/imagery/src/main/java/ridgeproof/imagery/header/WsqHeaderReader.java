@@ -1,5 +1,6 @@
 package ridgeproof.imagery.header;
 
+import java.util.Locale;
 import java.util.Optional;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
@@ -26,6 +27,10 @@ final class WsqHeaderReader {
 
   ImageHeader read() {
     draft.lossless = Optional.of(false);
+    draft.quantizerRate = codestream.quantizerRate();
+    draft.quantizerRate.ifPresent(
+        rate ->
+            draft.fact("rate of the quantizer", String.format(Locale.ROOT, "%.2f bit/px", rate)));
     codestream.frame().ifPresent(this::frame);
     for (WsqComment comment : codestream.comments()) {
       NistComment.keep(draft, comment.text());

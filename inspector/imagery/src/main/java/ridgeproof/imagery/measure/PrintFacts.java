@@ -14,6 +14,7 @@ import ridgeproof.imagery.measure.BlockGrid.Kind;
  * @param bare gray levels of the blocks that show nothing
  * @param padding lines of one gray level at the edges
  * @param ridges nothing where no ridges were found
+ * @param enlargement whether it was scanned at half its resolution
  */
 public record PrintFacts(
     GrayHistogram all,
@@ -21,7 +22,8 @@ public record PrintFacts(
     GrayHistogram fading,
     GrayHistogram bare,
     EdgePadding padding,
-    Optional<RidgePeriod> ridges) {
+    Optional<RidgePeriod> ridges,
+    Enlargement enlargement) {
 
   public static PrintFacts of(GrayImage image) {
     BlockGrid grid = BlockGrid.of(image);
@@ -31,7 +33,8 @@ public record PrintFacts(
         grid.histogram(Kind.FADING),
         grid.histogram(Kind.BARE),
         EdgePadding.of(image),
-        RidgePeriod.of(image, grid));
+        RidgePeriod.of(image, grid),
+        Enlargement.of(image));
   }
 
   /** Gray levels of everything that shows something. */

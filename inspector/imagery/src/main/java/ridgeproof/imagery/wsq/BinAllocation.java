@@ -10,15 +10,15 @@ import java.util.List;
 final class BinAllocation {
 
   private static final int CODED = WaveletAnalysis.CODED_SUBBANDS;
-  private static final int LOWEST_BANDS = 4;
+  static final int LOWEST_BANDS = 4;
   private static final int FIRST_OF_LARGE_BANDS = 51;
   private static final double LEAST_VARIANCE = 1.01;
   private static final double FLAT_IMAGE = 20000;
-  private static final double LOADING_FACTOR = 2.5;
+  static final double LOADING_FACTOR = 2.5;
   private static final double WIDEST_IN_DEVIATIONS = 5;
 
   /** Keeps quantized values within 16 bits when few subbands share a high rate; our own limit. */
-  private static final double NARROWEST = 0.25;
+  static final double NARROWEST = 0.25;
 
   private static final double ZERO_BIN_RATIO = 1.2;
   private static final double BIN_CENTER = 0.44;
@@ -85,12 +85,16 @@ final class BinAllocation {
     double[] widths = new double[SubbandTree.SUBBANDS];
     for (int subband = 0; subband < CODED; subband++) {
       if (variances[subband] >= LEAST_VARIANCE) {
-        double weight =
-            subband < FIRST_OF_LARGE_BANDS ? 1 : LARGE_BAND_WEIGHTS[subband - FIRST_OF_LARGE_BANDS];
-        widths[subband] = subband < LOWEST_BANDS ? 1 : 10 / (weight * Math.log(variances[subband]));
+        widths[subband] =
+            subband < LOWEST_BANDS ? 1 : 10 / (weight(subband) * Math.log(variances[subband]));
       }
     }
     return widths;
+  }
+
+  /** How much finer than others a large subband is quantized. */
+  static double weight(int subband) {
+    return subband < FIRST_OF_LARGE_BANDS ? 1 : LARGE_BAND_WEIGHTS[subband - FIRST_OF_LARGE_BANDS];
   }
 
   private static double divisor(double[] variances, double[] relative, double bitsPerPixel) {
@@ -126,7 +130,7 @@ final class BinAllocation {
     return divisor;
   }
 
-  private static double shareOfPixels(int subband) {
+  static double shareOfPixels(int subband) {
     if (subband < LOWEST_BANDS) {
       return 1.0 / 1024;
     }

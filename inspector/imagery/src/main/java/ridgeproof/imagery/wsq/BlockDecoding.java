@@ -13,6 +13,7 @@ import ridgeproof.imagery.wsq.EntropyDecoder.End;
 final class BlockDecoding {
 
   private static final int[] LAST_SUBBANDS = {18, 51, 63};
+  private static final int MOST_DEFECTS = 100;
 
   private final WsqCodestream codestream;
   private final byte[] bytes;
@@ -120,7 +121,9 @@ final class BlockDecoding {
   }
 
   private void report(Kind kind, int offset, String detail) {
-    defects.add(new CodestreamDefect(kind, offset, detail));
+    if (defects.size() < MOST_DEFECTS) {
+      defects.add(new CodestreamDefect(kind, offset, detail));
+    }
   }
 
   private boolean areAllOfLength() {

@@ -49,8 +49,6 @@ public record CodestreamDefect(Kind kind, int offset, String detail) {
     SIZE_OVER_LIMIT,
     /** More pixels than the bytes at hand can code. */
     SIZE_IMPLAUSIBLE,
-    /** Less memory at hand than the image needs. */
-    OUT_OF_MEMORY,
     /** The caller's deadline passed. */
     TIME_LIMIT,
     /** The caller cancelled. */

@@ -11,6 +11,9 @@ final class CoefficientPlane {
   /** Quantized values that one symbol can code are looked up, from {@code -ZERO_VALUE} on. */
   static final int LOOKUP = 256;
 
+  /** No gray level changes by as little, and denormal numbers make every step many times slower. */
+  private static final double NOTHING = 1e-20;
+
   private final SubbandTree tree;
   private final Quantization quantization;
   private final double[] factors = new double[SubbandTree.SUBBANDS];
@@ -69,7 +72,8 @@ final class CoefficientPlane {
   }
 
   float coefficient(int subband, int quantized) {
-    return (float) (quantization.coefficient(subband, quantized) * factors[subband]);
+    double value = quantization.coefficient(subband, quantized) * factors[subband];
+    return Math.abs(value) < NOTHING ? 0 : (float) value;
   }
 
   /** One subband, or null when it is zero everywhere. */

@@ -3,6 +3,7 @@ package ridgeproof.imagery.wsq;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -15,6 +16,7 @@ final class MarkerWalk {
   private static final int MARKER_BYTES = 2;
   private static final int LENGTH_BYTES = 2;
   private static final int BODY = MARKER_BYTES + LENGTH_BYTES;
+  private static final int MOST_DEFECTS = 100;
 
   private final ByteSource source;
   private final List<WsqSegment> segments = new ArrayList<>();
@@ -116,7 +118,8 @@ final class MarkerWalk {
     int next = nextMarker(position + 1);
     int end = next < 0 ? source.length() : next;
     if (code >> 8 == 0xFF) {
-      report(Kind.UNKNOWN_MARKER, position, String.format("no WSQ marker: %04X", code));
+      report(
+          Kind.UNKNOWN_MARKER, position, String.format(Locale.ROOT, "no WSQ marker: %04X", code));
     } else {
       report(Kind.STRAY_BYTES, position, end - position + " bytes that belong to no segment");
     }
@@ -211,7 +214,7 @@ final class MarkerWalk {
     if (read.isPresent()) {
       transform = read.get();
     } else {
-      report(Kind.BAD_TABLE, position, "filter lengths that make no pair");
+      report(Kind.BAD_TABLE, position, "filter lengths that make no pair of wavelet filters");
     }
   }
 
@@ -259,7 +262,7 @@ final class MarkerWalk {
         report(
             Kind.UNKNOWN_MARKER,
             ff,
-            String.format("%04X inside block %d", codeAt(ff), blocks.size() + 1));
+            String.format(Locale.ROOT, "%04X inside block %d", codeAt(ff), blocks.size() + 1));
         unknownReported = true;
       }
       at = ff + (source.byteAt(ff + 1) == 0xFF ? 1 : MARKER_BYTES);
@@ -299,6 +302,9 @@ final class MarkerWalk {
   }
 
   private void report(Kind kind, int position, String detail) {
-    defects.add(new CodestreamDefect(kind, source.origin() + position, detail));
+    // Bytes of another kind would fill memory with defects; a hundred tell as much.
+    if (defects.size() < MOST_DEFECTS) {
+      defects.add(new CodestreamDefect(kind, source.origin() + position, detail));
+    }
   }
 }

@@ -15,6 +15,10 @@ final class SegmentContent {
   static final int BLOCK_LENGTH = 3;
   static final int RESTART_LENGTH = 4;
   static final int SUBBANDS = 64;
+
+  /** WSQ has filters of 9 and 7 or of 8 and 8 taps; hundreds would cost hours. */
+  private static final int MOST_TAPS = 32;
+
   private static final int LENGTH_BYTES = 2;
   private static final int SHORT_NUMBER_BYTES = 3;
   private static final int SIGNED_NUMBER_BYTES = 6;
@@ -60,7 +64,8 @@ final class SegmentContent {
   static Optional<TransformTable> transform(ByteSource source, int body, int offset) {
     int lowLength = source.byteAt(body);
     int highLength = source.byteAt(body + 1);
-    if (lowLength == 0 || highLength == 0 || lowLength % 2 != highLength % 2) {
+    boolean pair = lowLength > 0 && highLength > 0 && lowLength % 2 == highLength % 2;
+    if (!pair || Math.max(lowLength, highLength) > MOST_TAPS) {
       return Optional.empty();
     }
     int low = TransformTable.halfLength(lowLength);

@@ -3,6 +3,7 @@ package ridgeproof.imagery.wsq;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import ridgeproof.transaction.ByteSource;
 
@@ -58,6 +59,14 @@ public record WsqCodestream(
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * Bits per pixel that the encoder chose its bin widths for; nothing where they follow no rule
+   * that is known here.
+   */
+  public OptionalDouble quantizerRate() {
+    return quantization.map(QuantizerRate::of).orElse(OptionalDouble.empty());
   }
 
   /** Keys and values of the first comment that has them, in the order of the file. */

@@ -17,8 +17,11 @@ import ridgeproof.transaction.ByteSource;
  */
 public final class WsqDecoder {
 
-  /** A 16-bit run of zeros and the shortest code: no stream can hold more coefficients per bit. */
-  private static final long COEFFICIENTS_PER_BIT = 65535 / 17 + 1;
+  /** A smaller image is no danger, and of a damaged one whatever is left may be worth seeing. */
+  private static final long LARGE = 4_000_000;
+
+  /** Of a large image that holds less than this part of its coefficients nothing can be seen. */
+  private static final long LEAST_PART = 64;
 
   private WsqDecoder() {}
 
@@ -46,27 +49,15 @@ public final class WsqDecoder {
     }
     SubbandTree tree = new SubbandTree(frame.width(), frame.height());
     long coded = CoefficientPlane.codedCoefficients(tree, codestream.quantization().get());
-    long dataBytes = 0;
-    for (WsqBlock block : codestream.blocks()) {
-      dataBytes += block.dataLength();
+    if (coded > LARGE) {
+      long held = new CodedExtent(source.toArray(), source.origin()).of(codestream);
+      if (held < coded / LEAST_PART) {
+        String detail = "states " + frame.pixels() + " pixels, the data codes only " + held;
+        defects.add(new CodestreamDefect(Kind.SIZE_IMPLAUSIBLE, frame.offset(), detail));
+        return new WsqDecoding(Optional.empty(), codestream, defects, coded, 0);
+      }
     }
-    if (coded > dataBytes * Byte.SIZE * COEFFICIENTS_PER_BIT) {
-      defects.add(
-          new CodestreamDefect(
-              Kind.SIZE_IMPLAUSIBLE,
-              frame.offset(),
-              dataBytes + " bytes cannot code " + frame.pixels() + " pixels"));
-      return new WsqDecoding(Optional.empty(), codestream, defects, coded, 0);
-    }
-    try {
-      return decodeImage(source, codestream, tree, coded, limits, defects);
-    } catch (OutOfMemoryError e) {
-      // The large arrays are all of this one image, so that giving it up sets the heap free again.
-      defects.add(
-          new CodestreamDefect(
-              Kind.OUT_OF_MEMORY, frame.offset(), "no memory for " + frame.pixels() + " pixels"));
-      return new WsqDecoding(Optional.empty(), codestream, defects, coded, 0);
-    }
+    return decodeImage(source, codestream, tree, coded, limits, defects);
   }
 
   private static WsqDecoding decodeImage(

@@ -67,9 +67,29 @@ class ImageCodecsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"gray-53.j2k", "gray-tiles.jp2", "lossless.jpg", "gray.png"})
+  @ValueSource(
+      strings = {"gray-53.j2k", "gray-tiles.jp2", "lossless.jpg", "old-lossless.jpg", "gray.png"})
   void losslessFormatsGiveBackEveryGrayLevel(String name) {
     assertArrayEquals(GRAY, pixels(Samples.all().get(name)).toArray());
+  }
+
+  @Test
+  void aTableOfTheOtherClassIsAnOddityWithItsPlace() {
+    byte[] file = Samples.all().get("old-lossless.jpg");
+    List<ImageDefect> defects = ImageHeaders.read(ByteSource.of(file)).defects();
+    assertEquals(1, defects.size());
+    assertEquals(Kind.ODDITY, defects.get(0).kind());
+    assertEquals(0x10, file[defects.get(0).offset()]);
+    assertEquals(
+        List.of(), ImageHeaders.read(ByteSource.of(Samples.all().get("lossless.jpg"))).defects());
+  }
+
+  @Test
+  void aLosslessJpegWithoutItsSecondHalfSaysHowFarItWasRead() {
+    byte[] file = Samples.all().get("old-lossless.jpg");
+    Decoding decoding = decode(Arrays.copyOf(file, file.length / 2));
+    String detail = decoding.defects().get(0).detail();
+    assertTrue(detail.endsWith("of " + file.length / 2 + " bytes"), detail);
   }
 
   @Test

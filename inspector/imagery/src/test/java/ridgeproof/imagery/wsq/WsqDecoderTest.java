@@ -139,6 +139,45 @@ class WsqDecoderTest {
   }
 
   @Test
+  void aLargeSizeThatTheDataDoesNotCodeIsNotDecoded() {
+    byte[] bytes = ridges().toArray();
+    int frame = WsqCodestream.read(ByteSource.of(bytes)).frame().orElseThrow().offset();
+    bytes[frame + 6] = 0x36;
+    bytes[frame + 8] = 0x36;
+    WsqDecoding decoding = WsqDecoder.decode(ByteSource.of(bytes));
+    assertTrue(decoding.image().isEmpty());
+    assertEquals(Kind.SIZE_IMPLAUSIBLE, kinds(decoding).get(kinds(decoding).size() - 1));
+  }
+
+  @Test
+  void aLargeImageThatIsMostlyPaperIsDecoded() {
+    int side = 2500;
+    byte[] paper = new byte[side * side];
+    Arrays.fill(paper, (byte) 250);
+    for (int i = 0; i < 600; i++) {
+      for (int x = 0; x < 600; x++) {
+        paper[(900 + i) * side + 900 + x] = (byte) (128 + 100 * Math.sin(x * 0.7));
+      }
+    }
+    byte[] stream =
+        WsqEncoder.encode(GrayImage.owning(side, side, paper), WsqEncoding.standard(500));
+    WsqDecoding decoding = WsqDecoder.decode(ByteSource.of(stream));
+    assertEquals(List.of(), kinds(decoding));
+    assertTrue(decoding.isComplete());
+  }
+
+  @Test
+  void filtersOfHundredsOfTapsAreRefused() {
+    byte[] bytes = ridges().toArray();
+    int table = WsqCodestream.read(ByteSource.of(bytes)).transform().orElseThrow().offset();
+    bytes[table + 4] = (byte) 255;
+    bytes[table + 5] = (byte) 255;
+    WsqDecoding decoding = WsqDecoder.decode(ByteSource.of(bytes));
+    assertTrue(decoding.image().isEmpty());
+    assertTrue(decoding.codestream().transform().isEmpty());
+  }
+
+  @Test
   void aPassedDeadlineEndsInADefect() {
     WsqDecoding decoding = WsqDecoder.decode(ridges(), WsqLimits.standard().withTimeLimit(-1));
     assertTrue(decoding.image().isEmpty());

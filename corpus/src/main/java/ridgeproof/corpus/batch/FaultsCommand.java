@@ -1,0 +1,102 @@
+package ridgeproof.corpus.batch;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import ridgeproof.corpus.fault.Fault;
+import ridgeproof.corpus.fault.FaultCatalogue;
+import ridgeproof.corpus.fault.FaultComposer;
+import ridgeproof.corpus.fault.FaultPlace;
+
+/** Writes the files of the fault catalogue. */
+@Command(
+    name = "faults",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Writes the fault catalogue: clean files, one file for each fault, and labels.csv with what is"
+          + " wrong in each and the rules of which one should be reported first.",
+      ""
+    })
+final class FaultsCommand implements Callable<Integer> {
+
+  private static final int INPUT_OUTPUT = 74;
+  private static final String[] COLUMNS = {
+    "file", "area", "base", "fault", "rules", "place", "others", "open"
+  };
+
+  @Option(
+      names = "--output",
+      paramLabel = "DIR",
+      required = true,
+      description = "the folder to write to; it is made if need be")
+  Path folder;
+
+  @Option(names = "--overwrite", description = "write into a folder that holds something already")
+  boolean overwrite;
+
+  @Spec CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    PrintWriter error = spec.commandLine().getErr();
+    try {
+      Files.createDirectories(folder);
+      if (!overwrite && holdsSomething()) {
+        error.println(
+            "ridgeproof-corpus: " + folder + ": is not empty; --overwrite writes into it");
+        error.flush();
+        return INPUT_OUTPUT;
+      }
+      write();
+    } catch (IOException e) {
+      error.println("ridgeproof-corpus: cannot write to " + folder + ": " + e.getMessage());
+      error.flush();
+      return INPUT_OUTPUT;
+    }
+    return 0;
+  }
+
+  private void write() throws IOException {
+    FaultComposer composer = new FaultComposer();
+    for (String base : FaultCatalogue.bases()) {
+      Files.write(folder.resolve(base + ".an2"), composer.clean(base));
+    }
+    List<Fault> faults = FaultCatalogue.faults();
+    for (Fault fault : faults) {
+      Files.write(folder.resolve(fault.id() + ".an2"), composer.compose(fault));
+    }
+    CSVFormat format =
+        CSVFormat.DEFAULT.builder().setHeader(COLUMNS).setRecordSeparator("\n").get();
+    try (CSVPrinter labels =
+        new CSVPrinter(Files.newBufferedWriter(folder.resolve(Batch.LABELS)), format)) {
+      for (Fault fault : faults) {
+        labels.printRecord(
+            fault.id() + ".an2",
+            fault.area(),
+            fault.base(),
+            fault.fault(),
+            String.join(" or ", fault.rules()),
+            fault.places().stream().map(FaultPlace::toString).collect(Collectors.joining(" or ")),
+            fault.others(),
+            fault.open());
+      }
+    }
+  }
+
+  private boolean holdsSomething() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.findAny().isPresent();
+    }
+  }
+}

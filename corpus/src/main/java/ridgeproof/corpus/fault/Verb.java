@@ -1,0 +1,8 @@
+package ridgeproof.corpus.fault;
+
+/** What a step of a fault does. */
+@FunctionalInterface
+interface Verb {
+
+  void apply(Workpiece workpiece, Words words);
+}

@@ -1,0 +1,52 @@
+package ridgeproof.examination;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import ridgeproof.examination.cause.CauseLog;
+import ridgeproof.examination.transport.Reading;
+import ridgeproof.examination.transport.TransportCauses;
+import ridgeproof.finding.Finding;
+import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.Transaction;
+
+/** The causes that are looked for, those that reach furthest first: the file, the card, a print. */
+final class CauseSet {
+
+  private static final List<CauseRule> RULES =
+      List.of(
+          new DateCauses(),
+          new ScaleCauses(),
+          new RidgePeriodCause(),
+          new InvertedImages(),
+          new CardCauses(),
+          new OtherHandCause(),
+          new FollowingCauses(),
+          new MisreadFieldCause(),
+          new SameImageCause(),
+          new PrintQualityCause());
+
+  private CauseSet() {}
+
+  /** Every row of the catalogue that some cause can report. */
+  static Set<String> ids() {
+    Set<String> ids = new TreeSet<>(TransportCauses.ids());
+    RULES.forEach(rule -> ids.addAll(rule.ids()));
+    return ids;
+  }
+
+  /**
+   * @param found what reading and the rules found
+   * @param structure reads other bytes and runs the rules that open no image
+   */
+  static CauseLog establish(
+      Examinee examinee, List<Finding> found, Function<ByteSource, Reading> structure) {
+    CauseLog causes = new CauseLog(examinee.tables());
+    Transaction transaction = examinee.transaction();
+    new TransportCauses(structure, examinee.tables().fileSignatures())
+        .establish(new Reading(transaction, transaction.findings()), found, causes);
+    RULES.forEach(rule -> rule.establish(examinee, found, causes));
+    return causes;
+  }
+}

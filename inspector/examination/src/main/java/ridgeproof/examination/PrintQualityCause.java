@@ -1,0 +1,155 @@
+package ridgeproof.examination;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import ridgeproof.examination.cause.CauseLog;
+import ridgeproof.examination.cause.Consequences;
+import ridgeproof.finding.Finding;
+
+/**
+ * What went wrong in the capture of a print explains what is not seen in it: a smeared print shows
+ * few minutiae, and no core. One print, one thing to do better.
+ */
+final class PrintQualityCause implements CauseRule {
+
+  private static final String AREA = "RP-RDG-";
+  private static final String CUT_OFF = "RP-RDG-010";
+  private static final String NOT_WIDE = "RP-RDG-003";
+  private static final String NO_CORE = "RP-RDG-008";
+  private static final String FEW_MINUTIAE = "RP-RDG-014";
+  private static final String POOR = "RP-RDG-017";
+  private static final String BLURRED = "RP-RDG-011";
+  private static final String NO_CONTRAST = "RP-RDG-012";
+
+  /** What cannot be seen of a print whose ridges are spoilt. */
+  private static final Set<String> UNSEEN =
+      Set.of("RP-RDG-002", NOT_WIDE, NO_CORE, "RP-RDG-013", FEW_MINUTIAE, POOR);
+
+  /**
+   * What a hand did to a whole capture: dry, dark, smeared, out of focus, pale, or only a touch.
+   */
+  private static final List<String> HANDLING =
+      List.of("RP-RDG-006", "RP-RDG-005", "RP-RDG-004", BLURRED, NO_CONTRAST, "RP-RDG-002");
+
+  /** Each rule and those that it explains, what the hand did before what the image shows. */
+  private static final Map<String, Set<String>> EXPLAINED = explained();
+
+  private static Map<String, Set<String>> explained() {
+    Map<String, Set<String>> explained = new LinkedHashMap<>();
+    explained.put("RP-RDG-006", with(BLURRED, NO_CONTRAST));
+    explained.put("RP-RDG-007", UNSEEN);
+    explained.put("RP-RDG-005", with(BLURRED, NO_CONTRAST));
+    explained.put("RP-RDG-004", with(BLURRED, NO_CONTRAST));
+    explained.put("RP-RDG-015", Set.of(NO_CORE, FEW_MINUTIAE, POOR));
+    explained.put(BLURRED, with(NO_CONTRAST));
+    explained.put(NO_CONTRAST, UNSEEN);
+    explained.put("RP-RDG-002", Set.of(NOT_WIDE, NO_CORE, FEW_MINUTIAE, POOR));
+    explained.put(NOT_WIDE, Set.of(NO_CORE, FEW_MINUTIAE, POOR));
+    explained.put(NO_CORE, Set.of(CUT_OFF, FEW_MINUTIAE, POOR));
+    explained.put(FEW_MINUTIAE, Set.of(POOR));
+    return explained;
+  }
+
+  private static Set<String> with(String... more) {
+    Set<String> rules = new HashSet<>(UNSEEN);
+    rules.addAll(List.of(more));
+    return rules;
+  }
+
+  @Override
+  public Set<String> ids() {
+    return Set.of();
+  }
+
+  @Override
+  public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
+    Map<OptionalInt, List<Finding>> byImage =
+        found.stream()
+            .filter(finding -> finding.ruleId().startsWith(AREA))
+            .collect(
+                Collectors.groupingBy(
+                    finding -> finding.location().record(),
+                    LinkedHashMap::new,
+                    Collectors.toList()));
+    byImage.values().forEach(findings -> ofOneImage(findings, causes));
+  }
+
+  private static void ofOneImage(List<Finding> findings, CauseLog causes) {
+    Optional<String> shared = sharedByMost(findings);
+    shared.ifPresent(
+        rule ->
+            of(rule, findings)
+                .forEach(finding -> causes.add(finding, ofShared(finding, findings, rule))));
+    EXPLAINED.forEach(
+        (rule, others) -> {
+          if (shared.filter(rule::equals).isEmpty()) {
+            of(rule, findings)
+                .forEach(
+                    finding ->
+                        causes.add(
+                            finding, ofPrint(explained(finding, others, findings), finding)));
+          }
+        });
+  }
+
+  /** What befell several fingers of one capture befell the capture. */
+  private static Optional<String> sharedByMost(List<Finding> findings) {
+    return HANDLING.stream()
+        .filter(rule -> of(rule, findings).size() > 1)
+        .max(Comparator.comparingInt(rule -> of(rule, findings).size()));
+  }
+
+  /** It explains the rest of its fingers, and fingers that were not found or lie elsewhere. */
+  private static Consequences ofShared(Finding cause, List<Finding> findings, String rule) {
+    Set<String> others = with(HANDLING.toArray(String[]::new));
+    others.remove(rule);
+    Consequences ofPrint = ofPrint(others, cause);
+    return of(rule, findings).get(0) == cause
+        ? ofPrint.or(
+            Consequences.ofRules("RP-RDG-020", "RP-RDG-021")
+                .onlyWhere(other -> other.location().record().equals(cause.location().record()))
+                .onlyWhere(other -> other.severity().compareTo(cause.severity()) >= 0))
+        : ofPrint;
+  }
+
+  /** A print that is cut off at the edge lies beside the platen, however wide it was rolled. */
+  private static Set<String> explained(
+      Finding finding, Set<String> others, List<Finding> findings) {
+    boolean cut =
+        of(CUT_OFF, findings).stream()
+            .anyMatch(one -> one.location().position().equals(finding.location().position()));
+    if (!cut) {
+      return others;
+    }
+    Set<String> changed = new HashSet<>(others);
+    if (finding.ruleId().equals(NO_CORE)) {
+      changed.add(NOT_WIDE);
+    } else if (finding.ruleId().equals(NOT_WIDE)) {
+      changed.remove(NO_CORE);
+    }
+    return changed;
+  }
+
+  private static List<Finding> of(String rule, List<Finding> findings) {
+    return findings.stream().filter(finding -> finding.ruleId().equals(rule)).toList();
+  }
+
+  private static Consequences ofPrint(Set<String> others, Finding cause) {
+    return Consequences.ofRules(others.toArray(String[]::new))
+        .onlyWhere(other -> isOfSamePrint(other, cause));
+  }
+
+  /** A consequence that weighs more than its cause is no mere consequence. */
+  private static boolean isOfSamePrint(Finding other, Finding cause) {
+    return other.location().record().equals(cause.location().record())
+        && other.location().position().equals(cause.location().position())
+        && other.severity().compareTo(cause.severity()) >= 0;
+  }
+}
