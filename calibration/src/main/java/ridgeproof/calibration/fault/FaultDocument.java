@@ -35,7 +35,7 @@ final class FaultDocument {
     line(
         "%d files with one fault each, made from %d clean ones (`corpus/src/main/resources/ridgeproof/corpus/fault/faults.csv`,",
         results.size(), clean.size());
-    line("`ridgeproof-corpus faults --output DIR`), examined at full depth. Made by");
+    line("`ridgeproof-corpus faults --output DIR`), examined by");
     line("");
     line("    %s", command);
     line("");

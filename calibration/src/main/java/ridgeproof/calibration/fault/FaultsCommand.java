@@ -76,6 +76,8 @@ public final class FaultsCommand implements Callable<Integer> {
 
   private String command() {
     return "./ridgeproof-calibration faults"
+        + (only == null ? "" : " --only " + String.join(",", only))
+        + (depth.equals("ridges") ? "" : " --depth " + depth)
         + (reference == null ? "" : " --reference ../shared/reference")
         + " --report docs/faults.md";
   }
