@@ -48,6 +48,19 @@ final class FollowingCauses implements CauseRule {
           "RP-COD",
           "RP-FLD");
 
+  /** The code or the size of an image is wrong, or it is broken, in the order of their reach. */
+  private static final List<String> NOT_AS_STATED =
+      List.of("RP-IMG-005", "RP-IMG-011", "RP-IMG-006");
+
+  /** What is seen of pixels that were read as what they are not. */
+  private static final Consequences OF_PIXELS =
+      Consequences.ofRules(
+          "RP-IMG-006", "RP-IMG-007", "RP-IMG-034", "RP-IMG-035", "RP-IMG-037", "RP-IMG-039",
+          "RP-RDG", "RP-SEQ");
+
+  /** Boxes that bear each other's name are not where their fingers lie. */
+  private static final String ORDER_OF_BOXES = "RP-TXN-023";
+
   @Override
   public Set<String> ids() {
     return Set.of();
@@ -59,6 +72,13 @@ final class FollowingCauses implements CauseRule {
     if (found.stream().filter(finding -> finding.ruleId().equals(SEPARATOR)).count() >= SEVERAL) {
       first(found, Set.of(SEPARATOR)).ifPresent(finding -> causes.add(finding, OF_SEPARATORS));
     }
+    for (String rule : NOT_AS_STATED) {
+      of(rule, found).forEach(finding -> causes.add(finding, inSameRecord(OF_PIXELS, finding)));
+    }
+    of(ORDER_OF_BOXES, found)
+        .forEach(
+            finding ->
+                causes.add(finding, inSameRecord(Consequences.ofRules("RP-RDG-021"), finding)));
     found.stream()
         .filter(finding -> finding.ruleId().equals(ANNOTATED))
         .forEach(finding -> causes.add(finding, ofAnnotation(finding)));
@@ -66,6 +86,17 @@ final class FollowingCauses implements CauseRule {
 
   private static Optional<Finding> first(List<Finding> found, Set<String> rules) {
     return found.stream().filter(finding -> rules.contains(finding.ruleId())).findFirst();
+  }
+
+  private static List<Finding> of(String rule, List<Finding> found) {
+    return found.stream().filter(finding -> finding.ruleId().equals(rule)).toList();
+  }
+
+  private static Consequences inSameRecord(Consequences consequences, Finding cause) {
+    return consequences.onlyWhere(
+        other ->
+            other.location().record().equals(cause.location().record())
+                && other.severity().compareTo(cause.severity()) >= 0);
   }
 
   /** The same annotation in 2.084 and 14.018, and the segment of a finger that is there. */

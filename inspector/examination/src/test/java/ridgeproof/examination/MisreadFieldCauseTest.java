@@ -50,4 +50,10 @@ class MisreadFieldCauseTest {
             .with(1, draft -> draft.with(2, "0600"));
     assertEquals(shown(card).stream().distinct().toList(), shown(card));
   }
+
+  @Test
+  void anImageOfAnotherFormatThanStatedIsOneFinding() {
+    SampleCard card = SampleCard.rolledTagged().with(7, draft -> draft.with(11, "WSQ20"));
+    assertEquals(List.of("RP-IMG-005"), shown(card));
+  }
 }

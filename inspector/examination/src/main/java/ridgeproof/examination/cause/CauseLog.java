@@ -35,7 +35,14 @@ public final class CauseLog {
 
   /** A finding that was reported already and explains others. */
   public void add(Finding finding, Consequences consequences) {
-    causes.add(new Cause(finding, consequences.onlyWhere(other -> other != finding)));
+    Consequences others = consequences.onlyWhere(other -> other != finding);
+    for (int i = 0; i < causes.size(); i++) {
+      if (causes.get(i).finding() == finding) {
+        causes.set(i, new Cause(finding, causes.get(i).consequences().or(others)));
+        return;
+      }
+    }
+    causes.add(new Cause(finding, others));
   }
 
   /** Adds a finding that could only be seen once a damage was undone. */
