@@ -55,8 +55,14 @@ final class FollowingCauses implements CauseRule {
   /** What is seen of pixels that were read as what they are not. */
   private static final Consequences OF_PIXELS =
       Consequences.ofRules(
-          "RP-IMG-006", "RP-IMG-007", "RP-IMG-034", "RP-IMG-035", "RP-IMG-037", "RP-IMG-039",
-          "RP-RDG", "RP-SEQ");
+          "RP-IMG-006",
+          "RP-IMG-007",
+          "RP-IMG-034",
+          "RP-IMG-035",
+          "RP-IMG-037",
+          "RP-IMG-039",
+          "RP-RDG",
+          "RP-SEQ");
 
   /** Boxes that bear each other's name are not where their fingers lie. */
   private static final String ORDER_OF_BOXES = "RP-TXN-023";
