@@ -32,6 +32,9 @@ final class CardCauses implements CauseRule {
   static final String QUARTER = "RP-SEQ-025";
   static final String SHIFTED = "RP-SEQ-026";
 
+  /** Prints of one image bear each other out, so that each may be less alike than one alone. */
+  private static final double AMONG_SEVERAL = 0.7;
+
   /** Fingers that have to agree before boxes are called shifted. */
   private static final int LEAST_SHIFTED = 3;
 
@@ -60,7 +63,7 @@ final class CardCauses implements CauseRule {
       withoutRolls(examinee, card, causes);
       return;
     }
-    double threshold = examinee.sequence().get().answers().threshold();
+    double threshold = AMONG_SEVERAL * examinee.sequence().get().answers().threshold();
     List<Seen> seen = new PlainFits(examinee, card, threshold).all();
     boolean told =
         reversed(card, seen, causes)
@@ -73,13 +76,10 @@ final class CardCauses implements CauseRule {
     }
   }
 
-  /** Every slap in the opposite order, though its prints lie as the rolls do. */
+  /** Every slap that matches in the opposite order, though its prints lie as the rolls do. */
   private static boolean reversed(CardPrints card, List<Seen> seen, CauseLog causes) {
     List<Seen> slaps = slaps(seen);
-    boolean all =
-        !slaps.isEmpty()
-            && slaps.size() == card.plains().stream().filter(PlainImage::isSlap).count()
-            && slaps.stream().allMatch(CardCauses::isReversedLikeTheRolls);
+    boolean all = !slaps.isEmpty() && slaps.stream().allMatch(CardCauses::isReversedLikeTheRolls);
     if (!all) {
       return false;
     }

@@ -45,7 +45,7 @@ class AgencyProfileTest {
   }
 
   private static List<Finding> of(String rule, FindingsReport report) {
-    return report.findings().stream().filter(f -> f.ruleId().equals(rule)).toList();
+    return report.everyFinding().stream().filter(f -> f.ruleId().equals(rule)).toList();
   }
 
   @Test

@@ -118,7 +118,7 @@ class RequirementWalkTest {
   }
 
   private static List<Told> examine(byte[] bytes, Requirement requirement) {
-    return EXAMINER.examine(ByteSource.of(bytes), STRUCTURE).findings().stream()
+    return EXAMINER.examine(ByteSource.of(bytes), STRUCTURE).everyFinding().stream()
         .map(finding -> told(finding, requirement))
         .toList();
   }

@@ -100,7 +100,7 @@ final class SampleRecords {
 
   /** How often a report names a rule, each place counted. */
   static long count(SampleCard card, String rule) {
-    return card.examine().unexplained().stream().filter(f -> f.ruleId().equals(rule)).count();
+    return card.examine().everyFinding().stream().filter(f -> f.ruleId().equals(rule)).count();
   }
 
   static boolean reports(SampleCard card, String rule) {

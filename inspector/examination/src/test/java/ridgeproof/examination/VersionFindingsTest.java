@@ -51,7 +51,7 @@ class VersionFindingsTest {
     assertTrue(new String(card, StandardCharsets.ISO_8859_1).contains("1.019:X"));
     FindingsReport report = SampleCard.examine(card);
     assertTrue(
-        report.findings().stream()
+        report.everyFinding().stream()
             .anyMatch(finding -> finding.required().equals("a field of version 0502 (assumed)")));
   }
 }

@@ -371,7 +371,7 @@ class WholeSetTest {
 
   /** What is said of the set; that a finger is annotated is only noted. */
   private static List<Finding> completeness(FindingsReport report) {
-    return report.findings().stream()
+    return report.everyFinding().stream()
         .filter(f -> f.ruleId().matches("RP-TXN-(004|005|007|010|04[0-8]|05[0145])"))
         .sorted(Comparator.comparing(f -> f.location().record().orElse(0)))
         .toList();

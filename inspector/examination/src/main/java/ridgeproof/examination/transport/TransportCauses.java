@@ -80,7 +80,8 @@ public final class TransportCauses {
           damage.observed(),
           damage.required(),
           List.of(),
-          Consequences.exactly(explained));
+          // What causes of the pictures make of damaged images is not known yet.
+          Consequences.exactly(explained).or(Consequences.where(Transport::looksAtPixels)));
     }
     if (damages.stream().allMatch(Damage::exact)) {
       remainder.revealed(reading).forEach(causes::reveal);
