@@ -2,12 +2,14 @@ package ridgeproof.imagery.codec;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import javax.imageio.ImageReader;
+import javax.imageio.ImageTypeSpecifier;
 import ridgeproof.imagery.Decoding;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
@@ -39,6 +41,12 @@ final class ReaderDecoding {
       Pattern.compile("icc|profile|metadata|thumbnail|jfif", Pattern.CASE_INSENSITIVE);
 
   private static final int MAX_WARNINGS = 1;
+
+  /** Readers of facsimiles keep several numbers for each column. */
+  private static final int MOST_COLUMNS = 1 << 20;
+
+  /** Red, green, blue and transparency. */
+  private static final int MOST_BANDS = 4;
 
   private final ByteSource codestream;
   private final ReaderSource readers;
@@ -92,9 +100,7 @@ final class ReaderDecoding {
     try {
       opened.addIIOReadWarningListener((source, warning) -> warn(warnings, warning));
       opened.setInput(input, true, true);
-      // What the library itself will allocate by.
-      Optional<ImageDefect> refusal =
-          SizeCheck.refusal(opened.getWidth(0), opened.getHeight(0), codestream.origin(), limits);
+      Optional<ImageDefect> refusal = refusal(opened);
       if (refusal.isPresent()) {
         return Decoding.failed(refusal.get());
       }
@@ -106,6 +112,33 @@ final class ReaderDecoding {
     } finally {
       opened.dispose();
     }
+  }
+
+  /** What the library itself will allocate by: the image, its tiles and the samples of a pixel. */
+  private Optional<ImageDefect> refusal(ImageReader opened) throws IOException {
+    Optional<ImageDefect> ofImage =
+        SizeCheck.refusal(opened.getWidth(0), opened.getHeight(0), codestream.origin(), limits);
+    if (ofImage.isPresent()) {
+      return ofImage;
+    }
+    if (opened.getWidth(0) > MOST_COLUMNS) {
+      return Optional.of(
+          new ImageDefect(
+              Kind.LIMIT,
+              codestream.origin(),
+              String.format(
+                  Locale.ROOT,
+                  "%d pixels wide, the limit is %d",
+                  opened.getWidth(0),
+                  MOST_COLUMNS)));
+    }
+    Iterator<ImageTypeSpecifier> types = opened.getImageTypes(0);
+    if (types.hasNext() && types.next().getNumBands() > MOST_BANDS) {
+      return Optional.of(
+          new ImageDefect(Kind.DAMAGE, codestream.origin(), "too many samples in a pixel"));
+    }
+    return SizeCheck.refusal(
+        opened.getTileWidth(0), opened.getTileHeight(0), codestream.origin(), limits);
   }
 
   private void warn(List<ImageDefect> warnings, String warning) {

@@ -15,6 +15,8 @@ final class SizeCheck {
   /** Gray or colour, each with alpha. */
   private static final int MAX_COMPONENTS = 4;
 
+  private static final int MAX_BITS_PER_SAMPLE = 16;
+
   /** Deflate repeats at most 258 bytes for 2 bits (RFC 1951). */
   private static final long DEFLATE_BYTES_PER_BYTE = 1032;
 
@@ -39,6 +41,11 @@ final class SizeCheck {
     if (header.components() > MAX_COMPONENTS) {
       return Optional.of(
           new ImageDefect(Kind.LIMIT, offset, header.components() + " colour components"));
+    }
+    // Readers keep a table of all values that a sample may have.
+    if (header.bitsPerPixel() > MAX_BITS_PER_SAMPLE * Math.max(1, header.components())) {
+      return Optional.of(
+          new ImageDefect(Kind.LIMIT, offset, header.bitsPerPixel() + " bits per pixel"));
     }
     long pixels = (long) header.width() * header.height();
     if (pixels > mostPixels(codestream, header)) {
