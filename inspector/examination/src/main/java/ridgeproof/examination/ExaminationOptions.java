@@ -2,7 +2,6 @@ package ridgeproof.examination;
 
 import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.Optional;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.spec.SubmissionProfile;
@@ -26,16 +25,13 @@ public record ExaminationOptions(
     int threads,
     boolean secondDecoder) {
 
-  /** Where a day begins first: a date is in the future only once it is nowhere on earth today. */
-  private static final ZoneOffset EARLIEST_DAY = ZoneOffset.ofHours(14);
-
-  /** Everything there is, by what the file implies, by the clock of the system, over all cores. */
+  /** Everything there is, by what the file implies, by the day in UTC, over all cores. */
   public static ExaminationOptions standard() {
     return new ExaminationOptions(
         Depth.RIDGES,
         Optional.empty(),
         Optional.empty(),
-        LocalDate.now(Clock.system(EARLIEST_DAY)),
+        LocalDate.now(Clock.systemUTC()),
         DecodingLimits.standard(),
         Runtime.getRuntime().availableProcessors(),
         false);

@@ -146,6 +146,30 @@ class LayoutsAgreeWithMessagesTest {
     assertEquals(List.of(), wrong);
   }
 
+  @Test
+  void whatMessagesLeaveOutIsNotDemandedAndWhatTheyAlwaysHaveIs() {
+    SampleMessages messages = new SampleMessages(SharedFolder.open());
+    Differences differences = new Differences("presence");
+    for (FieldRow row : rows()) {
+      Optional<Tagged> field = messages.field(row.number().toString());
+      if (row.item().isEmpty()
+          && row.number().recordType() != DESCRIPTIVE_TEXT
+          && row.versions().contains(EDITION)
+          && field.filter(tagged -> !tagged.mnemonics.isEmpty()).isPresent()
+          && isUnconditional(row)
+          && !presenceAgrees(row, messages)) {
+        String level = field.get().optional ? "optional" : "mandatory";
+        differences.add("presence", "layout", row.number().toString(), "messages: " + level);
+      }
+    }
+    differences.assertListed();
+  }
+
+  private static boolean isUnconditional(FieldRow row) {
+    List<Clause> clauses = row.presence().clauses();
+    return clauses.isEmpty() || clauses.size() == 1 && clauses.get(0).condition().isEmpty();
+  }
+
   private static boolean presenceAgrees(FieldRow row, SampleMessages messages) {
     List<Clause> clauses = row.presence().clauses();
     boolean always =
