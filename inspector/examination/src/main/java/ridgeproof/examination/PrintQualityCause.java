@@ -20,6 +20,7 @@ import ridgeproof.finding.Finding;
 final class PrintQualityCause implements CauseRule {
 
   private static final String AREA = "RP-RDG-";
+  private static final String AREA_LIMIT = "RP-RDG-002";
   private static final String CUT_OFF = "RP-RDG-010";
   private static final String NOT_WIDE = "RP-RDG-003";
   private static final String NO_CORE = "RP-RDG-008";
@@ -30,7 +31,7 @@ final class PrintQualityCause implements CauseRule {
 
   /** What cannot be seen of a print whose ridges are spoilt. */
   private static final Set<String> UNSEEN =
-      Set.of("RP-RDG-002", NOT_WIDE, NO_CORE, "RP-RDG-013", FEW_MINUTIAE, POOR);
+      Set.of(AREA_LIMIT, NOT_WIDE, NO_CORE, "RP-RDG-013", FEW_MINUTIAE, POOR);
 
   /**
    * What a hand did to a whole capture: dry, dark, smeared, out of focus, pale, or only a touch.
@@ -50,9 +51,10 @@ final class PrintQualityCause implements CauseRule {
     explained.put("RP-RDG-015", Set.of(NO_CORE, FEW_MINUTIAE, POOR));
     explained.put(BLURRED, with(NO_CONTRAST));
     explained.put(NO_CONTRAST, UNSEEN);
-    explained.put("RP-RDG-002", Set.of(NOT_WIDE, NO_CORE, FEW_MINUTIAE, POOR));
-    explained.put(NOT_WIDE, Set.of(NO_CORE, FEW_MINUTIAE, POOR));
-    explained.put(NO_CORE, Set.of(CUT_OFF, FEW_MINUTIAE, POOR));
+    explained.put(NOT_WIDE, Set.of(AREA_LIMIT, NO_CORE, FEW_MINUTIAE, POOR));
+    explained.put(AREA_LIMIT, Set.of(NOT_WIDE, NO_CORE, FEW_MINUTIAE, POOR));
+    explained.put(CUT_OFF, Set.of(NOT_WIDE, NO_CORE, FEW_MINUTIAE, POOR));
+    explained.put(NO_CORE, Set.of(FEW_MINUTIAE, POOR));
     explained.put(FEW_MINUTIAE, Set.of(POOR));
     return explained;
   }
@@ -90,11 +92,9 @@ final class PrintQualityCause implements CauseRule {
     EXPLAINED.forEach(
         (rule, others) -> {
           if (shared.filter(rule::equals).isEmpty()) {
-            of(rule, findings)
-                .forEach(
-                    finding ->
-                        causes.add(
-                            finding, ofPrint(explained(finding, others, findings), finding)));
+            of(rule, findings).stream()
+                .filter(finding -> fallsShortest(finding, findings))
+                .forEach(finding -> causes.add(finding, ofPrint(others, finding)));
           }
         });
   }
@@ -119,22 +119,24 @@ final class PrintQualityCause implements CauseRule {
         : ofPrint;
   }
 
-  /** A print that is cut off at the edge lies beside the platen, however wide it was rolled. */
-  private static Set<String> explained(
-      Finding finding, Set<String> others, List<Finding> findings) {
-    boolean cut =
-        of(CUT_OFF, findings).stream()
-            .anyMatch(one -> one.location().position().equals(finding.location().position()));
-    if (!cut) {
-      return others;
+  /** Of little area and little width the one explains the other that falls shorter of its limit. */
+  private static boolean fallsShortest(Finding finding, List<Finding> findings) {
+    if (!Set.of(AREA_LIMIT, NOT_WIDE).contains(finding.ruleId())) {
+      return true;
     }
-    Set<String> changed = new HashSet<>(others);
-    if (finding.ruleId().equals(NO_CORE)) {
-      changed.add(NOT_WIDE);
-    } else if (finding.ruleId().equals(NOT_WIDE)) {
-      changed.remove(NO_CORE);
-    }
-    return changed;
+    String other = finding.ruleId().equals(AREA_LIMIT) ? NOT_WIDE : AREA_LIMIT;
+    return of(other, findings).stream()
+        .filter(one -> one.location().position().equals(finding.location().position()))
+        .allMatch(one -> share(finding) <= share(one));
+  }
+
+  /** The first measure as a share of its limit. */
+  private static double share(Finding finding) {
+    return finding.evidence().stream()
+        .filter(measure -> measure.limit().isPresent() && measure.limit().getAsDouble() > 0)
+        .mapToDouble(measure -> measure.value() / measure.limit().getAsDouble())
+        .findFirst()
+        .orElse(1);
   }
 
   private static List<Finding> of(String rule, List<Finding> findings) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.CausedBy;
 import ridgeproof.finding.Finding;
+import ridgeproof.spec.Severity;
 
 /**
  * Findings after their causes were established.
@@ -27,16 +28,20 @@ public record Attribution(List<Finding> shown, List<Finding> every) {
 
   /**
    * A finding goes to the first cause that explains it. So does a later cause, with all that it
-   * explains.
+   * explains. A cause is as severe as the worst of what it explains, so that no silence betters a
+   * verdict.
    */
   public static Attribution of(List<Finding> findings, List<Cause> causes) {
     int[] roots = roots(causes);
     int[] explained = new int[causes.size()];
     List<Finding> shown = new ArrayList<>();
     List<Finding> consequences = new ArrayList<>();
+    Severity[] worst = new Severity[causes.size()];
+    Arrays.setAll(worst, i -> causes.get(i).finding().severity());
     for (int i = 0; i < causes.size(); i++) {
       if (roots[i] != i) {
         explained[roots[i]]++;
+        worst[roots[i]] = worse(worst[roots[i]], causes.get(i).finding());
       }
     }
     for (Finding finding : withoutCauses(findings, causes)) {
@@ -44,6 +49,7 @@ public record Attribution(List<Finding> shown, List<Finding> every) {
       if (cause.isPresent()) {
         int root = roots[cause.get()];
         explained[root]++;
+        worst[root] = worse(worst[root], finding);
         consequences.add(finding.causedBy(reference(causes.get(root))));
       } else {
         shown.add(finding);
@@ -54,7 +60,7 @@ public record Attribution(List<Finding> shown, List<Finding> every) {
     for (int i = 0; i < causes.size(); i++) {
       Finding finding = causes.get(i).finding();
       if (roots[i] == i) {
-        Finding cause = finding.explaining(explained[i]);
+        Finding cause = finding.withSeverity(worst[i]).explaining(explained[i]);
         shown.add(cause);
         every.add(cause);
       } else {
@@ -63,6 +69,10 @@ public record Attribution(List<Finding> shown, List<Finding> every) {
     }
     every.addAll(consequences);
     return new Attribution(shown, every);
+  }
+
+  private static Severity worse(Severity severity, Finding finding) {
+    return finding.severity().worseThan(severity) ? finding.severity() : severity;
   }
 
   /** A finding that is a cause itself is reported as such. */
