@@ -28,7 +28,7 @@ final class SmallTransaction {
    * @param name of the subject
    */
   static byte[] bytes(String date, String name) {
-    return bytes(date, name, "PILOT-" + date);
+    return bytes(date, name, "PILOT-0001");
   }
 
   private static byte[] bytes(String date, String name, String controlNumber) {
