@@ -45,11 +45,16 @@ build() {
     fail "the build failed; the whole log is in $state/build.log"
   fi
   rm -f "$archive"
-  # Later starts are quicker with the classes of one real run kept ready. Not by -XX:ArchiveClassesAtExit: methods that
+  # Later starts are quicker with the classes of two real runs kept ready, of a sound page and of files with faults. Not by
+  # -XX:ArchiveClassesAtExit: methods that
   # wait for the compiler when that run ends would be kept as waiting, and then stay interpreted for ever (seen in 17.0.15).
   "$java" -XX:DumpLoadedClassList="$state/classes.list" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "$jar" \
     examine --format html "$home/examples/clean-flats.an2" >/dev/null 2>&1 || true
-  "$java" -Xshare:dump -XX:SharedClassListFile="$state/classes.list" -XX:SharedArchiveFile="$archive" -XX:+UseSerialGC \
+  "$java" -XX:DumpLoadedClassList="$state/faults.list" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "$jar" \
+    examine --depth structure "$home/examples/date-turned-round.an2" "$home/examples/length-off-by-one.an2" \
+    >/dev/null 2>&1 || true
+  awk '!seen[$0]++' "$state/classes.list" "$state/faults.list" >"$state/all.list"
+  "$java" -Xshare:dump -XX:SharedClassListFile="$state/all.list" -XX:SharedArchiveFile="$archive" -XX:+UseSerialGC \
     -cp "$jar" >/dev/null 2>&1 || rm -f "$archive"
   mv "$state/building" "$state/built"
 }
