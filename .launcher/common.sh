@@ -45,9 +45,9 @@ build() {
     fail "the build failed; the whole log is in $state/build.log"
   fi
   rm -f "$archive"
-  # Later starts are quicker with the classes of two real runs kept ready, of a sound page and of files with faults. Not by
-  # -XX:ArchiveClassesAtExit: methods that
-  # wait for the compiler when that run ends would be kept as waiting, and then stay interpreted for ever (seen in 17.0.15).
+  # Later starts are quicker with the classes of two real runs kept ready, of a sound page and of files with faults. Not
+  # by -XX:ArchiveClassesAtExit: methods that wait for the compiler when that run ends would be kept as waiting, and then
+  # stay interpreted for ever (seen in 17.0.15).
   "$java" -XX:DumpLoadedClassList="$state/classes.list" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "$jar" \
     examine --format html "$home/examples/clean-flats.an2" >/dev/null 2>&1 || true
   "$java" -XX:DumpLoadedClassList="$state/faults.list" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "$jar" \
