@@ -1,7 +1,7 @@
 package ridgeproof.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -33,22 +33,24 @@ class SameOnEveryMachineTest {
 
   @Test
   void referenceFilesHaveTheSameReport() throws Exception {
-    compare(ReferenceFiles.all());
+    // The examples are compared with their ridges too; doing so here doubles the time.
+    compare(ReferenceFiles.all(), "images");
   }
 
   @Test
   void examplesHaveTheSameReport() throws Exception {
-    compare(examples());
+    compare(examples(), "ridges");
   }
 
-  private void compare(List<Path> files) throws Exception {
+  private void compare(List<Path> files, String depth) throws Exception {
     String expected =
         report(
-            files, List.of("-Duser.language=en", "-Duser.country=US", "-Duser.timezone=UTC"), "0");
-    assertFalse(expected.isBlank());
+            files,
+            depth,
+            List.of("-Duser.language=en", "-Duser.country=US", "-Duser.timezone=UTC"));
+    assertTrue(expected.contains("\"verdict\""));
     for (List<String> machine : MACHINES) {
-      assertEquals(
-          expected, report(files, machine, "" + MACHINES.indexOf(machine)), machine.toString());
+      assertEquals(expected, report(files, depth, machine), machine.toString());
     }
   }
 
@@ -63,15 +65,15 @@ class SameOnEveryMachineTest {
   }
 
   /** The reports with the exit status, of a JVM with these settings. */
-  private String report(List<Path> files, List<String> settings, String name) throws Exception {
+  private String report(List<Path> files, String depth, List<String> settings) throws Exception {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(settings);
     command.addAll(List.of("-Xmx1g", "-XX:+UseSerialGC"));
     command.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
-    command.addAll(List.of("examine", "--format", "json"));
+    command.addAll(List.of("examine", "--format", "json", "--depth", depth));
     files.forEach(file -> command.add(file.toString()));
-    Path said = folder.resolve("said-" + name);
+    Path said = folder.resolve("said");
     Process process =
         new ProcessBuilder(command)
             .redirectOutput(said.toFile())
