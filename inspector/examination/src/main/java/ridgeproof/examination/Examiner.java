@@ -52,7 +52,7 @@ public final class Examiner {
         SequenceFacts.of(
             images, new ImageExtraction(tables, options.imageLimits()), sequenceLimits(options));
     HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
-    Examinee examinee = examinee(transaction, images, sequence, options);
+    Examinee examinee = examinee(transaction, images, sequence, heldTo, options);
     List<Finding> found = found(examinee);
     Attribution attribution = attribute(examinee, found);
     List<Finding> findings = Repetitions.gathered(inOrder(attribution.shown()));
@@ -76,8 +76,8 @@ public final class Examiner {
       Transaction transaction,
       List<ExaminedImage> images,
       Optional<SequenceFacts> sequence,
+      HeldTo heldTo,
       ExaminationOptions options) {
-    HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
     return new Examinee(
         transaction,
         tables,
@@ -117,9 +117,10 @@ public final class Examiner {
   private Reading structure(ByteSource bytes, ExaminationOptions options) {
     Transaction transaction = new TransactionReader(tables, limits).read(bytes);
     List<ExaminedImage> images = new ImageRecords(transaction, tables).all();
+    HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
+    ExaminationOptions shallow = options.withDepth(Depth.STRUCTURE);
     return new Reading(
-        transaction,
-        found(examinee(transaction, images, Optional.empty(), options.withDepth(Depth.STRUCTURE))));
+        transaction, found(examinee(transaction, images, Optional.empty(), heldTo, shallow)));
   }
 
   /** By record, those of the file as a whole first, and the worst first. */
