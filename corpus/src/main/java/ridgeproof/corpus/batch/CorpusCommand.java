@@ -1,12 +1,9 @@
 package ridgeproof.corpus.batch;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,7 +28,6 @@ import picocli.CommandLine.Spec;
 public final class CorpusCommand implements Callable<Integer> {
 
   private static final int USAGE = 64;
-  private static final int INPUT_OUTPUT = 74;
   private static final int MOST_SUBJECTS = 999_999;
 
   @Option(names = "--subjects", paramLabel = "N", description = "how many files, one a subject")
@@ -92,19 +88,10 @@ public final class CorpusCommand implements Callable<Integer> {
     PrintWriter error = spec.commandLine().getErr();
     long start = System.nanoTime();
     int cores = Runtime.getRuntime().availableProcessors();
-    try {
-      Files.createDirectories(folder);
-      if (!overwrite && holdsSomething()) {
-        error.println(
-            "ridgeproof-corpus: " + folder + ": is not empty; --overwrite writes into it");
-        error.flush();
-        return INPUT_OUTPUT;
-      }
-      new Batch(new SubjectPlan(seed, defectRate, defectRate), folder, cores).write(subjects);
-    } catch (IOException e) {
-      error.println("ridgeproof-corpus: cannot write to " + folder + ": " + e.getMessage());
-      error.flush();
-      return INPUT_OUTPUT;
+    Batch batch = new Batch(new SubjectPlan(seed, defectRate, defectRate), folder, cores);
+    int status = new OutputFolder(folder, overwrite).fill(() -> batch.write(subjects), error);
+    if (status != 0) {
+      return status;
     }
     double seconds = (System.nanoTime() - start) / 1e9;
     error.println(
@@ -122,12 +109,6 @@ public final class CorpusCommand implements Callable<Integer> {
   private void check(boolean holds, String message) {
     if (!holds) {
       throw new ParameterException(spec.commandLine(), message);
-    }
-  }
-
-  private boolean holdsSomething() throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.findAny().isPresent();
     }
   }
 }

@@ -1,13 +1,11 @@
 package ridgeproof.corpus.batch;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import picocli.CommandLine.Command;
@@ -30,7 +28,6 @@ import ridgeproof.corpus.fault.FaultPlace;
     })
 final class FaultsCommand implements Callable<Integer> {
 
-  private static final int INPUT_OUTPUT = 74;
   private static final String[] COLUMNS = {
     "file", "area", "base", "fault", "rules", "place", "others", "open"
   };
@@ -48,23 +45,8 @@ final class FaultsCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
   @Override
-  public Integer call() {
-    PrintWriter error = spec.commandLine().getErr();
-    try {
-      Files.createDirectories(folder);
-      if (!overwrite && holdsSomething()) {
-        error.println(
-            "ridgeproof-corpus: " + folder + ": is not empty; --overwrite writes into it");
-        error.flush();
-        return INPUT_OUTPUT;
-      }
-      write();
-    } catch (IOException e) {
-      error.println("ridgeproof-corpus: cannot write to " + folder + ": " + e.getMessage());
-      error.flush();
-      return INPUT_OUTPUT;
-    }
-    return 0;
+  public Integer call() throws InterruptedException {
+    return new OutputFolder(folder, overwrite).fill(this::write, spec.commandLine().getErr());
   }
 
   private void write() throws IOException {
@@ -91,12 +73,6 @@ final class FaultsCommand implements Callable<Integer> {
             fault.others(),
             fault.open());
       }
-    }
-  }
-
-  private boolean holdsSomething() throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.findAny().isPresent();
     }
   }
 }
