@@ -56,83 +56,41 @@ public record Scenario(
 
   /** The same under another name. */
   public Scenario named(String other) {
-    return new Scenario(
-        other,
-        story,
-        text,
-        seed,
-        transaction,
-        subject,
-        prints,
-        missing,
-        defects,
-        mistakes,
-        palms,
-        face,
-        signature,
-        minutiae,
-        changes,
-        damages,
-        expects);
+    return copy(other, seed, subject, defects, mistakes);
   }
 
   /** The same with other defects. */
   public Scenario withDefects(List<PrintDefect> others) {
-    return new Scenario(
-        name,
-        story,
-        text,
-        seed,
-        transaction,
-        subject,
-        prints,
-        missing,
-        others,
-        mistakes,
-        palms,
-        face,
-        signature,
-        minutiae,
-        changes,
-        damages,
-        expects);
+    return copy(name, seed, subject, others, mistakes);
   }
 
   /** The same with other mistakes. */
   public Scenario withMistakes(List<Mistake> others) {
-    return new Scenario(
-        name,
-        story,
-        text,
-        seed,
-        transaction,
-        subject,
-        prints,
-        missing,
-        defects,
-        others,
-        palms,
-        face,
-        signature,
-        minutiae,
-        changes,
-        damages,
-        expects);
+    return copy(name, seed, subject, defects, others);
   }
 
   /** The same captured of another person, with other luck. */
   public Scenario of(Subject other, long otherSeed) {
+    return copy(name, otherSeed, other, defects, mistakes);
+  }
+
+  private Scenario copy(
+      String newName,
+      long newSeed,
+      Subject newSubject,
+      List<PrintDefect> newDefects,
+      List<Mistake> newMistakes) {
     return new Scenario(
-        name,
+        newName,
         story,
         text,
-        otherSeed,
+        newSeed,
         transaction,
-        other,
+        newSubject,
         prints,
         missing,
-        defects,
-        mistakes,
+        newDefects,
+        newMistakes,
         palms,
         face,
         signature,
