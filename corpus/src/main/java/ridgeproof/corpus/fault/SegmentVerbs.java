@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 
 /** Boxes of fingers in field 14.021, and minutiae of 9.012. */
 final class SegmentVerbs {
@@ -83,29 +85,21 @@ final class SegmentVerbs {
     row.set(item, Integer.toString(Math.max(0, Integer.parseInt(row.get(item)) + by)));
   }
 
-  /** What is done to the box of one finger. */
-  private interface Edit {
-    void apply(List<String> row);
-  }
-
-  /** What becomes of the box of each finger. */
-  private interface Change {
-    List<String> apply(List<String> row);
-  }
-
-  private static void of(Workpiece work, Words words, Edit edit) {
+  /** Does it to the box of one finger. */
+  private static void of(Workpiece work, Words words, Consumer<List<String>> edit) {
     change(
         work,
         words,
         row -> {
           if (row.get(0).equals(words.word(1))) {
-            edit.apply(row);
+            edit.accept(row);
           }
           return row;
         });
   }
 
-  private static void change(Workpiece work, Words words, Change change) {
+  /** Does it to the box of each finger. */
+  private static void change(Workpiece work, Words words, UnaryOperator<List<String>> change) {
     work.changeBox(
         words.number(0),
         piece ->
@@ -137,18 +131,13 @@ final class SegmentVerbs {
     changeMinutiae(work, rows -> rows.get(1).set(0, words.word(0)));
   }
 
-  /** What is done to the list of minutiae. */
-  private interface ListEdit {
-    void apply(List<List<String>> rows);
-  }
-
-  private static void changeMinutiae(Workpiece work, ListEdit edit) {
+  private static void changeMinutiae(Workpiece work, Consumer<List<List<String>>> edit) {
     work.change(
         "9",
         piece -> {
           List<List<String>> rows = new ArrayList<>();
           piece.subfields(MINUTIAE).forEach(row -> rows.add(new ArrayList<>(row)));
-          edit.apply(rows);
+          edit.accept(rows);
           return piece.withSubfields(MINUTIAE, rows);
         });
   }
