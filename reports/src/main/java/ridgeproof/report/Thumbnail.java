@@ -1,8 +1,5 @@
 package ridgeproof.report;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Base64;
 import java.util.Optional;
 import ridgeproof.imagery.GrayImage;
@@ -19,13 +16,8 @@ final class Thumbnail {
   static String of(GrayImage image) {
     int factor =
         Math.max(1, (Math.max(image.width(), image.height()) + WIDEST_PIXELS - 1) / WIDEST_PIXELS);
-    ByteArrayOutputStream png = new ByteArrayOutputStream();
-    try {
-      PngWriter.write(reduced(image, factor), Optional.empty(), png);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return "data:image/png;base64," + Base64.getEncoder().encodeToString(png.toByteArray());
+    byte[] png = PngWriter.encode(reduced(image, factor), Optional.empty());
+    return "data:image/png;base64," + Base64.getEncoder().encodeToString(png);
   }
 
   /** Each pixel the mean of a square of pixels; the squares at the right and below may be cut. */

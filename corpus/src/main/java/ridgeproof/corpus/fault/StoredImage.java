@@ -26,13 +26,7 @@ final class StoredImage {
   }
 
   static byte[] png(GrayImage image, int ppi) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try {
-      PngWriter.write(image, Optional.of(PixelDensity.ofPpi(ppi)), bytes);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return bytes.toByteArray();
+    return PngWriter.encode(image, Optional.of(PixelDensity.ofPpi(ppi)));
   }
 
   static byte[] jpeg(GrayImage image) {

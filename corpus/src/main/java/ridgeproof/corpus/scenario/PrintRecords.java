@@ -1,8 +1,5 @@
 package ridgeproof.corpus.scenario;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -153,17 +150,7 @@ final class PrintRecords {
     return switch (plan.compression()) {
       case NONE -> image.toArray();
       case WSQ -> WsqEncoder.encode(image, new WsqEncoding(plan.bitsPerPixel(), ppi, 0));
-      case PNG -> png(image, ppi);
+      case PNG -> PngWriter.encode(image, Optional.of(PixelDensity.ofPpi(ppi)));
     };
-  }
-
-  private static byte[] png(GrayImage image, int ppi) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try {
-      PngWriter.write(image, Optional.of(PixelDensity.ofPpi(ppi)), bytes);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return bytes.toByteArray();
   }
 }

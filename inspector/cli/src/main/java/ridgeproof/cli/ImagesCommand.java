@@ -1,8 +1,6 @@
 package ridgeproof.cli;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -140,7 +138,7 @@ final class ImagesCommand implements Callable<Integer> {
   private void write(DecodedImage decoded, ExaminedImage image) {
     GrayImage pixels = decoded.pixels().orElseThrow();
     Path target = folder.resolve(decoded.name() + ".png");
-    OutputFile.write(target, png(pixels, image), overwrite, List.of(path));
+    OutputFile.write(target, PngWriter.encode(pixels, image.density()), overwrite, List.of(path));
     console.print(
         String.format(Locale.ROOT, "%s  %d x %d", target, pixels.width(), pixels.height()));
   }
@@ -171,15 +169,5 @@ final class ImagesCommand implements Callable<Integer> {
     } catch (IOException e) {
       throw CommandFailure.inputOutput("cannot make the folder " + IoWords.of(folder, e));
     }
-  }
-
-  private static byte[] png(GrayImage pixels, ExaminedImage image) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try {
-      PngWriter.write(pixels, image.density(), bytes);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return bytes.toByteArray();
   }
 }

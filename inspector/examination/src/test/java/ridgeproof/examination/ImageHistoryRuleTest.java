@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
@@ -31,13 +29,7 @@ class ImageHistoryRuleTest {
   }
 
   private static byte[] png(GrayImage image) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try {
-      PngWriter.write(image, Optional.empty(), bytes);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return bytes.toByteArray();
+    return PngWriter.encode(image, Optional.empty());
   }
 
   private static byte[] joined(byte[]... parts) {

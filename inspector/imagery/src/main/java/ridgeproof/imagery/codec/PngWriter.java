@@ -3,6 +3,7 @@ package ridgeproof.imagery.codec;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
@@ -34,6 +35,17 @@ public final class PngWriter {
     }
     chunk(out, "IDAT", compressed(image));
     chunk(out, "IEND", new byte[0]);
+  }
+
+  /** The bytes of the same. */
+  public static byte[] encode(GrayImage image, Optional<PixelDensity> density) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      write(image, density, bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
   }
 
   private static byte[] header(GrayImage image) {
