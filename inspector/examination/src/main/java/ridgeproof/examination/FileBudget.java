@@ -78,16 +78,12 @@ final class FileBudget {
       left -= needed;
       return Optional.empty();
     }
-    return Optional.of(
-        new ImageDefect(
-            ImageDefect.Kind.FILE_LIMIT,
-            header.extent().offset(),
-            String.format(
-                Locale.ROOT,
-                "%.1f million samples; %.1f of %.1f million are left for this file",
-                needed / 1e6,
-                left / 1e6,
-                samples / 1e6)));
+    return over(
+        header,
+        "%.1f million samples; %.1f of %.1f million are left for this file",
+        needed / 1e6,
+        left / 1e6,
+        samples / 1e6);
   }
 
   /** Takes what looking at the ridges needs. */
@@ -96,15 +92,19 @@ final class FileBudget {
       ridgesLeft -= workingPixels;
       return Optional.empty();
     }
+    return over(
+        header,
+        "ridges of %.1f million pixels; %.1f million are left for this file",
+        workingPixels / 1e6,
+        Math.min(ridgesLeft, MOST_RIDGES) / 1e6);
+  }
+
+  private static Optional<ImageDefect> over(ImageHeader header, String format, Object... values) {
     return Optional.of(
         new ImageDefect(
             ImageDefect.Kind.FILE_LIMIT,
             header.extent().offset(),
-            String.format(
-                Locale.ROOT,
-                "ridges of %.1f million pixels; %.1f million are left for this file",
-                workingPixels / 1e6,
-                Math.min(ridgesLeft, MOST_RIDGES) / 1e6)));
+            String.format(Locale.ROOT, format, values)));
   }
 
   /** Whether an image was left undecoded because it is too much for its file. */
@@ -164,11 +164,7 @@ final class FileBudget {
   Optional<ImageDefect> late(ImageHeader header) {
     return System.nanoTime() < deadline
         ? Optional.empty()
-        : Optional.of(
-            new ImageDefect(
-                ImageDefect.Kind.FILE_LIMIT,
-                header.extent().offset(),
-                "the " + limits.fileTime().toSeconds() + " seconds for this file are over"));
+        : over(header, "the %d seconds for this file are over", limits.fileTime().toSeconds());
   }
 
   /** Waits until the image has room beside those that are being decoded; gives what it took. */
