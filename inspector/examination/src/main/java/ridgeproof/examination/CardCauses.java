@@ -7,9 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import ridgeproof.examination.CardPrints.PlainImage;
+import ridgeproof.examination.CardPrints.Print;
 import ridgeproof.examination.PlainFits.Seen;
 import ridgeproof.examination.PlainReading.Fit;
 import ridgeproof.examination.cause.CauseLog;
@@ -40,6 +39,10 @@ final class CardCauses implements CauseRule {
 
   /** How clearly tips have to be at the bottom, on average over many prints. */
   private static final double DOWN = -0.06;
+
+  /** What is seen of an image that lies on its side or on its head, and of its size. */
+  private static final Consequences OF_TURN =
+      Consequences.ofRules("RP-SEQ", "RP-RDG", "RP-IMG-009", "RP-IMG-019");
 
   @Override
   public Set<String> ids() {
@@ -140,8 +143,8 @@ final class CardCauses implements CauseRule {
         Consequences.ofRules("RP-SEQ", "RP-RDG", "RP-IMG-019"));
   }
 
-  private static long images(CardPrints card) {
-    return card.all().stream().map(print -> print.image().record().ordinal()).distinct().count();
+  private static int images(CardPrints card) {
+    return ExaminedImage.ordinals(card.all().stream().map(Print::image).toList()).size();
   }
 
   private static boolean shifted(List<Seen> seen, CauseLog causes) {
@@ -181,9 +184,7 @@ final class CardCauses implements CauseRule {
       return false;
     }
     Set<Integer> records =
-        card.rolls().values().stream()
-            .map(print -> print.image().record().ordinal())
-            .collect(Collectors.toSet());
+        ExaminedImage.ordinals(card.rolls().values().stream().map(Print::image).toList());
     causes.add(
         mirrored ? MIRRORED : UPSIDE_DOWN,
         Location.file(),
@@ -228,10 +229,8 @@ final class CardCauses implements CauseRule {
   /** One finding at the image, or at the file where there are several. */
   private static void add(
       String rule, List<Seen> images, String what, String required, CauseLog causes) {
-    Set<Integer> records = new TreeSet<>();
-    images.forEach(image -> records.add(image.plain().image().record().ordinal()));
-    Predicate<Finding> ofImage =
-        finding -> records.contains(finding.location().record().orElse(-1));
+    Set<Integer> records =
+        ExaminedImage.ordinals(images.stream().map(image -> image.plain().image()).toList());
     causes.add(
         rule,
         images.size() == 1 ? images.get(0).plain().image().location() : Location.file(),
@@ -243,9 +242,7 @@ final class CardCauses implements CauseRule {
         evidence(images),
         Consequences.ofRules("RP-SEQ")
             .atPositions(positions(images))
-            .or(
-                Consequences.ofRules("RP-SEQ", "RP-RDG", "RP-IMG-009", "RP-IMG-019")
-                    .onlyWhere(ofImage)));
+            .or(OF_TURN.inRecords(records)));
   }
 
   /** Codes of the images and of the fingers that they are of. */
@@ -283,20 +280,19 @@ final class CardCauses implements CauseRule {
   private static void withoutRolls(Examinee examinee, CardPrints card, CauseLog causes) {
     Map<PlainImage, Turn> turned = new UprightSlaps(examinee).turned(card.plains());
     long several = card.plains().stream().filter(plain -> plain.places().size() > 1).count();
-    boolean halves = turned.values().stream().allMatch(turn -> turn == Turn.HALF);
-    if (!turned.isEmpty() && turned.size() == several && halves) {
+    boolean all = !turned.isEmpty() && turned.size() == several;
+    if (all && turned.values().stream().allMatch(turn -> turn == Turn.HALF)) {
       upsideDown(card, String.format(Locale.ROOT, "all %d images", images(card)), causes);
       return;
     }
-    boolean quarters = turned.values().stream().allMatch(Turn::isQuarter);
-    if (!turned.isEmpty() && turned.size() == several && quarters) {
+    if (all && turned.values().stream().allMatch(Turn::isQuarter)) {
       causes.add(
           QUARTER,
           Location.file(),
           Observed.of(String.format(Locale.ROOT, "%d images turned by a quarter", turned.size())),
           "fingertips at the top",
           List.of(),
-          Consequences.ofRules("RP-SEQ", "RP-RDG", "RP-IMG-009", "RP-IMG-019"));
+          OF_TURN);
       return;
     }
     turned.forEach(
@@ -308,8 +304,7 @@ final class CardCauses implements CauseRule {
               Observed.of(turn == Turn.HALF ? "image upside down" : "image turned by a quarter"),
               "fingertips at the top",
               List.of(),
-              Consequences.ofRules("RP-SEQ", "RP-RDG", "RP-IMG-009", "RP-IMG-019")
-                  .inRecords(Set.of(plain.image().record().ordinal())));
+              OF_TURN.inRecords(Set.of(plain.image().record().ordinal())));
         });
   }
 }

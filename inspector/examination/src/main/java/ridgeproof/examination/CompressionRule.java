@@ -102,7 +102,7 @@ final class CompressionRule implements Rule {
 
   /** The bits of the codestream for each pixel of print; bare ground counts as free. */
   private static Optional<Found> spent(ExaminedImage image, ImageHeader header) {
-    Optional<PrintFacts> print = image.pixels().flatMap(PixelFacts::print);
+    Optional<PrintFacts> print = image.print();
     double area = print.map(facts -> facts.markedShare() * facts.all().total()).orElse(0.0);
     if (area <= 0) {
       return Optional.empty();

@@ -1,15 +1,19 @@
 package ridgeproof.examination;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
 import ridgeproof.finding.Location;
 import ridgeproof.imagery.ImageCodec.StatedSize;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.PixelDensity;
+import ridgeproof.imagery.measure.PrintFacts;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.ImageRecordRow;
 import ridgeproof.transaction.ByteSource;
@@ -77,6 +81,16 @@ public record ExaminedImage(
   /** The first position, where there is one. */
   public OptionalInt position() {
     return positions.isEmpty() ? OptionalInt.empty() : OptionalInt.of(positions.get(0));
+  }
+
+  /** The ordinals of the records of these images. */
+  static Set<Integer> ordinals(Collection<ExaminedImage> images) {
+    return images.stream().map(image -> image.record.ordinal()).collect(Collectors.toSet());
+  }
+
+  /** What was measured of the print; empty where the gray levels mean nothing. */
+  Optional<PrintFacts> print() {
+    return pixels.flatMap(PixelFacts::print);
   }
 
   public Location location() {

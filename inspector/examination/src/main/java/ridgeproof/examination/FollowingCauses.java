@@ -1,7 +1,6 @@
 package ridgeproof.examination;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.Consequences;
@@ -67,6 +66,8 @@ final class FollowingCauses implements CauseRule {
   /** Boxes that bear each other's name are not where their fingers lie. */
   private static final String ORDER_OF_BOXES = "RP-TXN-023";
 
+  private static final Consequences OF_ORDER = Consequences.ofRules("RP-RDG-021");
+
   @Override
   public Set<String> ids() {
     return Set.of();
@@ -74,35 +75,26 @@ final class FollowingCauses implements CauseRule {
 
   @Override
   public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
-    first(found, NOT_READ).ifPresent(finding -> causes.add(finding, OF_UNREAD));
-    if (found.stream().filter(finding -> finding.ruleId().equals(SEPARATOR)).count() >= SEVERAL) {
-      first(found, Set.of(SEPARATOR)).ifPresent(finding -> causes.add(finding, OF_SEPARATORS));
+    found.stream()
+        .filter(finding -> NOT_READ.contains(finding.ruleId()))
+        .findFirst()
+        .ifPresent(finding -> causes.add(finding, OF_UNREAD));
+    List<Finding> separators = of(SEPARATOR, found);
+    if (separators.size() >= SEVERAL) {
+      causes.add(separators.get(0), OF_SEPARATORS);
     }
     for (String rule : NOT_AS_STATED) {
-      of(rule, found).forEach(finding -> causes.add(finding, inSameRecord(OF_PIXELS, finding)));
+      of(rule, found)
+          .forEach(
+              finding -> causes.add(finding, OF_PIXELS.inRecordOf(finding).noWorseThan(finding)));
     }
     of(ORDER_OF_BOXES, found)
-        .forEach(
-            finding ->
-                causes.add(finding, inSameRecord(Consequences.ofRules("RP-RDG-021"), finding)));
-    found.stream()
-        .filter(finding -> finding.ruleId().equals(ANNOTATED))
-        .forEach(finding -> causes.add(finding, ofAnnotation(finding)));
-  }
-
-  private static Optional<Finding> first(List<Finding> found, Set<String> rules) {
-    return found.stream().filter(finding -> rules.contains(finding.ruleId())).findFirst();
+        .forEach(finding -> causes.add(finding, OF_ORDER.inRecordOf(finding).noWorseThan(finding)));
+    of(ANNOTATED, found).forEach(finding -> causes.add(finding, ofAnnotation(finding)));
   }
 
   private static List<Finding> of(String rule, List<Finding> found) {
     return found.stream().filter(finding -> finding.ruleId().equals(rule)).toList();
-  }
-
-  private static Consequences inSameRecord(Consequences consequences, Finding cause) {
-    return consequences.onlyWhere(
-        other ->
-            other.location().record().equals(cause.location().record())
-                && other.severity().compareTo(cause.severity()) >= 0);
   }
 
   /** The same annotation in 2.084 and 14.018, and the segment of a finger that is there. */

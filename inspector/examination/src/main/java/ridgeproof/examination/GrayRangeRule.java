@@ -34,7 +34,7 @@ final class GrayRangeRule implements Rule {
     int noise = (int) limits.value("gray-level-pixels");
     List<Integer> ranges = new ArrayList<>();
     for (ExaminedImage image : new MeasuredPrints(examinee).scanned()) {
-      GrayHistogram print = image.pixels().get().print().get().marked();
+      GrayHistogram print = image.print().get().marked();
       if (print.total() < limits.value("gray-range-pixels")) {
         continue;
       }

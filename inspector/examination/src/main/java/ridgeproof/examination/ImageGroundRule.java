@@ -27,7 +27,7 @@ final class ImageGroundRule implements Rule {
     }
     PixelLimits limits = examinee.tables().pixelLimits();
     for (ExaminedImage image : new MeasuredPrints(examinee).scanned()) {
-      PrintFacts print = image.pixels().get().print().get();
+      PrintFacts print = image.print().get();
       checkPadding(image, print.padding(), limits, log);
     }
   }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.Consequences;
 import ridgeproof.finding.Finding;
@@ -80,14 +79,11 @@ final class InvertedImages implements CauseRule {
         "dark ridges on a light ground",
         List.of(Measure.against("ground", ground, "gray levels", limits.value("dark-ground"))),
         Consequences.ofRules("RP-RDG", "RP-SEQ", "RP-IMG-035", "RP-IMG-036")
-            .inRecords(
-                images.stream()
-                    .map(image -> image.record().ordinal())
-                    .collect(Collectors.toSet())));
+            .inRecords(ExaminedImage.ordinals(images)));
   }
 
   private static PrintFacts facts(ExaminedImage image) {
-    return image.pixels().flatMap(PixelFacts::print).orElseThrow();
+    return image.print().orElseThrow();
   }
 
   private static String tones(PrintFacts print) {

@@ -88,12 +88,7 @@ final class MisreadFieldCause implements CauseRule {
       }
     }
     Consequences pixels = Consequences.ofRules("RP-RDG", "RP-SEQ");
-    prints.forEach(
-        finding ->
-            causes.add(
-                finding,
-                pixels.onlyWhere(
-                    other -> other.location().record().equals(finding.location().record()))));
+    prints.forEach(finding -> causes.add(finding, pixels.inRecordOf(finding)));
     // Which print is missing cannot be known: more missing prints than misread ones stay.
     if (missing <= prints.size()) {
       prints.forEach(finding -> causes.add(finding, OF_PRINT));

@@ -91,10 +91,8 @@ final class PrintCauses {
     Consequences ofImages =
         Consequences.ofRules("RP-RDG", "RP-IMG-009", "RP-IMG-019")
             .inRecords(
-                faults.stream()
-                    .flatMap(fault -> fault.concerned().stream())
-                    .map(image -> image.record().ordinal())
-                    .collect(Collectors.toSet()));
+                ExaminedImage.ordinals(
+                    faults.stream().flatMap(fault -> fault.concerned().stream()).toList()));
     causes.add(
         mirrored ? CardCauses.MIRRORED : half ? CardCauses.UPSIDE_DOWN : CardCauses.QUARTER,
         Location.file(),
@@ -161,8 +159,7 @@ final class PrintCauses {
         fault.rollUncertain() || fault.image().position().isEmpty()
             ? fault.image().location()
             : RidgeLimitsRule.at(fault.image(), fault.finger());
-    Set<Integer> records =
-        fault.concerned().stream().map(one -> one.record().ordinal()).collect(Collectors.toSet());
+    Set<Integer> records = ExaminedImage.ordinals(fault.concerned());
     Consequences ofImage =
         fault.rule().equals(TURNED)
             ? Consequences.ofRules("RP-RDG", "RP-IMG-009", "RP-IMG-019").inRecords(records)

@@ -113,9 +113,7 @@ final class PrintQualityCause implements CauseRule {
     Consequences ofPrint = ofPrint(others, cause);
     return of(rule, findings).get(0) == cause
         ? ofPrint.or(
-            Consequences.ofRules("RP-RDG-020", "RP-RDG-021")
-                .onlyWhere(other -> other.location().record().equals(cause.location().record()))
-                .onlyWhere(other -> other.severity().compareTo(cause.severity()) >= 0))
+            Consequences.ofRules("RP-RDG-020", "RP-RDG-021").inRecordOf(cause).noWorseThan(cause))
         : ofPrint;
   }
 
@@ -145,13 +143,8 @@ final class PrintQualityCause implements CauseRule {
 
   private static Consequences ofPrint(Set<String> others, Finding cause) {
     return Consequences.ofRules(others.toArray(String[]::new))
-        .onlyWhere(other -> isOfSamePrint(other, cause));
-  }
-
-  /** A consequence that weighs more than its cause is no mere consequence. */
-  private static boolean isOfSamePrint(Finding other, Finding cause) {
-    return other.location().record().equals(cause.location().record())
-        && other.location().position().equals(cause.location().position())
-        && other.severity().compareTo(cause.severity()) >= 0;
+        .inRecordOf(cause)
+        .onlyWhere(other -> other.location().position().equals(cause.location().position()))
+        .noWorseThan(cause);
   }
 }

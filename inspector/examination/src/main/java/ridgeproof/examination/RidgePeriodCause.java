@@ -23,8 +23,6 @@ import ridgeproof.spec.PixelLimits.PixelLimit;
  */
 final class RidgePeriodCause implements CauseRule {
 
-  private static final double MM_PER_INCH = 25.4;
-
   /** What goes by the resolution, and is wrong where that is. */
   private static final Consequences OF_SCALE =
       Consequences.ofRules(
@@ -73,10 +71,10 @@ final class RidgePeriodCause implements CauseRule {
   private static List<Period> periods(Examinee examinee, PixelLimits limits) {
     List<Period> periods = new ArrayList<>();
     for (ExaminedImage image : new MeasuredPrints(examinee).gray()) {
-      Optional<RidgePeriod> ridges = image.pixels().get().print().get().ridges();
+      Optional<RidgePeriod> ridges = image.print().get().ridges();
       Optional<PixelDensity> density = image.density();
       if (ridges.isPresent() && density.isPresent() && isClear(ridges.get(), limits)) {
-        double millimetres = ridges.get().pixels() / density.get().meanPpi() * MM_PER_INCH;
+        double millimetres = ridges.get().millimetres(density.get().meanPpi());
         periods.add(new Period(image, ridges.get(), millimetres));
       }
     }

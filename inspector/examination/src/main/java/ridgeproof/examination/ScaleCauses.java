@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.Consequences;
 import ridgeproof.finding.Finding;
@@ -14,6 +13,7 @@ import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
 import ridgeproof.imagery.measure.Enlargement;
+import ridgeproof.imagery.measure.PrintFacts;
 import ridgeproof.imagery.measure.RidgePeriod;
 import ridgeproof.spec.ResolutionClass;
 import ridgeproof.transaction.WholeNumber;
@@ -33,7 +33,6 @@ final class ScaleCauses implements CauseRule {
   private static final int INCHES = 1;
   private static final int CENTIMETRES = 2;
   private static final double CM_PER_INCH = 2.54;
-  private static final double MM_PER_INCH = 25.4;
 
   /** Millimetres from ridge to ridge that a wrong unit is told by; the units differ by 2.54. */
   private static final double LEAST_MM = 0.33;
@@ -109,11 +108,10 @@ final class ScaleCauses implements CauseRule {
   }
 
   private static Optional<Double> millimetres(ExaminedImage image) {
-    Optional<RidgePeriod> ridges =
-        image.pixels().flatMap(PixelFacts::print).flatMap(print -> print.ridges());
+    Optional<RidgePeriod> ridges = image.print().flatMap(PrintFacts::ridges);
     return ridges.isEmpty() || image.density().isEmpty()
         ? Optional.empty()
-        : Optional.of(ridges.get().pixels() / image.density().get().meanPpi() * MM_PER_INCH);
+        : Optional.of(ridges.get().millimetres(image.density().get().meanPpi()));
   }
 
   private static OptionalInt unit(ExaminedImage image) {
@@ -143,12 +141,8 @@ final class ScaleCauses implements CauseRule {
             "RP-IMG-024",
             "RP-IMG-039",
             "RP-IMG-019")
-        .inRecords(records(images))
+        .inRecords(ExaminedImage.ordinals(images))
         .or(Consequences.ofRules("RP-IMG-040"));
-  }
-
-  private static Set<Integer> records(List<ExaminedImage> images) {
-    return images.stream().map(image -> image.record().ordinal()).collect(Collectors.toSet());
   }
 
   private static void sides(List<ExaminedImage> prints, CauseLog causes) {
@@ -178,7 +172,7 @@ final class ScaleCauses implements CauseRule {
             List.of(),
             Consequences.ofRules(
                     "RP-IMG-001", "RP-IMG-002", "RP-IMG-009", "RP-IMG-010", "RP-IMG-019")
-                .inRecords(records(List.of(image))));
+                .inRecords(ExaminedImage.ordinals(List.of(image))));
       }
     }
   }
@@ -187,7 +181,7 @@ final class ScaleCauses implements CauseRule {
     List<ExaminedImage> single = new ArrayList<>();
     List<ExaminedImage> together = new ArrayList<>();
     for (ExaminedImage image : prints) {
-      Enlargement signs = image.pixels().flatMap(PixelFacts::print).orElseThrow().enlargement();
+      Enlargement signs = image.print().orElseThrow().enlargement();
       boolean uneven = signs.evenness() < UNEVEN;
       if (uneven) {
         single.add(image);
@@ -209,8 +203,7 @@ final class ScaleCauses implements CauseRule {
 
   private static void report(
       List<ExaminedImage> images, Location place, String which, CauseLog causes) {
-    Enlargement signs =
-        images.get(0).pixels().flatMap(PixelFacts::print).orElseThrow().enlargement();
+    Enlargement signs = images.get(0).print().orElseThrow().enlargement();
     causes.add(
         ENLARGED,
         place,
@@ -219,7 +212,7 @@ final class ScaleCauses implements CauseRule {
         List.of(
             Measure.against("evenness of neighboring pixels", signs.evenness(), "", UNEVEN),
             Measure.of("fine detail", signs.fineDetail(), "")),
-        Consequences.ofRules("RP-RDG").inRecords(records(images)));
+        Consequences.ofRules("RP-RDG").inRecords(ExaminedImage.ordinals(images)));
   }
 
   /** The same other resolution inside of several images is one setting of one encoder. */

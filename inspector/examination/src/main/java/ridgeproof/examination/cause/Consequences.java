@@ -65,6 +65,16 @@ public final class Consequences {
                 && positions.contains(finding.location().position().getAsInt()));
   }
 
+  /** Only those of the record of this finding, or without a record where it has none. */
+  public Consequences inRecordOf(Finding cause) {
+    return onlyWhere(other -> other.location().record().equals(cause.location().record()));
+  }
+
+  /** Only those that weigh no more: one that does is no mere consequence. */
+  public Consequences noWorseThan(Finding cause) {
+    return onlyWhere(other -> !other.severity().worseThan(cause.severity()));
+  }
+
   /** Only those of which this holds too. */
   public Consequences onlyWhere(Predicate<Finding> condition) {
     return new Consequences(reach.and(condition));

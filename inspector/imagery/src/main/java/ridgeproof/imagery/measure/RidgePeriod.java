@@ -27,6 +27,8 @@ public record RidgePeriod(double pixels, double spread, int windows, double cohe
   /** More windows make the median no better. */
   private static final int MOST_WINDOWS = 64;
 
+  private static final double MM_PER_INCH = 25.4;
+
   private record Place(int column, int row) {}
 
   static Optional<RidgePeriod> of(GrayImage image, BlockGrid grid) {
@@ -58,6 +60,11 @@ public record RidgePeriod(double pixels, double spread, int windows, double cohe
             sorted[found * 3 / 4] - sorted[found / 4],
             found,
             (double) found / looked));
+  }
+
+  /** The distance on the finger, where the image has so many pixels for each inch. */
+  public double millimetres(double ppi) {
+    return pixels / ppi * MM_PER_INCH;
   }
 
   private static List<Place> places(BlockGrid grid) {
