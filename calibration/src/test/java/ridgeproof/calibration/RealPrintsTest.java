@@ -9,12 +9,12 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import ridgeproof.ridges.RotatedBox;
+import ridgeproof.testing.RealPrints;
 import ridgeproof.testing.ReferenceFiles;
 
 /** What must hold on single prints of real people that lie in {@code ../shared/prints}. */
@@ -30,12 +30,7 @@ class RealPrintsTest {
 
   @BeforeAll
   static void judge() throws IOException {
-    Path prints = ReferenceFiles.path("type-3.an2").getParent().resolveSibling("prints");
-    if (!Files.isDirectory(prints)) {
-      assertTrue(!"true".equals(System.getenv("CI")), "CI needs the prints in ../shared/prints");
-      System.out.println("skipped: no prints in ../shared/prints beside this project");
-      Assumptions.abort("skipped: no prints in ../shared/prints beside this project");
-    }
+    Path prints = RealPrints.folder();
     Path report = folder.resolve("real.md");
     CommandLine line = CalibrationCommand.commandLine();
     StringWriter error = new StringWriter();

@@ -5,19 +5,13 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Assumptions;
 
 /**
- * The public reference transactions, which lie in {@code shared/reference} beside the project and
- * not in it. A checkout without them skips the tests that read them and says so; where {@code
- * CI=true} their absence fails.
+ * The public reference transactions, which lie in {@code shared/reference}; without them tests are
+ * skipped or fail as {@link SharedFolder} says.
  */
 public final class ReferenceFiles {
-
-  private static final String SKIPPED =
-      "skipped: no reference transactions in ../shared/reference beside this project";
 
   private ReferenceFiles() {}
 
@@ -45,26 +39,6 @@ public final class ReferenceFiles {
   }
 
   private static Path folder() {
-    Optional<Path> folder = find();
-    if (folder.isEmpty() && "true".equals(System.getenv("CI"))) {
-      throw new AssertionError("CI needs the reference transactions in ../shared/reference");
-    }
-    if (folder.isEmpty()) {
-      System.out.println(SKIPPED); // a skipped assumption's own message never reaches the console
-    }
-    Assumptions.assumeTrue(folder.isPresent(), SKIPPED);
-    return folder.orElseThrow();
-  }
-
-  private static Optional<Path> find() {
-    Path place = Path.of("").toAbsolutePath();
-    while (place != null) {
-      Path candidate = place.resolve("shared/reference");
-      if (Files.isDirectory(candidate)) {
-        return Optional.of(candidate);
-      }
-      place = place.getParent();
-    }
-    return Optional.empty();
+    return SharedFolder.of("reference", "reference transactions");
   }
 }

@@ -20,7 +20,7 @@ final class CodeLists {
 
   private final Map<String, Map<String, String>> lists = new TreeMap<>();
 
-  CodeLists(SharedFolder shared) {
+  CodeLists(PublishedLists shared) {
     FILES.forEach(
         (document, file) ->
             shared

@@ -36,7 +36,7 @@ class CodesAgreeWithPublishedListsTest {
 
   @Test
   void eachTableHasTheCodesOfItsListsAndNoOthers() {
-    CodeLists published = new CodeLists(SharedFolder.open());
+    CodeLists published = new CodeLists(PublishedLists.open());
     Differences differences = new Differences("missing code", "extra code", "meaning");
     listsOfTables()
         .forEach(
@@ -75,7 +75,7 @@ class CodesAgreeWithPublishedListsTest {
 
   @Test
   void aCodeIsPublishedExactlyWhereItsTableIsComparedWithAListThatHasIt() {
-    CodeLists published = new CodeLists(SharedFolder.open());
+    CodeLists published = new CodeLists(PublishedLists.open());
     Map<String, Set<String>> lists =
         listsOfTables().entrySet().stream()
             .collect(

@@ -20,7 +20,7 @@ class CountriesAndStatesTest {
 
   @Test
   void theCountriesOfTheJdkAreThoseOfAPublishedListExceptForWhatChangedSince() throws Exception {
-    SharedFolder shared = SharedFolder.open();
+    PublishedLists shared = PublishedLists.open();
     String schema =
         java.nio.file.Files.readString(shared.files("xml/schemas", "iso_3166.xsd").get(0));
     Set<String> published = new TreeSet<>();
@@ -41,7 +41,7 @@ class CountriesAndStatesTest {
 
   @Test
   void eachStateProvinceAndTerritoryIsCalledWhatTheNcicCallsIt() {
-    CodeLists published = new CodeLists(SharedFolder.open());
+    CodeLists published = new CodeLists(PublishedLists.open());
     Map<String, String> kinds =
         Map.of(
             "NCIC5: UnitedStatesCodeSimpleType", "state",

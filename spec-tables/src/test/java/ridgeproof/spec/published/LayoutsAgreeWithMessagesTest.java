@@ -54,7 +54,7 @@ class LayoutsAgreeWithMessagesTest {
 
   @Test
   void eachTagOfTheMessagesIsAFieldWithThatMnemonic() {
-    SampleMessages messages = new SampleMessages(SharedFolder.open());
+    SampleMessages messages = new SampleMessages(PublishedLists.open());
     Differences differences = new Differences("mnemonic of field", "missing item");
     for (String tag : messages.tags()) {
       Tagged field = messages.field(tag).orElseThrow();
@@ -84,7 +84,7 @@ class LayoutsAgreeWithMessagesTest {
 
   @Test
   void aRowIsPublishedExactlyWhereTheMessagesHaveItsTagAndMnemonic() {
-    SampleMessages messages = new SampleMessages(SharedFolder.open());
+    SampleMessages messages = new SampleMessages(PublishedLists.open());
     List<String> wrong = new ArrayList<>();
     for (FieldRow row : rows()) {
       boolean claimed = row.source().known() == Knowledge.PUBLISHED;
@@ -121,7 +121,7 @@ class LayoutsAgreeWithMessagesTest {
 
   @Test
   void whatARowClaimsToBeMatchedAgrees() {
-    SharedFolder shared = SharedFolder.open();
+    PublishedLists shared = PublishedLists.open();
     SampleMessages messages = new SampleMessages(shared);
     SchemaTypes schemas = new SchemaTypes(shared);
     CodeLists lists = new CodeLists(shared);
@@ -148,7 +148,7 @@ class LayoutsAgreeWithMessagesTest {
 
   @Test
   void whatMessagesLeaveOutIsNotDemandedAndWhatTheyAlwaysHaveIs() {
-    SampleMessages messages = new SampleMessages(SharedFolder.open());
+    SampleMessages messages = new SampleMessages(PublishedLists.open());
     Differences differences = new Differences("presence");
     for (FieldRow row : rows()) {
       Optional<Tagged> field = messages.field(row.number().toString());
@@ -186,7 +186,7 @@ class LayoutsAgreeWithMessagesTest {
   }
 
   /** The most that any sample allows, by field. */
-  private static Map<String, Integer> repetitions(SharedFolder shared) {
+  private static Map<String, Integer> repetitions(PublishedLists shared) {
     Map<String, Integer> most = new TreeMap<>();
     for (Map<String, String> row : shared.rows("ebts10-fields-by-tot.csv")) {
       if (row.get("item_letter").isEmpty() && row.get("max").matches("[0-9]+")) {

@@ -27,7 +27,7 @@ class ParticularsAgreeWithTemplatesTest {
   private record Sampled(boolean mandatory, OptionalInt most) {}
 
   /** The fields of each type of transaction; a field seen only by its items is optional. */
-  private static Map<String, Map<String, Sampled>> samples(SharedFolder shared) {
+  private static Map<String, Map<String, Sampled>> samples(PublishedLists shared) {
     Map<String, Map<String, Sampled>> samples = new TreeMap<>();
     for (Map<String, String> row : shared.rows("ebts10-fields-by-tot.csv")) {
       String field = row.get("field");
@@ -64,7 +64,7 @@ class ParticularsAgreeWithTemplatesTest {
   void eachTypeHasTheFieldsOfItsSampleAtItsLevel() {
     Differences differences =
         new Differences("missing field", "extra field", "level of field", "repetitions");
-    samples(SharedFolder.open()).forEach((type, fields) -> compare(type, fields, differences));
+    samples(PublishedLists.open()).forEach((type, fields) -> compare(type, fields, differences));
     differences.assertListed();
   }
 
@@ -93,7 +93,7 @@ class ParticularsAgreeWithTemplatesTest {
 
   @Test
   void aFieldIsPublishedOnlyWhereItsSampleAgrees() {
-    Map<String, Map<String, Sampled>> samples = samples(SharedFolder.open());
+    Map<String, Map<String, Sampled>> samples = samples(PublishedLists.open());
     List<String> wrong = new ArrayList<>();
     for (Map.Entry<String, Source> type : TABLES.particulars().transactions().entrySet()) {
       Map<String, Sampled> fields = samples.getOrDefault(type.getKey(), Map.of());

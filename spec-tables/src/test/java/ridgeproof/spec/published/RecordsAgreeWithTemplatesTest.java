@@ -23,7 +23,7 @@ class RecordsAgreeWithTemplatesTest {
   @Test
   void eachTypeHasTheRecordCountsOfItsSample() {
     Map<String, Map<Integer, Count>> samples = new TreeMap<>();
-    for (Map<String, String> row : SharedFolder.open().rows("ebts10-template-records.csv")) {
+    for (Map<String, String> row : PublishedLists.open().rows("ebts10-template-records.csv")) {
       samples
           .computeIfAbsent(row.get("tot"), key -> new LinkedHashMap<>())
           .merge(

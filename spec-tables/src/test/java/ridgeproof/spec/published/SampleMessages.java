@@ -62,7 +62,7 @@ final class SampleMessages {
   private final Map<String, Tagged> fields = new HashMap<>();
   private final Map<String, Set<String>> ofRecords = new HashMap<>();
 
-  SampleMessages(SharedFolder shared) {
+  SampleMessages(PublishedLists shared) {
     shared.files("xml/messages", ".xml").forEach(this::read);
   }
 

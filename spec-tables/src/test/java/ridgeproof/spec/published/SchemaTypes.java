@@ -21,7 +21,7 @@ final class SchemaTypes {
   private final Map<String, List<String>> typesOfElements = new HashMap<>();
   private final Map<String, List<Element>> types = new HashMap<>();
 
-  SchemaTypes(SharedFolder shared) {
+  SchemaTypes(PublishedLists shared) {
     shared.files("xml/schemas/ebts", ".xsd").forEach(this::read);
   }
 

@@ -7,47 +7,22 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
-import org.junit.jupiter.api.Assumptions;
+import ridgeproof.testing.SharedFolder;
 
-/**
- * The published lists in {@code shared/}. Tests without that folder are skipped and say so; with
- * {@code CI=true} its absence fails.
- */
-final class SharedFolder {
-
-  private static final String SKIPPED =
-      "skipped: no published lists in ../shared/standards beside this project";
+/** The published lists in {@code shared/}. */
+final class PublishedLists {
 
   private final Path folder;
 
-  private SharedFolder(Path folder) {
+  private PublishedLists(Path folder) {
     this.folder = folder;
   }
 
-  static SharedFolder open() {
-    Optional<Path> folder = find();
-    if (folder.isEmpty() && "true".equals(System.getenv("CI"))) {
-      throw new AssertionError("CI needs the published lists in ../shared/standards");
-    }
-    if (folder.isEmpty()) {
-      System.out.println(SKIPPED); // a skipped assumption's own message never reaches the console
-    }
-    Assumptions.assumeTrue(folder.isPresent(), SKIPPED);
-    return new SharedFolder(folder.orElseThrow());
-  }
-
-  private static Optional<Path> find() {
-    for (Path place = Path.of("").toAbsolutePath(); place != null; place = place.getParent()) {
-      Path candidate = place.resolve("shared");
-      if (Files.isDirectory(candidate.resolve("standards"))) {
-        return Optional.of(candidate);
-      }
-    }
-    return Optional.empty();
+  static PublishedLists open() {
+    return new PublishedLists(SharedFolder.of("standards", "published lists").getParent());
   }
 
   /** The rows of one list, each by the names of its columns. */
