@@ -188,7 +188,7 @@ public final class SpecTables {
         .map(
             row ->
                 new ImageSizeLimit(
-                    row.parse("record_types", SpecTables::numbers),
+                    row.parse("record_types", Table::numbers),
                     row.required("position"),
                     row.parse("max_width_in", Double::parseDouble) * MM_PER_INCH,
                     row.parse("max_height_in", Double::parseDouble) * MM_PER_INCH,
@@ -394,18 +394,8 @@ public final class SpecTables {
                     new SubmissionProfile.NeededPrint(
                         print.parse("position", Integer::parseInt),
                         print.required("kind"),
-                        List.copyOf(print.parse("or", SpecTables::numbers))))
+                        List.copyOf(print.parse("or", Table::numbers))))
             .toList(),
         row.source());
-  }
-
-  private static Set<Integer> numbers(String cell) {
-    Set<Integer> numbers = new LinkedHashSet<>();
-    for (String word : cell.split(" ")) {
-      if (!word.isEmpty()) {
-        numbers.add(Integer.parseInt(word));
-      }
-    }
-    return numbers;
   }
 }

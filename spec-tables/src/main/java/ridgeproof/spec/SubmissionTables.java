@@ -3,15 +3,11 @@ package ridgeproof.spec;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What each type of transaction has to hold: prints, latents, records and their counts. */
 public final class SubmissionTables {
@@ -54,8 +50,8 @@ public final class SubmissionTables {
           new TransactionNeed(
               type,
               row.parse("need", TransactionNeed.Kind::parse),
-              words(row.text("ways")).toList(),
-              words(row.text("unusual_ways")).toList(),
+              Table.words(row.text("ways")).toList(),
+              Table.words(row.text("unusual_ways")).toList(),
               row.source()));
     }
     return Collections.unmodifiableMap(needs);
@@ -87,16 +83,8 @@ public final class SubmissionTables {
                     row.parse(
                         "extent",
                         cell -> MissingMark.Extent.valueOf(cell.toUpperCase(Locale.ROOT))),
-                    row.parse("fingers", SubmissionTables::numbers),
+                    row.parse("fingers", Table::numbers),
                     row.source()))
         .toList();
-  }
-
-  private static Set<Integer> numbers(String cell) {
-    return words(cell).map(Integer::parseInt).collect(Collectors.toCollection(LinkedHashSet::new));
-  }
-
-  private static Stream<String> words(String cell) {
-    return Stream.of(cell.split(" ")).filter(word -> !word.isEmpty());
   }
 }

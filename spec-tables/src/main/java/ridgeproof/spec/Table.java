@@ -6,11 +6,15 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The rows of one CSV file, each able to say where it stands when a cell cannot be used. */
 final class Table {
@@ -56,6 +60,16 @@ final class Table {
       rows.add(new Row(name, scanner.line(), places, cells));
     }
     return new Table(name, columns, List.copyOf(rows));
+  }
+
+  /** The words of a cell that lists several. */
+  static Stream<String> words(String cell) {
+    return Stream.of(cell.split(" ")).filter(word -> !word.isEmpty());
+  }
+
+  /** The numbers of a cell that lists several, in their order. */
+  static Set<Integer> numbers(String cell) {
+    return words(cell).map(Integer::parseInt).collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   String name() {
