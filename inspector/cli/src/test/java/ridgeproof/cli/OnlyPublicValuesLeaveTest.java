@@ -191,17 +191,7 @@ class OnlyPublicValuesLeaveTest {
   @Test
   void noDocumentTellsMoreThanPublicValues() {
     String file = path(FEW).toString();
-    assertOnlyPublic(
-        run(
-            "examine",
-            "--depth",
-            "structure",
-            "--format",
-            "pdf",
-            "--output",
-            output("a.pdf"),
-            file),
-        FEW);
+    assertOnlyPublic(run(document(file).toArray(String[]::new)), FEW);
   }
 
   @ParameterizedTest
@@ -317,20 +307,17 @@ class OnlyPublicValuesLeaveTest {
     return new String(bytes, StandardCharsets.ISO_8859_1);
   }
 
+  private List<String> document(String file) {
+    return List.of(
+        "examine", "--depth", "structure", "--format", "pdf", "--output", output("a.pdf"), file);
+  }
+
   @Test
   void nothingIsPutAsideInAFileOfItsOwn() throws Exception {
     String file = path("images").toString();
     for (List<String> command :
         List.of(
-            List.of(
-                "examine",
-                "--depth",
-                "structure",
-                "--format",
-                "pdf",
-                "--output",
-                output("a.pdf"),
-                file),
+            document(file),
             List.of(
                 "ticket",
                 "--depth",
