@@ -43,8 +43,8 @@ final class RealReport {
                 + " --reference ../shared/reference --report reports/real-prints.md")
         .line("")
         .line(
-            "Similarity is that of the matcher on the images as they are, before any of our own"
-                + " processing. The score, and the score below which a print is called poor, were"
+            "Similarity is that of the matcher on the images as they are, before any"
+                + " processing by Ridgeproof. The score, and the score below which a print is called poor, were"
                 + " chosen on fingers 1 to %d of each set; the other fingers are held out. Four"
                 + " limits of plain prints were widened with all fingers in view (their `source`"
                 + " says so), so that for findings the held-out rows are less than independent.",

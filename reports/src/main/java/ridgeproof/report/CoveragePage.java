@@ -69,8 +69,8 @@ public final class CoveragePage {
     out.append("`published`: a test compares the row with a published list. `disputed`: sources ");
     out.append("disagree. `from memory`: no list was at hand. `common practice`: the trade knows ");
     out.append("it. A finding that rests on a disputed or remembered row alone is never ");
-    out.append("BLOCKING. Where the tables differ from a list on purpose stands in ");
-    out.append("`published/differences.csv` of `spec-tables`, with the reason.\n\n");
+    out.append("BLOCKING. Intended differences from the lists are in ");
+    out.append("`published/differences.csv` of `spec-tables`, each with its reason.\n\n");
     appendCodes();
     appendLayouts();
     appendParticulars();
