@@ -48,6 +48,9 @@ final class Browser implements AutoCloseable {
       """;
 
   /** Says at each start that it knows no protocol of this Chromium, which nothing here uses. */
+  private static final String AFTER_PAINTING =
+      "requestAnimationFrame(() => requestAnimationFrame(arguments[0]))";
+
   private static final Logger SELENIUM = Logger.getLogger("org.openqa.selenium");
 
   private final ChromeDriver driver;
@@ -112,6 +115,8 @@ final class Browser implements AutoCloseable {
     width(1280);
     forgetLogs();
     driver.get(page.toUri().toString());
+    // Chromium drops keys that are pressed before a page is first painted.
+    driver.executeAsyncScript(AFTER_PAINTING);
   }
 
   void reload() {
