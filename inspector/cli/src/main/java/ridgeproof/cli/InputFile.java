@@ -10,9 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
 import java.util.HexFormat;
-import java.util.List;
 import ridgeproof.report.FileFacts;
 import ridgeproof.transaction.ByteSource;
 
@@ -20,8 +18,6 @@ import ridgeproof.transaction.ByteSource;
 record InputFile(Path path, ByteSource bytes, FileFacts facts) {
 
   private static final long MAPPED_FROM = 16L * 1024 * 1024;
-
-  private static final int PIECE = 1024 * 1024;
 
   /**
    * Opens the file.
@@ -49,22 +45,11 @@ record InputFile(Path path, ByteSource bytes, FileFacts facts) {
     }
   }
 
-  /** Pipes and devices state no size and need not end, so that every read is counted. */
+  /** Pipes and devices state no size and need not end, so that no more is read than may be. */
   private static byte[] read(Path path, InputStream in, long maxBytes) throws IOException {
-    List<byte[]> pieces = new ArrayList<>();
-    long length = 0;
-    for (byte[] piece = in.readNBytes(PIECE); piece.length > 0; piece = in.readNBytes(PIECE)) {
-      length += piece.length;
-      if (length > maxBytes) {
-        throw tooLarge(path, "the data is", maxBytes);
-      }
-      pieces.add(piece);
-    }
-    byte[] whole = new byte[(int) length];
-    int at = 0;
-    for (byte[] piece : pieces) {
-      System.arraycopy(piece, 0, whole, at, piece.length);
-      at += piece.length;
+    byte[] whole = in.readNBytes((int) Math.min(maxBytes + 1, Integer.MAX_VALUE));
+    if (whole.length > maxBytes) {
+      throw tooLarge(path, "the data is", maxBytes);
     }
     return whole;
   }
