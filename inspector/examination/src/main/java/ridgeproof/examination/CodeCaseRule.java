@@ -9,7 +9,6 @@ import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
 import ridgeproof.spec.Code;
-import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.RecordLayout;
 import ridgeproof.spec.ValueRule;
@@ -21,8 +20,7 @@ import ridgeproof.transaction.Subfield;
 /** Codes are in the capitals in which they are published. */
 final class CodeCaseRule implements Rule {
 
-  private static final FieldNumber TYPE_OF_TRANSACTION = new FieldNumber(1, 4);
-  private static final ValueRule TRANSACTION_TYPES = new ValueRule.InTable("transaction-types");
+  private static final ValueRule TRANSACTION_TYPES = new ValueRule.InTable(TransactionKind.TABLE);
 
   @Override
   public Set<String> ids() {
@@ -76,7 +74,7 @@ final class CodeCaseRule implements Rule {
 
   private static Optional<ValueRule> values(
       Examinee examinee, LogicalRecord record, Field field, int item) {
-    if (field.number().equals(TYPE_OF_TRANSACTION)) {
+    if (field.number().equals(TransactionKind.FIELD)) {
       return Optional.of(TRANSACTION_TYPES);
     }
     int version = examinee.transaction().version();

@@ -2,6 +2,7 @@ package ridgeproof.examination;
 
 import java.util.Optional;
 import ridgeproof.spec.Code;
+import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.TransactionNeed;
 import ridgeproof.transaction.Transaction;
@@ -9,6 +10,7 @@ import ridgeproof.transaction.Transaction;
 /** What the lists say of the type of a transaction, field 1.004, in the domain of field 1.013. */
 final class TransactionKind {
 
+  static final FieldNumber FIELD = new FieldNumber(1, 4);
   static final String TABLE = "transaction-types";
 
   private static final int DOMAIN_FIELD = 13;

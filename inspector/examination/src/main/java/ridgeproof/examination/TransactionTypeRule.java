@@ -17,7 +17,6 @@ final class TransactionTypeRule implements Rule {
 
   private static final String NOT_LISTED = "RP-PTL-004";
   private static final String UNKNOWN_DOMAIN = "RP-PTL-060";
-  private static final FieldNumber TYPE = new FieldNumber(1, 4);
   private static final FieldNumber DOMAIN = new FieldNumber(1, 13);
   private static final int MOST_GUESSES = 4;
 
@@ -37,7 +36,11 @@ final class TransactionTypeRule implements Rule {
       return;
     }
     if (kind.isOfListedDomain()) {
-      log.add(NOT_LISTED, at(examinee, TYPE), observed(type.get()), wanted(type.get(), examinee));
+      log.add(
+          NOT_LISTED,
+          at(examinee, TransactionKind.FIELD),
+          observed(type.get()),
+          wanted(type.get(), examinee));
     } else {
       log.add(
           UNKNOWN_DOMAIN,
@@ -51,7 +54,7 @@ final class TransactionTypeRule implements Rule {
   private static boolean agencyLists(Examinee examinee, String type) {
     return examinee.options().agency().stream()
         .flatMap(agency -> agency.fields().stream())
-        .filter(field -> field.number().equals(TYPE))
+        .filter(field -> field.number().equals(TransactionKind.FIELD))
         .flatMap(field -> field.values().stream())
         .anyMatch(
             values ->
