@@ -14,11 +14,11 @@ import jdk.jfr.Recording;
 import jdk.jfr.consumer.RecordedEvent;
 import jdk.jfr.consumer.RecordedFrame;
 import jdk.jfr.consumer.RecordingFile;
-import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.reader.ReadingLimits;
 
 /**
  * Examines files to their ridges and prints the processor time of the whole process for each, cold

@@ -14,14 +14,14 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import ridgeproof.examination.ExaminedImage;
-import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.measure.PrintFacts;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ReadingLimits;
-import ridgeproof.transaction.TransactionReader;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
 
 /** What is measured of the fourteen decoded prints of a card, on one thread. */
 @State(Scope.Benchmark)

@@ -6,14 +6,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import ridgeproof.examination.ExaminedImage;
-import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
-import ridgeproof.transaction.TransactionReader;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
 
 /** The public reference transactions beside the project, and the WSQ images in them. */
 final class ReferenceImages {

@@ -14,17 +14,17 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
-import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.HtmlReport;
+import ridgeproof.report.page.HtmlReport;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.reader.ReadingLimits;
 
 /** The page on a card of fourteen prints, once everything about them is known. */
 @State(Scope.Benchmark)

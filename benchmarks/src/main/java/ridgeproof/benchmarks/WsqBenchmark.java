@@ -19,7 +19,7 @@ import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.WsqDecoder;
 import ridgeproof.imagery.wsq.WsqEncoder;
 import ridgeproof.imagery.wsq.WsqEncoding;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * One pass over all WSQ images of the reference transactions on one thread: our decoder, another

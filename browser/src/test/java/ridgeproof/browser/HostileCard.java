@@ -2,12 +2,12 @@ package ridgeproof.browser;
 
 import java.util.ArrayList;
 import java.util.List;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.CharacterEncoding;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.RecordDraft;
-import ridgeproof.transaction.TransactionWriter;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
+import ridgeproof.transaction.writer.TransactionWriter;
 
 /**
  * A transaction of the invented Tidewater pilots with values that try to act or to burst a page.

@@ -32,7 +32,7 @@ public final class CalibrationCommand {
     System.exit(commandLine().execute(arguments));
   }
 
-  static CommandLine commandLine() {
+  public static CommandLine commandLine() {
     CommandLine line = new CommandLine(new CalibrationCommand());
     line.setParameterExceptionHandler(
         (failure, arguments) -> told(failure.getCommandLine(), failure, USAGE));

@@ -9,10 +9,18 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import ridgeproof.examination.MatchLimits;
-import ridgeproof.ridges.SequenceLimits;
-import ridgeproof.spec.MatchLikelihood;
+import ridgeproof.calibration.print.Split;
+import ridgeproof.calibration.real.CardTrial;
+import ridgeproof.calibration.real.CardsSection;
+import ridgeproof.calibration.real.DrawnPools;
+import ridgeproof.calibration.real.LeadingSection;
+import ridgeproof.calibration.real.LikelihoodFit;
+import ridgeproof.calibration.real.PrintFolder;
+import ridgeproof.calibration.real.PrintPool;
+import ridgeproof.examination.rules.ridges.MatchLimits;
+import ridgeproof.ridges.matching.SequenceLimits;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.limit.MatchLikelihood;
 
 /** Judges cards put together of single prints of real people, and fits what similarities weigh. */
 @Command(

@@ -9,8 +9,18 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import ridgeproof.examination.MatchLimits;
-import ridgeproof.ridges.SequenceLimits;
+import ridgeproof.calibration.evaluation.DetectionReport;
+import ridgeproof.calibration.evaluation.FileTrial;
+import ridgeproof.calibration.evaluation.RealCard;
+import ridgeproof.calibration.evaluation.SequenceTrial;
+import ridgeproof.calibration.fit.LimitTable;
+import ridgeproof.calibration.print.DrawOptions;
+import ridgeproof.calibration.print.EyeTable;
+import ridgeproof.calibration.print.Split;
+import ridgeproof.calibration.real.CardsSection;
+import ridgeproof.calibration.real.LeadingSection;
+import ridgeproof.examination.rules.ridges.MatchLimits;
+import ridgeproof.ridges.matching.SequenceLimits;
 import ridgeproof.spec.SpecTables;
 
 /** Judges files that no limit was fitted on. */

@@ -13,6 +13,15 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import ridgeproof.calibration.fit.FitCase;
+import ridgeproof.calibration.fit.LimitFit;
+import ridgeproof.calibration.fit.LimitTable;
+import ridgeproof.calibration.fit.OperatingCurves;
+import ridgeproof.calibration.fit.RealEnvelope;
+import ridgeproof.calibration.print.EyeTable;
+import ridgeproof.calibration.print.MeasuredPrint;
+import ridgeproof.calibration.print.PrintSource;
+import ridgeproof.calibration.print.Split;
 
 /** Finds the limits and writes them with their operating curves. */
 @Command(

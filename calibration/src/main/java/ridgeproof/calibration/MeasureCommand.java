@@ -8,6 +8,8 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import ridgeproof.calibration.print.MeasureTable;
+import ridgeproof.calibration.print.PrintSource;
 
 /** Writes the measures of labelled prints. */
 @Command(

@@ -7,6 +7,10 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import ridgeproof.calibration.fit.LimitTable;
+import ridgeproof.calibration.real.EyeBox;
+import ridgeproof.calibration.real.RealReport;
+import ridgeproof.calibration.real.RealSet;
 
 /** Judges real single prints and segments of real cards. */
 @Command(

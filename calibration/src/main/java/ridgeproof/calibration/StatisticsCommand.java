@@ -8,6 +8,11 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import ridgeproof.calibration.print.EyeTable;
+import ridgeproof.calibration.print.Split;
+import ridgeproof.calibration.statistics.ObservedCard;
+import ridgeproof.calibration.statistics.StatisticsReport;
+import ridgeproof.calibration.statistics.Survey;
 import ridgeproof.spec.SpecTables;
 
 /** Tells how natural the prints of the corpus are. */

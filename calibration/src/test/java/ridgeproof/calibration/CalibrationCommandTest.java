@@ -14,6 +14,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import ridgeproof.calibration.print.MeasureTable;
+import ridgeproof.calibration.print.Prints;
+import ridgeproof.calibration.print.Split;
 
 class CalibrationCommandTest {
 

@@ -17,6 +17,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import ridgeproof.calibration.print.EyeTable;
+import ridgeproof.calibration.statistics.PublishedFigure;
 import ridgeproof.testing.ReferenceFiles;
 
 class StatisticsCommandTest {

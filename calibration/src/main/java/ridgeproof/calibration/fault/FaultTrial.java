@@ -11,15 +11,15 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import ridgeproof.corpus.fault.Fault;
 import ridgeproof.corpus.fault.FaultComposer;
-import ridgeproof.examination.Depth;
-import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.spec.rule.Severity;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * Examines faulty files as a user's are, on one day.

@@ -14,7 +14,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import ridgeproof.corpus.fault.Fault;
 import ridgeproof.corpus.fault.FaultCatalogue;
-import ridgeproof.examination.Depth;
+import ridgeproof.examination.facts.Depth;
 import ridgeproof.finding.Finding;
 
 /** Examines the fault catalogue and writes how it fared. */

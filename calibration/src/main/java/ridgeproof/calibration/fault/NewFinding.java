@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import ridgeproof.corpus.fault.FaultPlace;
-import ridgeproof.examination.ExaminedImage;
+import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
 
 /**

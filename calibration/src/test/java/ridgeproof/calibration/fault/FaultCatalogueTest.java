@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import ridgeproof.corpus.fault.Fault;
 import ridgeproof.corpus.fault.FaultArea;
 import ridgeproof.corpus.fault.FaultCatalogue;
-import ridgeproof.examination.Depth;
+import ridgeproof.examination.facts.Depth;
 import ridgeproof.finding.Finding;
 
 /**

@@ -27,8 +27,8 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.RuleRow;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.rule.RuleRow;
+import ridgeproof.spec.rule.Severity;
 import ridgeproof.testing.ReferenceFiles;
 
 /** One finding for what happened on the way, and none for what follows from it. */

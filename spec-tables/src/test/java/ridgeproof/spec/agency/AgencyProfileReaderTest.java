@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.rule.Severity;
 
 class AgencyProfileReaderTest {
 
