@@ -34,7 +34,7 @@ class CausesInReportsTest {
 
   private static byte[] example() {
     try {
-      return Files.readAllBytes(Path.of("../examples/clean-flats.an2"));
+      return Files.readAllBytes(Path.of("../docs/examples/clean-flats.an2"));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -46,10 +46,10 @@ public final class SpecimenSheet {
   /**
    * Writes {@code patterns.png}, {@code defects.png} and {@code hands.png}.
    *
-   * @param arguments the folder to write to; {@code corpus/docs} when absent
+   * @param arguments the folder to write to; {@code docs/corpus} when absent
    */
   public static void main(String[] arguments) throws IOException {
-    Path folder = Path.of(arguments.length > 0 ? arguments[0] : "corpus/docs");
+    Path folder = Path.of(arguments.length > 0 ? arguments[0] : "docs/corpus");
     Files.createDirectories(folder);
     write(folder.resolve("patterns.png"), patterns(), 3, OF_RIDGES);
     write(folder.resolve("defects.png"), defects(), 6, OF_DEFECTS);

@@ -12,7 +12,7 @@ import ridgeproof.spec.requirement.RequirementKind;
 import ridgeproof.spec.requirement.Requirements;
 import ridgeproof.spec.rule.RuleRow;
 
-/** The page {@code reports/rules.md}: every rule, and how many requirements the layouts state. */
+/** The page {@code docs/rules.md}: every rule, and how many requirements the layouts state. */
 public final class RulesPage {
 
   private final SpecTables tables;

@@ -11,7 +11,7 @@ import ridgeproof.report.Reports;
 
 class RulesPageTest {
 
-  private static final Path PAGE = Path.of("rules.md");
+  private static final Path PAGE = Path.of("../docs/rules.md");
 
   @Test
   void thePageInTheRepositoryIsWhatTheTablesSay() throws IOException {
@@ -23,7 +23,7 @@ class RulesPageTest {
     assertEquals(
         page,
         Files.readString(PAGE),
-        "reports/rules.md is not in step with the tables; run"
+        "docs/rules.md is not in step with the tables; run"
             + " mvn -pl reports -am test -Dtest=RulesPageTest"
             + " -Dsurefire.failIfNoSpecifiedTests=false -Dridgeproof.write-rules-page=true");
   }

@@ -31,7 +31,7 @@ class AgencyProfileReaderTest {
       name = "tidewater"
       title = "Tidewater Harbour Pilots' licensing office"
       """;
-  private static final Path EXAMPLE = Path.of("../examples/tidewater-pilots.toml");
+  private static final Path EXAMPLE = Path.of("../docs/examples/tidewater-pilots.toml");
 
   private static AgencyProfile usable(String toml) {
     ProfileReading reading = AgencyProfileReader.read(toml, TABLES);

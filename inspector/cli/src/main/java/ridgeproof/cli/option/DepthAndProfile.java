@@ -25,7 +25,7 @@ public final class DepthAndProfile {
       paramLabel = "NAME|FILE",
       description =
           "what the bureau expects: rolled-card, identification-flats, or the file of an agency's"
-              + " own profile such as examples/tidewater-pilots.toml; what the file itself implies"
+              + " own profile such as docs/examples/tidewater-pilots.toml; what the file itself implies"
               + " unless set")
   String profile;
 

@@ -7,7 +7,8 @@ import ridgeproof.ridges.quality.Score.Aspect;
 
 /**
  * Makes the score of a print from its measures; few parts, each of which a person sees, weighted so
- * that the score ranks prints as they match other impressions (see `reports/real-prints.md`).
+ * that the score ranks prints as they match other impressions (see
+ * `docs/evaluation/real-prints.md`).
  */
 final class ScoreCard {
 
