@@ -18,7 +18,7 @@ import ridgeproof.examination.comparison.ValueDifference;
 import ridgeproof.finding.Finding;
 import ridgeproof.transaction.LogicalRecord;
 
-/** Two transactions compared, for a program. */
+/** Comparison of two transactions, for a program. */
 public final class ComparisonJson {
 
   /** A change that breaks a reader raises it. */

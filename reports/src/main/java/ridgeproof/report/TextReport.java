@@ -11,6 +11,7 @@ import ridgeproof.examination.RecommendedAction;
 import ridgeproof.examination.Verdict;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Measure;
+import ridgeproof.report.words.Counted;
 import ridgeproof.spec.Source;
 import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.transaction.LogicalRecord;
@@ -76,10 +77,9 @@ public final class TextReport {
           .transaction()
           .typeOfTransaction()
           .ifPresent(type -> line.append(", type of transaction ").append(SafeText.of(type)));
-      line.append(", ").append(records).append(records == 1 ? " record" : " records");
-      line.append(", ").append(report.images().size());
-      line.append(report.images().size() == 1 ? " image" : " images");
-      line.append(". Held to: ").append(SafeText.of(Wording.heldTo(report)));
+      line.append(", ").append(Counted.of(records, "record"));
+      line.append(", ").append(Counted.of(report.images().size(), "image"));
+      line.append(". Checked as: ").append(SafeText.of(Wording.heldTo(report)));
       Wording.completenessGap(report).ifPresent(gap -> line.append(". ").append(gap));
     }
     return line + ".";
@@ -90,7 +90,9 @@ public final class TextReport {
     if (report.relaxed().isEmpty()) {
       return;
     }
-    out.append('\n').append(ink.strong("Laxer here than published, by the profile")).append('\n');
+    out.append('\n')
+        .append(ink.strong("Relaxed by the profile, compared with the published rules"))
+        .append('\n');
     for (RelaxedRule rule : report.relaxed()) {
       paragraph("  ", SafeText.of(wording.relaxed(rule)));
     }
@@ -118,7 +120,7 @@ public final class TextReport {
         .sequence()
         .ifPresent(
             sequence -> {
-              out.append('\n').append(ink.strong("Fingers in their boxes")).append('\n');
+              out.append('\n').append(ink.strong("Finger position check")).append('\n');
               paragraph("  ", ridges.sequence(sequence));
             });
   }

@@ -40,7 +40,7 @@ class TicketTest {
   @Test
   void aTicketTellsATimeOnlyWhenItIsGivenOne() {
     byte[] bytes = PilotCard.ascii().bytes();
-    assertFalse(ticket(bytes, Optional.empty()).asText().contains("Made at"));
+    assertFalse(ticket(bytes, Optional.empty()).asText().contains("Created at"));
     String timed = ticket(bytes, Optional.of(Instant.parse("2026-03-02T10:15:00Z"))).asText();
     assertTrue(timed.contains("Made at               2026-03-02T10:15:00Z"), timed);
   }
@@ -93,7 +93,7 @@ class TicketTest {
 
   @Test
   void aNameThatFillsItsColumnStandsAlone() {
-    Ticket.Line fact = new Ticket.Line.Fact("Fingers in their boxes", "one is in another's");
+    Ticket.Line fact = new Ticket.Line.Fact("Finger position check", "one is in another's");
     String text = TicketText.render(List.of(new Ticket.Section("Examined", List.of(fact))));
     assertTrue(text.endsWith("\n  Fingers in their boxes\n    one is in another's\n"), text);
   }

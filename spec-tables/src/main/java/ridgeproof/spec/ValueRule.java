@@ -99,7 +99,7 @@ public sealed interface ValueRule {
 
     @Override
     public String inWords() {
-      return "a date of the calendar, YYYYMMDD";
+      return "a valid calendar date (YYYYMMDD)";
     }
   }
 
@@ -116,7 +116,7 @@ public sealed interface ValueRule {
 
     @Override
     public String inWords() {
-      return "a time in GMT, YYYYMMDDHHMMSSZ";
+      return "a valid time in GMT (YYYYMMDDHHMMSSZ)";
     }
   }
 

@@ -81,7 +81,7 @@ final class DemoCommand implements Callable<Integer> {
     for (String story : stories) {
       if (!names.contains(story)) {
         throw CommandFailure.usage(
-            "no story " + story + "; there are: " + String.join(", ", names));
+            "no story " + story + "; available: " + String.join(", ", names));
       }
     }
     return names.stream()

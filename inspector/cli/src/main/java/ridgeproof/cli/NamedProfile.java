@@ -37,7 +37,7 @@ final class NamedProfile {
       throw CommandFailure.usage(
           "no profile "
               + name
-              + "; there are: "
+              + "; available: "
               + profiles.stream().map(SubmissionProfile::name).collect(Collectors.joining(", "))
               + ", or a file that ends in "
               + FILE_ENDING);

@@ -146,9 +146,8 @@ class SafeCopyTest {
         Map.of(
             "RP-IMG-", Set.of("the image was replaced by a blank one"),
             "RP-PTL-", Set.of("the value was replaced"),
-            "RP-RDG-", Set.of("the ridges went with the image, which was replaced by a blank one"),
-            "RP-SEQ-",
-                Set.of("the fingers went with the images, which were replaced by blank ones"),
+            "RP-RDG-", Set.of("the image with its ridges was replaced by a blank one"),
+            "RP-SEQ-", Set.of("the images with their fingers were replaced by blank ones"),
             "RP-TXN-", Set.of("the image was replaced by a blank one")),
         words);
   }

@@ -77,7 +77,7 @@ final class RidgeLimitsRule implements Rule {
       FindingLog log) {
     Location place = facts.slap().isEmpty() ? image.location() : at(image, finger);
     if (analysis.measures().isEmpty()) {
-      log.add(NO_RIDGES, place, Observed.of("no ridges of a finger"), "a print");
+      log.add(NO_RIDGES, place, Observed.of("no ridges"), "a print");
       return;
     }
     OptionalDouble toPlain = rollToPlain(facts, finger, analysis, examinee);

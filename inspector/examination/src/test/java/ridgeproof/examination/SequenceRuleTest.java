@@ -61,7 +61,7 @@ class SequenceRuleTest {
   }
 
   private static void assertOdds(String words, double odds) {
-    assertEquals(words + "; decimal logarithm", EvidenceStrength.measure(odds).name());
+    assertEquals(words + " (decimal logarithm)", EvidenceStrength.measure(odds).name());
   }
 
   @Test

@@ -36,7 +36,7 @@ class WholeSetTest {
   void anApplicantOrArrestWithoutAnyImageIsHeld(String type) {
     Finding finding = only(card(type), "RP-TXN-041");
     assertEquals(Severity.BLOCKING, finding.severity());
-    assertEquals("no image of a named finger", finding.observed().text());
+    assertEquals("no image of any finger", finding.observed().text());
   }
 
   @Test
@@ -178,7 +178,7 @@ class WholeSetTest {
     assertEquals(List.of("RP-TXN-051"), ids(completeness(card)));
     assertEquals(Verdict.REVIEW, card.examine().verdict());
     assertEquals(
-        "the file has none of the fields of its type of transaction",
+        "the file has none of the fields required for its type of transaction",
         report(card).completenessGap().orElseThrow());
   }
 
@@ -253,7 +253,7 @@ class WholeSetTest {
     assertEquals(required, findings.get(0).required());
     assertEquals(Verdict.REVIEW, card.examine().verdict());
     assertEquals(
-        "the type of transaction is in no published list",
+        "the type of transaction is not in any published list",
         report(card).completenessGap().orElseThrow());
   }
 

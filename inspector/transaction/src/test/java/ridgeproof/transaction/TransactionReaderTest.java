@@ -66,7 +66,7 @@ class TransactionReaderTest {
   void aFileThatIsNoTransactionIsNamed(String content, String kind) {
     Transaction transaction = Samples.read(content.getBytes(StandardCharsets.UTF_8));
     assertEquals(List.of("RP-STR-002"), Samples.rules(transaction));
-    assertEquals("it looks like " + kind, transaction.findings().get(0).observed().text());
+    assertEquals("looks like " + kind, transaction.findings().get(0).observed().text());
   }
 
   @Test
