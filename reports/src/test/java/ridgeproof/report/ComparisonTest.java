@@ -170,7 +170,7 @@ class ComparisonTest {
     assertEquals(PrintComparison.Answer.CANNOT_BE_TOLD, print.answer());
     assertEquals(PrintComparison.Reason.NO_PRINT_IN_FIRST, print.reason());
     assertTrue(
-        text(comparison).contains("right index finger: cannot be told, similarity 0; no print of"));
+        text(comparison).contains("right index finger: inconclusive, similarity 0; no print"));
   }
 
   @Test
@@ -223,7 +223,7 @@ class ComparisonTest {
     assertTrue(
         text(comparison)
             .replaceAll("\\s+", " ")
-            .contains("do not count (--ignore): LEN, 1.003, 1.005, 1.009, 1.010, 1.014."),
+            .contains("Ignored fields (--ignore): LEN, 1.003, 1.005, 1.009, 1.010, 1.014."),
         text(comparison));
     assertEquals(List.of("LEN", "1.014", "2.022"), IgnoredFields.parse("2.022,1.014,LEN").names());
     assertEquals(List.of(), IgnoredFields.parse("").names());
@@ -243,7 +243,7 @@ class ComparisonTest {
     assertTrue(comparison.kept() > 0);
     assertTrue(
         text(comparison)
-            .contains("1 mended or gone, 1 new, " + comparison.kept() + " in both; verdict"));
+            .contains("1 resolved, 1 new, " + comparison.kept() + " still present; verdict"));
   }
 
   private static RecordPair changed(TransactionComparison comparison) {
@@ -265,7 +265,7 @@ class ComparisonTest {
             PilotCard.ascii(), PilotCard.ascii().header(9, "PILOT-0002").header(10, "PILOT-0001"));
     assertTrue(comparison.secondRefersToFirst());
     assertFalse(comparison.firstRefersToSecond());
-    assertTrue(text(comparison).contains("its 1.010 is the 1.009 of the first"));
+    assertTrue(text(comparison).contains("its field 1.010 repeats field 1.009 of the first"));
   }
 
   @Test

@@ -10,6 +10,9 @@ final class ExitStatus {
   static final int DEFECT = 70;
   static final int INPUT_OUTPUT = 74;
 
+  /** Whoever read the output stopped: as of a process that a broken pipe ended, 128 and 13. */
+  static final int READER_GONE = 141;
+
   private ExitStatus() {}
 
   static int of(Verdict verdict) {

@@ -10,6 +10,6 @@ public final class Main {
     int status = RidgeproofCommand.commandLine(console).execute(arguments);
     console.out().flush();
     console.error().flush();
-    System.exit(status);
+    System.exit(console.isReaderGone() ? ExitStatus.READER_GONE : status);
   }
 }

@@ -50,7 +50,7 @@ final class OutputFile implements Closeable {
 
   private synchronized OutputStream begin() throws IOException {
     if (discarded) {
-      throw new IOException("the process is being ended");
+      throw new IOException("the process is ending");
     }
     return new BufferedOutputStream(
         Channels.newOutputStream(
@@ -115,11 +115,11 @@ final class OutputFile implements Closeable {
   }
 
   static CommandFailure isInput(Path target) {
-    return CommandFailure.usage(target + ": is an input; inputs are never written to");
+    return CommandFailure.usage(target + ": is an input file, and input files are never changed");
   }
 
   static CommandFailure exists(Path target) {
-    return CommandFailure.inputOutput(target + ": exists already; --overwrite replaces it");
+    return CommandFailure.inputOutput(target + ": already exists; --overwrite replaces it");
   }
 
   static CommandFailure failure(Path target, IOException cause) {

@@ -14,7 +14,7 @@ final class OutputOptions {
       description = "write to this file instead of standard output")
   Path output;
 
-  @Option(names = "--overwrite", description = "replace the output file if it exists")
+  @Option(names = "--overwrite", description = "replace an existing output file")
   boolean overwrite;
 
   /** Fails where nothing could be written, so that this is known before the work. */

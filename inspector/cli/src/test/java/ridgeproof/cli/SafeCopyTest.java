@@ -244,10 +244,10 @@ class SafeCopyTest {
     Path copy = Files.write(folder.resolve("copy.an2"), new byte[] {1});
     String attach = "--attach-safe-copy";
     CommandRun.of("ticket", file.toString(), attach, copy.toString())
-        .isOneLineOf(ExitStatus.INPUT_OUTPUT, "exists already");
+        .isOneLineOf(ExitStatus.INPUT_OUTPUT, "already exists");
     assertArrayEquals(new byte[] {1}, Files.readAllBytes(copy));
     CommandRun.of("ticket", file.toString(), attach, file.toString(), "--overwrite")
-        .isOneLineOf(ExitStatus.USAGE, "inputs are never written to");
+        .isOneLineOf(ExitStatus.USAGE, "input files are never changed");
     String same = folder.resolve("new.txt").toString();
     CommandRun.of("ticket", file.toString(), attach, same, "--output", same)
         .isOneLineOf(ExitStatus.USAGE, "two files");

@@ -239,10 +239,10 @@ class WholeSetTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "fauf|FAUF (codes are in capitals, without blanks)",
-        "FAUG|a published type of transaction; one letter off: FAUF",
-        "FUAF|a published type of transaction; one letter off: FAUF",
-        "NFUFF|a published type of transaction; one letter off: NFUF",
+        "fauf|FAUF (codes are in capital letters, without spaces)",
+        "FAUG|a published type of transaction; similar codes: FAUF",
+        "FUAF|a published type of transaction; similar codes: FAUF",
+        "NFUFF|a published type of transaction; similar codes: NFUF",
         "XYZ123|a published type of transaction"
       })
   void aTypeInNoListIsReviewedWithNearMisses(String type, String required) {

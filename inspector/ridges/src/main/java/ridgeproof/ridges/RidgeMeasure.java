@@ -105,10 +105,10 @@ public enum RidgeMeasure {
       m -> m.pattern().coreToBorderMm()),
   ROTATION("rotation", "tilt", Unit.DEGREES, m -> Math.abs(m.rotation().degrees())),
   ROTATION_CONFIDENCE(
-      "rotation-confidence", "confidence in the tilt", Unit.SHARE, m -> m.rotation().confidence()),
+      "rotation-confidence", "certainty of the tilt", Unit.SHARE, m -> m.rotation().confidence()),
   PATTERN_CONFIDENCE(
       "pattern-confidence",
-      "confidence in the pattern",
+      "certainty of the pattern",
       Unit.SHARE,
       m -> m.pattern().pattern() == PatternClass.UNKNOWN ? 0 : m.pattern().confidence()),
   MINUTIAE("minutiae", "minutiae", Unit.COUNT, m -> m.minutiae().count()),

@@ -71,11 +71,11 @@ class TransactionReaderTest {
 
   @Test
   void picturesAndArchivesAreNamedByTheirFirstBytes() {
-    assertEquals("it looks like a JPEG image", looksLike(0xFF, 0xD8, 0xFF, 0xE0));
+    assertEquals("looks like a JPEG image", looksLike(0xFF, 0xD8, 0xFF, 0xE0));
     assertEquals(
-        "it looks like a ZIP archive (perhaps an office document)", looksLike('P', 'K', 3, 4));
-    assertEquals("it looks like a bare WSQ image", looksLike(0xFF, 0xA0, 0xFF, 0xA8));
-    assertEquals("it looks like unknown binary data", looksLike(1, 2, 3));
+        "looks like a ZIP archive (perhaps an office document)", looksLike('P', 'K', 3, 4));
+    assertEquals("looks like a bare WSQ image", looksLike(0xFF, 0xA0, 0xFF, 0xA8));
+    assertEquals("looks like unknown binary data", looksLike(1, 2, 3));
   }
 
   @Test

@@ -189,7 +189,7 @@ public final class AgencyProfileReader {
       Optional<RuleRow> rule = tables.catalogue().find(id);
       Optional<Severity> severity = table.parsed(id, AgencyProfileReader::severity);
       if (rule.isEmpty()) {
-        table.atKey(id, "no rule " + id + "; ridgeproof rules lists them");
+        table.atKey(id, "no rule " + id + "; to list all: ridgeproof rules");
       } else if (severity.isPresent()) {
         severities.put(id, severity.get());
         relaxed(id, rule.get().severity(), severity.get());

@@ -127,7 +127,7 @@ class AgencyProfileReaderTest {
           [severities]~"RP-XXX-001" = "NOTE"                   | 4 |  1 | no rule RP-XXX-001
           [[prints]]~position = 16~kind = "slap"               | 4 | 12 | position must to be
           [[prints]]~kind = "slap"                             | 3 |  1 | position is missing
-          [[prints]]~position = 1~kind = "flat"                | 5 |  8 | kind has to be
+          [[prints]]~position = 1~kind = "flat"                | 5 |  8 | kind must be
           [[fields]]~field = "2.37x"~name = "a"~values = "date" | 4 |  9 | field "2.37x": not a field number
           [[fields]]~field = "2.037"~name = "a"                | 4 |  1 | neither condition nor values
           [[fields]]~field = "2.037"~values = "date"           | 3 |  1 | name is missing
