@@ -180,7 +180,9 @@ public sealed interface ValueRule {
               + " and "
               + (words.size() - MOST_NAMED)
               + " more"
-          : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
+          : String.join(", ", words.subList(0, last))
+              + (last > 1 ? ", or " : " or ")
+              + words.get(last);
     }
   }
 

@@ -27,8 +27,8 @@ import ridgeproof.spec.SpecTables;
     footer = {
       "",
       "Examples:",
-      "  ridgeproof compare rejected.an2 corrected.an2",
-      "  ridgeproof compare --format html --output differences.html rejected.an2 corrected.an2",
+      "  ridgeproof compare old.an2 new.an2",
+      "  ridgeproof compare --format html --output diff.html old.an2 new.an2",
       "",
       "Exit status: 0 no differences outside ignored fields, 1 some differences;",
       "64 invalid usage, 70 internal error, 74 input or output error."

@@ -43,8 +43,8 @@ final class RidgeproofCommand implements Runnable {
     line.addSubcommand(new RulesCommand(console));
     line.addSubcommand(new CodesCommand(console));
     line.addSubcommand(new DemoCommand(console));
-    line.getSubcommands().values().forEach(RidgeproofCommand::addHelp);
     line.addSubcommand(new CompletionCommand(console));
+    line.getSubcommands().values().forEach(RidgeproofCommand::addHelp);
     CommandLine help = new CommandLine(new CommandLine.HelpCommand());
     help.getCommandSpec().usageMessage().description("Explains a command.");
     line.addSubcommand(help);

@@ -55,7 +55,7 @@ final class Voice {
     words.put("only fills the field", "placeholder");
     words.put("sign that does not belong", "invalid character");
     words.put("do(es)? not count\\b", "ignored");
-    words.put("certainty of the tilt", "tilt and its limit alone");
+    words.put("confidence in the tilt", "tilt and its limit alone");
     words.put("unless set\\b", "(default: ...)");
     words.put("makes a set of", "generates");
     words.put("a defect of (ours|ridgeproof)", "internal error");
@@ -63,7 +63,12 @@ final class Voice {
     words.put("nobody looked", "were not checked");
     words.put("asks for anything", "calls for action");
     words.put("\\(s\\)", "a number that agrees with its noun");
-    words.put("(?<![-\\d.,:/]|[a-z] )\\b1 (more )?" + COUNTED + "\\b", "1 file, 2 files");
+    words.put(
+        "(?<![-\\d.,:/])(?<!\\b(?:byte|code|depth|field|finger|item|level|page|position|record|step"
+            + "|subfield|table|type|version) )\\b1 (more )?"
+            + COUNTED
+            + "\\b",
+        "1 file, 2 files");
     words.put("(?-i:(?<![-\\w.])([a-z]{2,}) \\1(?![-\\w.]))", "one of the doubled words");
     words.put(
         "(?<![-\\w.])(colour|centre|metre|millimetre|neighbour|behaviour|grey|labelled)s?\\b(?!-)",
