@@ -149,7 +149,7 @@ class ParticularsRulesTest {
     Finding finding = only(withEach(21, eleven));
     assertEquals(REPEATED, finding.ruleId());
     assertEquals("11 entries", finding.observed().text());
-    assertEquals("at most 10", finding.required());
+    assertEquals("at most 10 entries", finding.required());
   }
 
   @Test
