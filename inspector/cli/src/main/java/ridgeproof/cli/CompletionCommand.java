@@ -5,6 +5,8 @@ import picocli.AutoComplete;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
 
 @Command(
     name = "completion",

@@ -1,5 +1,8 @@
 package ridgeproof.cli;
 
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+
 /** Starts the command line. */
 public final class Main {
 

@@ -8,6 +8,8 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.StandardOutput;
 
 /** What a command printed and ended with. */
 record CommandRun(int status, String out, String error) {

@@ -7,6 +7,7 @@ import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.codegen.docgen.manpage.ManPageGenerator;
+import ridgeproof.cli.io.Console;
 
 /** Writes a manual page in AsciiDoc for each command, which the profile {@code man} formats. */
 final class ManPages {

@@ -18,6 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
+import ridgeproof.cli.io.Console;
+import ridgeproof.examination.facts.Depth;
 
 /** The command line behaves as people know it of others. */
 class UsageTest {
@@ -90,8 +92,8 @@ class UsageTest {
                 .subcommand()
                 .commandSpec()
                 .userObject();
-    assertEquals("IMAGES", command.choices.depth.name());
-    assertEquals(7, command.limits.maxRecords);
+    assertEquals(Depth.IMAGES, command.choices.options(command.limits, ToldStories.TABLES).depth());
+    assertEquals(7, command.limits.reading().maxRecords());
   }
 
   @Test

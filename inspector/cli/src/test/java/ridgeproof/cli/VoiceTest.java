@@ -23,10 +23,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 import ridgeproof.cli.ToldStories.Told;
+import ridgeproof.cli.io.Console;
 import ridgeproof.corpus.scenario.DemonstrationSet;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.spec.RuleRow;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.rule.RuleRow;
+import ridgeproof.spec.rule.Severity;
 
 /** Every sentence that a user meets reads as professional American English, and says one thing. */
 class VoiceTest {

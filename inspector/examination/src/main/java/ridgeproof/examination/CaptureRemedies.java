@@ -6,10 +6,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.Positions;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.Code;
-import ridgeproof.spec.RuleRow.Capture;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.Code;
+import ridgeproof.spec.rule.RuleRow.Capture;
 
 /** Remedies that suit how a print was captured: a slap is not rolled, a card is not placed. */
 final class CaptureRemedies {

@@ -8,10 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.RidgeFacts;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.RuleRow.Capture;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.rule.RuleRow.Capture;
+import ridgeproof.spec.rule.Severity;
 
 /**
  * Something to do next, and the findings that it answers.

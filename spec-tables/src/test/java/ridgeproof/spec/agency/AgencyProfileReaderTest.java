@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.rule.Severity;
 
 class AgencyProfileReaderTest {
 
@@ -31,7 +31,7 @@ class AgencyProfileReaderTest {
       name = "tidewater"
       title = "Tidewater Harbour Pilots' licensing office"
       """;
-  private static final Path EXAMPLE = Path.of("../examples/tidewater-pilots.toml");
+  private static final Path EXAMPLE = Path.of("../docs/examples/tidewater-pilots.toml");
 
   private static AgencyProfile usable(String toml) {
     ProfileReading reading = AgencyProfileReader.read(toml, TABLES);
@@ -125,7 +125,7 @@ class AgencyProfileReaderTest {
           limits = { compression = { WSQ = "no" } }            | 3 | 10 | WSQ must be a number
           [severities]~RP-PTL-006 = "LOW"                      | 4 | 14 | RP-PTL-006 "LOW": not BLOCKING
           [severities]~"RP-XXX-001" = "NOTE"                   | 4 |  1 | no rule RP-XXX-001
-          [[prints]]~position = 16~kind = "slap"               | 4 | 12 | position must to be
+          [[prints]]~position = 16~kind = "slap"               | 4 | 12 | position must
           [[prints]]~kind = "slap"                             | 3 |  1 | position is missing
           [[prints]]~position = 1~kind = "flat"                | 5 |  8 | kind must be
           [[fields]]~field = "2.37x"~name = "a"~values = "date" | 4 |  9 | field "2.37x": not a field number

@@ -1,0 +1,87 @@
+package ridgeproof.spec.rule;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import ridgeproof.spec.table.Table;
+
+/** Every rule there is, in the order of the file. */
+public final class RuleCatalogue {
+
+  private static final Pattern ID = Pattern.compile("RP-(STR|FLD|COD|TXN|IMG|RDG|SEQ|PTL)-\\d{3}");
+
+  private record Captured(String id, RuleRow.Capture capture) {}
+
+  private final Map<String, RuleRow> rows;
+  private final Map<Captured, String> remedies;
+
+  private RuleCatalogue(Map<String, RuleRow> rows, Map<Captured, String> remedies) {
+    this.rows = Collections.unmodifiableMap(rows);
+    this.remedies = Map.copyOf(remedies);
+  }
+
+  public static RuleCatalogue load() {
+    Map<String, RuleRow> rows = new LinkedHashMap<>();
+    for (Table.Row row : Table.resource("rules/catalogue.csv").rows()) {
+      String id = row.required("id");
+      if (!ID.matcher(id).matches()) {
+        throw row.error("id", id + " is not RP-, an area and three digits");
+      }
+      RuleRow rule =
+          new RuleRow(
+              id,
+              row.parse("severity", Severity::valueOf),
+              row.required("title"),
+              row.required("explanation"),
+              row.required("remedy"),
+              row.source());
+      if (rows.put(id, rule) != null) {
+        throw row.error("id", id + " is a duplicate");
+      }
+    }
+    return new RuleCatalogue(rows, remedies(rows));
+  }
+
+  private static Map<Captured, String> remedies(Map<String, RuleRow> rows) {
+    Map<Captured, String> remedies = new HashMap<>();
+    for (Table.Row row : Table.resource("rules/capture-remedies.csv").rows()) {
+      String id = row.required("rule");
+      if (!rows.containsKey(id)) {
+        throw row.error("rule", "no rule " + id);
+      }
+      RuleRow.Capture capture =
+          row.parse("capture", word -> RuleRow.Capture.valueOf(word.toUpperCase(Locale.ROOT)));
+      if (remedies.put(new Captured(id, capture), row.required("remedy")) != null) {
+        throw row.error("capture", id + " has two remedies for " + capture);
+      }
+    }
+    return remedies;
+  }
+
+  /** What helps with a print captured so; empty where the remedy of the rule itself suits it. */
+  public Optional<String> remedy(String id, RuleRow.Capture capture) {
+    return Optional.ofNullable(remedies.get(new Captured(id, capture)));
+  }
+
+  /**
+   * The row of an id that the code names.
+   *
+   * @throws IllegalArgumentException if there is none, which is a defect of ours
+   */
+  public RuleRow rule(String id) {
+    return find(id).orElseThrow(() -> new IllegalArgumentException("no rule " + id));
+  }
+
+  public Optional<RuleRow> find(String id) {
+    return Optional.ofNullable(rows.get(id));
+  }
+
+  public Collection<RuleRow> rules() {
+    return rows.values();
+  }
+}
