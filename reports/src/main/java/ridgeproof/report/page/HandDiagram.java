@@ -6,7 +6,7 @@ import java.util.Locale;
 import ridgeproof.report.page.Page.PositionRow;
 
 /**
- * A hand seen from its back, as it lies on a desk: five fingers, and in the palm the plain
+ * A hand seen from the back, as it lies on a desk: five fingers, and in the palm the plain
  * impressions. Units are those of the drawing, 300 wide and 280 high.
  */
 public record HandDiagram(String id, String name, String outline, List<Part> parts) {

@@ -5,10 +5,10 @@ import java.util.Locale;
 /** What there is of a friction ridge position. */
 public enum PositionState {
   PRESENT("present"),
-  DOUBTFUL("look again"),
+  DOUBTFUL("needs attention"),
   MISSING("missing"),
-  ACCOUNTED("accounted for"),
-  NOT_ASKED("not asked for");
+  ACCOUNTED("annotated as missing"),
+  NOT_ASKED("not required");
 
   private final String words;
 

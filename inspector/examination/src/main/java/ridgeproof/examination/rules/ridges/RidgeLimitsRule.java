@@ -28,6 +28,11 @@ final class RidgeLimitsRule implements Rule {
   private static final String TILTED = "RP-RDG-009";
   private static final String PERIOD = "RP-RDG-013";
   private static final String POOR = "RP-RDG-017";
+
+  /** How far another measure can be trusted, which is no fault of a print. */
+  private static final Set<RidgeMeasure> CERTAINTIES =
+      Set.of(RidgeMeasure.ROTATION_CONFIDENCE, RidgeMeasure.PATTERN_CONFIDENCE);
+
   private static final Set<String> PERIOD_OF_IMAGE = Set.of("RP-IMG-039", "RP-IMG-040");
 
   @Override
@@ -80,7 +85,7 @@ final class RidgeLimitsRule implements Rule {
       FindingLog log) {
     Location place = facts.slap().isEmpty() ? image.location() : image.location(finger);
     if (analysis.measures().isEmpty()) {
-      log.add(NO_RIDGES, place, Observed.of("no ridges of a finger"), "a print");
+      log.add(NO_RIDGES, place, Observed.of("no ridges"), "a print");
       return;
     }
     OptionalDouble toPlain = rollToPlain(facts, finger, analysis, examinee);
@@ -122,13 +127,14 @@ final class RidgeLimitsRule implements Rule {
         .anyMatch(record -> record.isEmpty() || record.getAsInt() == image.record().ordinal());
   }
 
-  static void report(String rule, Location place, List<Broken> broken, FindingLog log) {
+  static void report(String rule, Location place, List<Broken> all, FindingLog log) {
+    List<Broken> broken = all.stream().filter(b -> !CERTAINTIES.contains(b.measure())).toList();
     log.add(
         rule,
         place,
         Observed.of(
             broken.stream()
-                .map(b -> b.measure().title() + " " + b.limit().amount(b.value()))
+                .map(b -> b.measure().title() + ": " + b.limit().amount(b.value()))
                 .collect(Collectors.joining("; "))),
         broken.stream().map(RidgeLimitsRule::required).collect(Collectors.joining("; ")),
         Optional.of(broken.get(0).limit().source()),
