@@ -32,6 +32,8 @@ public final class SpecTables {
       new Lazy<>(SpecTables::readMissingFingerFields);
   private final Lazy<List<CaptureOrigin>> captureOrigins =
       new Lazy<>(SpecTables::readCaptureOrigins);
+  private final Lazy<List<IdentityField>> identityFields =
+      new Lazy<>(SpecTables::readIdentityFields);
   private final Lazy<Set<String>> impressionMisfits = new Lazy<>(SpecTables::readImpressionMisfits);
   private final Lazy<List<CompressionCeiling>> compressionCeilings =
       new Lazy<>(SpecTables::readCompressionCeilings);
@@ -245,6 +247,17 @@ public final class SpecTables {
                     row.parse("origin", CaptureOrigin.Kind::parse),
                     row.parse("field", FieldNumber::parse),
                     row.source()))
+        .toList();
+  }
+
+  /** The fields that tell who the subject is. */
+  public List<IdentityField> identityFields() {
+    return identityFields.get();
+  }
+
+  private static List<IdentityField> readIdentityFields() {
+    return Table.resource("layouts/identity-fields.csv").rows().stream()
+        .map(row -> new IdentityField(row.parse("field", FieldNumber::parse), row.source()))
         .toList();
   }
 
