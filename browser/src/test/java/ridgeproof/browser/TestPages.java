@@ -32,6 +32,7 @@ import ridgeproof.report.HtmlReport;
 import ridgeproof.report.NotExamined;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.Ticket;
+import ridgeproof.report.TicketRequest;
 import ridgeproof.report.ToolFacts;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
@@ -76,7 +77,14 @@ final class TestPages {
     TICKET {
       @Override
       String of(TestPages pages, Examined story, List<Examined> others) {
-        return Ticket.of(story.file(), story.report(), TOOL, Optional.empty()).asHtml();
+        return Ticket.of(
+                story.file(),
+                story.report(),
+                TOOL,
+                TicketRequest.standard()
+                    .withMessage("L0008 quality too low")
+                    .withCommandLine("ridgeproof ticket FILE"))
+            .asHtml();
       }
     },
     COMPARED {

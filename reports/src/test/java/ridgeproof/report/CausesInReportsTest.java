@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.Depth;
@@ -76,7 +75,7 @@ class CausesInReportsTest {
         HtmlReport.render(Reports.facts(TRANSLATED), REPORT, RenderOptions.standard())
             .replaceAll("\\s+", " ");
     String ticket =
-        Ticket.of(Reports.facts(TRANSLATED), REPORT, Renderings.TOOL, Optional.empty())
+        Ticket.of(Reports.facts(TRANSLATED), REPORT, Renderings.TOOL, TicketRequest.standard())
             .asText()
             .replaceAll("\\s+", " ");
     assertTrue(text.contains(words), text);

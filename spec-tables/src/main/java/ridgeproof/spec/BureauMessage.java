@@ -73,7 +73,7 @@ public record BureauMessage(
         row.parse("words", BureauMessage::alternatives),
         row.required("meaning"),
         row.required("remedy"),
-        row.parse("rules", cell -> rules(cell, catalogue)),
+        row.parse("rules", catalogue::matching),
         row.source());
   }
 
@@ -83,21 +83,5 @@ public record BureauMessage(
         : List.of(cell.toLowerCase(Locale.ROOT).split("\\|")).stream()
             .map(words -> Table.words(words).toList())
             .toList();
-  }
-
-  private static List<String> rules(String cell, RuleCatalogue catalogue) {
-    List<String> patterns = Table.words(cell).toList();
-    List<String> ids = catalogue.rules().stream().map(RuleRow::id).toList();
-    for (String pattern : patterns) {
-      if (ids.stream().noneMatch(id -> names(pattern, id))) {
-        throw new IllegalArgumentException("no rule " + pattern);
-      }
-    }
-    return ids.stream().filter(id -> patterns.stream().anyMatch(p -> names(p, id))).toList();
-  }
-
-  private static boolean names(String pattern, String id) {
-    int family = pattern.indexOf(FAMILY);
-    return family < 0 ? id.equals(pattern) : id.startsWith(pattern.substring(0, family));
   }
 }

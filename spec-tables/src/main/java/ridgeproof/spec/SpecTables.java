@@ -47,6 +47,7 @@ public final class SpecTables {
   private final Lazy<List<Table.Row>> recordResolutions =
       new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
   private final Lazy<List<BureauMessage>> bureauMessages = new Lazy<>(this::readBureauMessages);
+  private final Lazy<List<VendorCheck>> vendorChecks = new Lazy<>(this::readVendorChecks);
   private final AgreementTables agreements = new AgreementTables();
   private final ParticularTables particulars = new ParticularTables();
   private final SubmissionTables submissions = new SubmissionTables();
@@ -334,6 +335,20 @@ public final class SpecTables {
   /** What bureaus say of transactions that they do not take, those with a code first. */
   public List<BureauMessage> bureauMessages() {
     return bureauMessages.get();
+  }
+
+  /** What the vendor of a station can check, by the rules that were met, the narrowest first. */
+  public List<VendorCheck> vendorChecks() {
+    return vendorChecks.get();
+  }
+
+  private List<VendorCheck> readVendorChecks() {
+    return Table.resource("rules/vendor-checks.csv").rows().stream()
+        .map(
+            row ->
+                new VendorCheck(
+                    row.parse("rules", catalogue::matching), row.required("check"), row.source()))
+        .toList();
   }
 
   private List<BureauMessage> readBureauMessages() {

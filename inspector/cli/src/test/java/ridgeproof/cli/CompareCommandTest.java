@@ -243,7 +243,7 @@ class CompareCommandTest {
     List<String> asked = new ArrayList<>(List.of(arguments));
     asked.add("--with-images");
     CommandRun shown = CommandRun.of(asked.toArray(String[]::new));
-    assertEquals(5 * 3, shown.out().split("data:image/png", -1).length - 1);
+    assertEquals(5 * 2, shown.out().split("data:image/png", -1).length - 1);
   }
 
   @Test

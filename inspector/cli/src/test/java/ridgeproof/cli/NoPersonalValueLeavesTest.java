@@ -40,6 +40,7 @@ import ridgeproof.report.FolderSummary;
 import ridgeproof.report.LayoutListing;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.Ticket;
+import ridgeproof.report.TicketRequest;
 import ridgeproof.report.ToolFacts;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.transaction.ByteSource;
@@ -105,11 +106,13 @@ class NoPersonalValueLeavesTest {
             file,
             report,
             TOOL,
-            Optional.of(Instant.EPOCH),
-            Optional.of(new AttachedCopy(facts(told.copy().bytes().toArray()), told.copy())));
+            TicketRequest.standard()
+                .withTime(Instant.EPOCH)
+                .withCopy(new AttachedCopy(facts(told.copy().bytes().toArray()), told.copy())));
     outputs.put("ticket", ticket.asText());
     outputs.put("ticket markdown", ticket.asMarkdown());
     outputs.put("ticket html", ticket.asHtml());
+    outputs.put("ticket json", ticket.asJson());
     return outputs;
   }
 

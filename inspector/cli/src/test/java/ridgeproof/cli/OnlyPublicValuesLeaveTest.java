@@ -16,7 +16,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -44,6 +43,7 @@ import ridgeproof.report.FileFacts;
 import ridgeproof.report.LayoutListing;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.Ticket;
+import ridgeproof.report.TicketRequest;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.ByteSource;
 import ridgeproof.transaction.ReadingLimits;
@@ -200,7 +200,7 @@ class OnlyPublicValuesLeaveTest {
     FindingsReport report = REPORTS.get(name);
     Ticket ticket =
         Ticket.of(
-            facts(name), report, Version.facts(), Optional.of(Instant.EPOCH), Optional.empty());
+            facts(name), report, Version.facts(), TicketRequest.standard().withTime(Instant.EPOCH));
     assertOnlyPublic(
         Map.of(
             "layout",

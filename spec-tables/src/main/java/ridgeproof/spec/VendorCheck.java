@@ -1,0 +1,16 @@
+package ridgeproof.spec;
+
+import java.util.List;
+
+/**
+ * What the vendor of a station can check.
+ *
+ * @param rules ids of the rules whose findings it answers
+ * @param check in the imperative
+ */
+public record VendorCheck(List<String> rules, String check, Source source) {
+
+  public VendorCheck {
+    rules = List.copyOf(rules);
+  }
+}
