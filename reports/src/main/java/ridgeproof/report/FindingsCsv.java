@@ -112,7 +112,7 @@ public final class FindingsCsv {
     out.write(joined(start) + "," + joined(rest) + padding + "\n");
   }
 
-  private static String joined(List<String> cells) {
+  static String joined(List<String> cells) {
     return cells.stream().map(FindingsCsv::cell).collect(Collectors.joining(","));
   }
 

@@ -4,7 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.spec.CaptureOrigin.Kind;
 import ridgeproof.spec.FieldNumber;
@@ -57,6 +59,22 @@ final class OriginCounts {
         : others;
   }
 
+  /** Which of the values of {@link #names} a file has; empty for none. */
+  OptionalInt index(FindingsReport report) {
+    List<String> values = List.copyOf(byValue.keySet());
+    return value(report).map(values::indexOf).filter(i -> i >= 0).stream()
+        .mapToInt(Integer::intValue)
+        .findFirst();
+  }
+
+  /** The values in order of appearance, or names for them. */
+  List<String> names(boolean showPersonal) {
+    List<String> values = List.copyOf(byValue.keySet());
+    return IntStream.range(0, values.size())
+        .mapToObj(i -> showPersonal ? SafeText.of(values.get(i)) : pseudonym(i))
+        .toList();
+  }
+
   boolean toldByAny() {
     return !byValue.isEmpty();
   }
@@ -83,7 +101,7 @@ final class OriginCounts {
       origins.add(new Origin("others", false, others));
     }
     if (silent.files() > 0) {
-      origins.add(new Origin("not told by the file", false, silent));
+      origins.add(new Origin("not stated in the file", false, silent));
     }
     return List.copyOf(origins);
   }

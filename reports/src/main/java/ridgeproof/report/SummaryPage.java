@@ -16,7 +16,9 @@ record SummaryPage(
     List<PositionRow> positions,
     boolean personalShown,
     List<OriginTable> origins,
-    List<FileRow> files,
+    Trend trend,
+    List<Filter> filters,
+    List<FileTable> files,
     List<String> cautions) {
 
   /**
@@ -35,7 +37,32 @@ record SummaryPage(
   record VerdictRow(String verdict, String style, String meaning, Share share) {}
 
   record RuleRow(
-      String id, String severity, String style, String title, String remedy, Share share) {}
+      String id,
+      String severity,
+      String style,
+      String title,
+      String remedy,
+      Share share,
+      List<Link> files,
+      int furtherFiles) {}
+
+  /** A file and its page. */
+  record Link(String name, String page) {}
+
+  /** A choice above the list of files. */
+  record Filter(String id, String label, List<Option> options) {}
+
+  /**
+   * @param value a class of the rows that it leaves
+   */
+  record Option(String value, String label) {}
+
+  /**
+   * All files in one order.
+   *
+   * @param key for names of classes
+   */
+  record FileTable(String key, String order, List<FileRow> rows) {}
 
   record PositionRow(int code, String name, Share doubtful, Share missing) {}
 
@@ -46,5 +73,18 @@ record SummaryPage(
   record OriginRow(
       String name, boolean verbatim, Share ready, String others, List<String> findings) {}
 
-  record FileRow(String name, String page, String verdict, String style, String findings) {}
+  /**
+   * A file.
+   *
+   * @param classes what it can be picked by
+   */
+  record FileRow(
+      String name,
+      String page,
+      String verdict,
+      String style,
+      String findings,
+      String day,
+      String station,
+      String classes) {}
 }

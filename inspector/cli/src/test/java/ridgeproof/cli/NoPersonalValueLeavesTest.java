@@ -76,7 +76,13 @@ class NoPersonalValueLeavesTest {
     try {
       ReportAssembly assembly =
           ReportAssembly.of(
-              format, ToldStories.TABLES, options, Optional.empty(), text, reports.size() > 1);
+              format,
+              ToldStories.TABLES,
+              options,
+              Optional.empty(),
+              text,
+              reports.size() > 1,
+              false);
       for (Map.Entry<FileFacts, FindingsReport> each : reports.entrySet()) {
         assembly.add(each.getKey(), each.getValue());
       }
