@@ -6,9 +6,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import ridgeproof.cli.io.CommandFailure;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.option.OutputOptions;
 import ridgeproof.examination.message.BureauMessages;
 import ridgeproof.examination.message.Explanation;
-import ridgeproof.report.MessageListing;
+import ridgeproof.report.catalogue.MessageListing;
 import ridgeproof.spec.SpecTables;
 
 @Command(

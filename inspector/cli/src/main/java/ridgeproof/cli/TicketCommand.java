@@ -14,19 +14,30 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.cli.drawing.SyntheticPrints;
+import ridgeproof.cli.io.CommandFailure;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.io.InputFile;
+import ridgeproof.cli.io.OutputFile;
+import ridgeproof.cli.io.Version;
+import ridgeproof.cli.option.DepthAndProfile;
+import ridgeproof.cli.option.InstantConverter;
+import ridgeproof.cli.option.LimitOptions;
+import ridgeproof.cli.option.OutputOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.safecopy.SafeCopies;
 import ridgeproof.examination.safecopy.SafeCopy;
-import ridgeproof.report.AttachedCopy;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.Ticket;
-import ridgeproof.report.TicketRequest;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.report.ticket.AttachedCopy;
+import ridgeproof.report.ticket.Ticket;
+import ridgeproof.report.ticket.TicketRequest;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.TransactionReader;
+import ridgeproof.transaction.reader.TransactionReader;
 
 @Command(
     name = "ticket",
@@ -121,7 +132,9 @@ final class TicketCommand implements Callable<Integer> {
       request = request.withTime(generatedAt);
     }
     if (copyPath != null) {
-      request = request.withCopy(attached(new SafeCopies(examiner, options).of(report)));
+      request =
+          request.withCopy(
+              attached(new SafeCopies(examiner, options, new SyntheticPrints()).of(report)));
     }
     Optional<String> answer = answer(tables);
     if (answer.isPresent()) {

@@ -17,7 +17,13 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ridgeproof.cli.ParallelExamination.Result;
+import ridgeproof.cli.io.CommandFailure;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.io.Progress;
+import ridgeproof.cli.io.ProgressLines;
+import ridgeproof.cli.reporting.ParallelExamination;
+import ridgeproof.cli.reporting.ParallelExamination.Result;
 import ridgeproof.examination.Verdict;
 
 /** What holds of a run over many files. */

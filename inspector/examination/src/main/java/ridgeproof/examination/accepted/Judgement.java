@@ -6,14 +6,14 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.CaptureOrigin;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.agency.AcceptedDeviation;
 import ridgeproof.spec.agency.AgencyProfile;
 import ridgeproof.spec.agency.RelaxedRule;
-import ridgeproof.transaction.Item;
+import ridgeproof.spec.consistency.CaptureOrigin;
+import ridgeproof.spec.rule.Severity;
 import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.record.Item;
 
 /** How an agency judges the findings of one transaction on one day. */
 public final class Judgement {
