@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
+import ridgeproof.report.prints.PrintNames;
 import ridgeproof.transaction.ByteRange;
 
 /**
@@ -30,6 +31,7 @@ public final class FindingsCsv {
           "record_type",
           "idc",
           "position",
+          "finger",
           "field",
           "subfield",
           "item",
@@ -65,8 +67,9 @@ public final class FindingsCsv {
       row(start, List.of("", "", "no findings"));
     }
     ObservedText observed = new ObservedText(report, options.showPersonal());
+    PrintNames names = new PrintNames(report.tables());
     for (Finding finding : options.findings(report)) {
-      row(start, cells(finding, observed));
+      row(start, cells(finding, observed, names));
     }
   }
 
@@ -77,7 +80,7 @@ public final class FindingsCsv {
     }
   }
 
-  private List<String> cells(Finding finding, ObservedText observed) {
+  private List<String> cells(Finding finding, ObservedText observed, PrintNames names) {
     Location place = finding.location();
     return List.of(
         finding.ruleId(),
@@ -87,6 +90,7 @@ public final class FindingsCsv {
         number(place.recordType()),
         number(place.idc()),
         number(place.position()),
+        finger(place.position(), names),
         place.field().map(Object::toString).orElse(""),
         number(place.subfield()),
         number(place.item()),
@@ -101,6 +105,10 @@ public final class FindingsCsv {
 
   private static String offset(Optional<ByteRange> bytes) {
     return bytes.map(range -> String.valueOf(range.offset())).orElse("");
+  }
+
+  private static String finger(OptionalInt position, PrintNames names) {
+    return position.isPresent() ? names.finger(position.getAsInt()) : "";
   }
 
   private static String number(OptionalInt value) {

@@ -15,6 +15,7 @@ import ridgeproof.examination.RecommendedAction;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
+import ridgeproof.report.prints.PrintScores;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.Source;
 import ridgeproof.spec.agency.RelaxedRule;
@@ -40,6 +41,7 @@ public final class JsonReport {
   private final Wording wording;
   private final ObservedText observed;
   private final RidgesJson ridges;
+  private final PrintScores scores;
   private final FieldValues values;
 
   private JsonReport(JsonGenerator json, FindingsReport report, RenderOptions options) {
@@ -50,6 +52,7 @@ public final class JsonReport {
     this.values =
         new FieldValues(report.tables(), report.transaction().version(), options.showPersonal());
     this.ridges = new RidgesJson(json, options.showPersonal());
+    this.scores = new PrintScores(report);
   }
 
   /** One object, on several lines, without a line break at its end. */
@@ -217,7 +220,7 @@ public final class JsonReport {
       json.writeEndObject();
     }
     if (image.ridges().isPresent()) {
-      ridges.write(image.ridges().get());
+      ridges.write(image, image.ridges().get(), scores);
     }
     json.writeEndObject();
   }

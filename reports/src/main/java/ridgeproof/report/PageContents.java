@@ -20,6 +20,9 @@ import ridgeproof.report.Page.Link;
 import ridgeproof.report.Page.PositionRow;
 import ridgeproof.report.Page.RuleNote;
 import ridgeproof.report.Page.Step;
+import ridgeproof.report.Page.StepPicture;
+import ridgeproof.report.prints.PrintPictures;
+import ridgeproof.report.prints.PrintScores;
 import ridgeproof.spec.Severity;
 import ridgeproof.spec.Source;
 
@@ -27,6 +30,9 @@ import ridgeproof.spec.Source;
 final class PageContents {
 
   private static final int MOST_LINKS = 14;
+
+  /** Pixels of a print beside a step: sharp enough to be enlarged. */
+  private static final int LONGER_SIDE = 760;
 
   private final FileFacts file;
   private final FindingsReport report;
@@ -36,6 +42,9 @@ final class PageContents {
   private final FindingNotes notes;
   private final Map<Integer, List<Finding>> findings;
   private final Map<Integer, List<Finding>> concerns;
+  private final PrintPictures prints;
+  private final PrintScores scores;
+  private final ObservedText observed;
 
   PageContents(
       FileFacts file,
@@ -49,6 +58,9 @@ final class PageContents {
     this.wording = new Wording(report.tables());
     this.findings = report.findingsByRecord();
     this.concerns = report.concernsByRecord();
+    this.prints = new PrintPictures(report, pixels);
+    this.scores = new PrintScores(report);
+    this.observed = new ObservedText(report, options.showPersonal());
     this.notes = new FindingNotes(report, options.showPersonal());
   }
 
@@ -77,7 +89,8 @@ final class PageContents {
         new RecordParts(report, options.showPersonal(), notes).parts(),
         rules(),
         documents(),
-        Wording.CAUTIONS);
+        Wording.CAUTIONS,
+        options.everyFinding());
   }
 
   private List<Fact> facts() {
@@ -119,10 +132,18 @@ final class PageContents {
     List<Finding> answered = action.findings();
     return new Step(
         action.severity().name(),
-        SafeText.of(action.remedy()),
+        SafeText.of(action.remedy()) + observed.aboutMasked(action),
         Wording.ids(answered),
         links(answered),
-        Math.max(0, answered.size() - MOST_LINKS));
+        Math.max(0, answered.size() - MOST_LINKS),
+        prints.of(answered).stream()
+            .map(
+                print ->
+                    new StepPicture(
+                        print,
+                        "i" + print.record(),
+                        print.pixels().map(pixels -> Thumbnail.of(pixels, LONGER_SIDE))))
+            .toList());
   }
 
   /** A link to each place; those that would read alike are told apart. */
@@ -162,7 +183,7 @@ final class PageContents {
         .withPrints(
             image
                 .ridges()
-                .map(facts -> PrintMeasures.of(facts, report.tables().ridgeLimits(), wording))
+                .map(facts -> PrintMeasures.of(image, report, scores, wording))
                 .orElse(List.of()));
   }
 

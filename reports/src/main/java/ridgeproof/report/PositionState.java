@@ -5,10 +5,11 @@ import java.util.Locale;
 /** What there is of a friction ridge position. */
 enum PositionState {
   PRESENT("present"),
-  DOUBTFUL("look again"),
+  ADVISED("check"),
+  DOUBTFUL("recapture or correct"),
   MISSING("missing"),
   ACCOUNTED("accounted for"),
-  NOT_ASKED("not asked for");
+  NOT_ASKED("not required");
 
   private final String words;
 

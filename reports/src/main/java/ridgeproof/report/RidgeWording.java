@@ -3,14 +3,14 @@ package ridgeproof.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.RidgeFacts;
 import ridgeproof.examination.SequenceFacts;
+import ridgeproof.report.prints.PrintScores;
 import ridgeproof.ridges.FingerAnalysis;
 import ridgeproof.ridges.FingerAnswer;
 import ridgeproof.ridges.FingerAnswer.Verdict;
 import ridgeproof.ridges.FingerMeasures;
-import ridgeproof.ridges.FingerPosition;
 
 /** The words in which reports speak of ridges and of the sequence of fingers. */
 final class RidgeWording {
@@ -22,17 +22,23 @@ final class RidgeWording {
   }
 
   /** A line for each finger of an image. */
-  List<String> lines(RidgeFacts facts) {
+  List<String> lines(ExaminedImage image, PrintScores scores) {
     List<String> lines = new ArrayList<>();
-    for (Map.Entry<FingerPosition, FingerAnalysis> finger : facts.fingers().entrySet()) {
-      String name =
-          facts.slap().isPresent() ? wording.position(finger.getKey().code()) + ": " : "ridges: ";
-      lines.add(name + summary(finger.getValue()));
+    if (image.ridges().isPresent()) {
+      RidgeFacts facts = image.ridges().get();
+      facts
+          .fingers()
+          .forEach(
+              (finger, analysis) -> {
+                String name =
+                    facts.slap().isPresent() ? wording.position(finger.code()) + ": " : "ridges: ";
+                lines.add(name + summary(analysis, scores.of(image, finger, analysis)));
+              });
     }
     return lines;
   }
 
-  private static String summary(FingerAnalysis analysis) {
+  private static String summary(FingerAnalysis analysis, int score) {
     if (analysis.measures().isEmpty()) {
       return "none that are a finger's";
     }
@@ -40,7 +46,7 @@ final class RidgeWording {
     return String.format(
         Locale.ROOT,
         "score %d of 100; %.0f x %.0f mm, %.0f mm2 of clear ridges, %d%s minutiae",
-        analysis.score().value(),
+        score,
         m.extent().widthMm(),
         m.extent().lengthMm(),
         m.extent().ridgeAreaMm2(),

@@ -15,6 +15,7 @@ import ridgeproof.examination.Verdict;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
+import ridgeproof.report.prints.PrintNames;
 import ridgeproof.spec.Code;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.RecordTypeRow;
@@ -34,14 +35,19 @@ final class Wording {
   /** How many places of a repeated fault a report names. */
   private static final int FIRST_PLACES = 5;
 
+  private static final String RIDGES = "RDG";
+  private static final double PERCENT = 100;
+
   private static final FieldNumber VERSION = new FieldNumber(1, 2);
 
   private final SpecTables tables;
   private final Map<String, SpecTables.Document> documents;
+  private final PrintNames names;
 
   Wording(SpecTables tables) {
     this.tables = tables;
     this.documents = tables.documents();
+    this.names = new PrintNames(tables);
   }
 
   static String of(Verdict verdict) {
@@ -136,6 +142,19 @@ final class Wording {
                     .append("at byte ")
                     .append(bytes.offset()));
     return place.toString();
+  }
+
+  /** The finger, where the finding is about one, and the place within its record. */
+  String placeWithFinger(Location location) {
+    String place = place(location);
+    return location.position().isEmpty()
+        ? place
+        : names.finger(location.position().getAsInt()) + (place.isEmpty() ? "" : ", " + place);
+  }
+
+  /** The name of a print: finger first. */
+  PrintNames names() {
+    return names;
   }
 
   /** A rule that a profile made laxer, in one line. */
@@ -284,13 +303,28 @@ final class Wording {
     return places == 1 ? ids : ids + ", " + places + " places";
   }
 
-  static String measured(Measure measure) {
-    String unit = measure.unit().isEmpty() ? "" : " " + measure.unit();
-    String limit =
-        measure.limit().isPresent()
-            ? String.format(Locale.ROOT, ", limit %.4g%s", measure.limit().getAsDouble(), unit)
+  /**
+   * The numbers that the words of the finding do not tell; its limits stand in what it requires.
+   */
+  static List<String> measured(Finding finding) {
+    // Of ridges the words tell all that decides.
+    return finding.rule().area().equals(RIDGES)
+        ? List.of()
+        : finding.evidence().stream()
+            .filter(measure -> !finding.observed().text().contains(measure.name()))
+            .map(Wording::measured)
+            .toList();
+  }
+
+  private static String measured(Measure measure) {
+    boolean share = measure.unit().equals("share");
+    String unit = measure.unit().isEmpty() ? "" : share ? " %" : " " + measure.unit();
+    double value = share ? PERCENT * measure.value() : measure.value();
+    String threshold =
+        measure.name().startsWith("similarity") && measure.limit().isPresent()
+            ? String.format(Locale.ROOT, " (a match needs %.4g)", measure.limit().getAsDouble())
             : "";
-    return String.format(Locale.ROOT, "%s %.4g%s", measure.name(), measure.value(), unit) + limit;
+    return String.format(Locale.ROOT, "%s %.4g%s%s", measure.name(), value, unit, threshold);
   }
 
   /** The title of a document, by its key. */

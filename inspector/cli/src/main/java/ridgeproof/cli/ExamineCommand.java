@@ -3,7 +3,6 @@ package ridgeproof.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import picocli.CommandLine.Command;
@@ -72,7 +71,8 @@ final class ExamineCommand implements Callable<Integer> {
       names = "--all-findings",
       description = {
         "json, csv, sarif: list each place of a repeated fault by itself, and also the findings",
-        "that are only consequences of another one"
+        "that are only consequences of another one; html, pdf: open the notes and the fields of",
+        "every record"
       })
   boolean allFindings;
 
@@ -157,7 +157,8 @@ final class ExamineCommand implements Callable<Integer> {
     output.refuse(List.of(path));
     InputFile file = InputFile.open(path, limits.maxFileSize);
     FindingsReport report = examiner.examine(file.bytes(), options);
-    RenderOptions rendering = new RenderOptions(showPersonal, false, WIDTH);
+    RenderOptions rendering =
+        new RenderOptions(showPersonal, false, WIDTH).withEveryFinding(allFindings);
     byte[] document = pdf.render(file.facts(), report, rendering, pixels(tables));
     output.write(document, console, List.of(path));
     return ExitStatus.of(report.verdict());
@@ -170,8 +171,8 @@ final class ExamineCommand implements Callable<Integer> {
     if (outputFolder != null && output.output != null) {
       throw CommandFailure.usage("--output and --output-dir exclude each other");
     }
-    if (allFindings && !Set.of(Format.json, Format.csv, Format.sarif).contains(format)) {
-      throw CommandFailure.usage("--all-findings is for --format json, csv or sarif");
+    if (allFindings && format == Format.text) {
+      throw CommandFailure.usage("--all-findings is for --format json, csv, sarif, html or pdf");
     }
     if (outputFolder == null && !operatorFields.isEmpty()) {
       throw CommandFailure.usage("--operator-field is for the summary that --output-dir makes");

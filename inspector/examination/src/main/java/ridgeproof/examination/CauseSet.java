@@ -25,6 +25,7 @@ final class CauseSet {
           new FollowingCauses(),
           new MisreadFieldCause(),
           new SameImageCause(),
+          new KeptRetakeCause(),
           new PrintQualityCause());
 
   private CauseSet() {}

@@ -96,7 +96,7 @@ public enum RidgeMeasure {
   GAP_SHARE("gap-share", "part of the print parted by a gap", Unit.SHARE, m -> m.gap().share()),
   CORES(
       "cores",
-      "cores found",
+      "cores",
       Unit.COUNT,
       m -> m.pattern().points().stream().filter(p -> p.kind() == SingularPoint.Kind.CORE).count()),
   CORE_TO_BORDER(
@@ -113,7 +113,7 @@ public enum RidgeMeasure {
       "confidence in the pattern",
       Unit.SHARE,
       m -> m.pattern().pattern() == PatternClass.UNKNOWN ? 0 : m.pattern().confidence()),
-  MINUTIAE("minutiae", "minutiae found", Unit.COUNT, m -> m.minutiae().count()),
+  MINUTIAE("minutiae", "minutiae", Unit.COUNT, m -> m.minutiae().count()),
   RELIABLE_MINUTIAE(
       "reliable-minutiae", "minutiae in clear ridges", Unit.COUNT, m -> m.minutiae().reliable()),
   MINUTIA_DENSITY(
