@@ -15,6 +15,8 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.print.PageSize;
+import org.openqa.selenium.print.PrintOptions;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -221,6 +223,13 @@ final class Browser implements AutoCloseable {
   /** The page down to a height in CSS pixels as a PNG, not only what a window would show. */
   byte[] screenshot(int width, int height) {
     return clipped(Map.of("x", 0, "y", 0, "width", width, "height", height, "scale", 1));
+  }
+
+  /** The page on A4 as PDF. */
+  byte[] printed() {
+    PrintOptions options = new PrintOptions();
+    options.setPageSize(new PageSize(29.7, 21));
+    return Base64.getDecoder().decode(driver.print(options).getContent());
   }
 
   /** What stands at the place of the first element of that selector, as a PNG. */
