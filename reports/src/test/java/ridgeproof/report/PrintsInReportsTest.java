@@ -67,12 +67,14 @@ class PrintsInReportsTest {
     return report.findings().stream()
         .filter(finding -> finding.severity() != Severity.NOTE)
         .filter(finding -> finding.location().position().orElse(0) > 0)
-        .filter(
-            finding ->
-                report.imagesByRecord().get(finding.location().record().orElse(0))
-                        instanceof ExaminedImage image
-                    && image.position().orElse(0) >= 13)
+        .filter(finding -> finding.location().record().isPresent())
+        .filter(finding -> isOnSlap(finding.location().record().getAsInt()))
         .toList();
+  }
+
+  private static boolean isOnSlap(int record) {
+    ExaminedImage image = report.imagesByRecord().get(record);
+    return image != null && image.position().orElse(0) >= 13;
   }
 
   @Test
