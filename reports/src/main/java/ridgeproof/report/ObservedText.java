@@ -10,16 +10,16 @@ import ridgeproof.examination.RecommendedAction;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.report.masked.LikelyMistake;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.LogicalRecord;
-import ridgeproof.transaction.Subfield;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.Subfield;
 
 /**
  * What findings observed, masked where the rule says that it tells of a person, and where the words
  * repeat a value that no row calls public.
  */
-final class ObservedText {
+public final class ObservedText {
 
   /** A field with more repetitions is not searched: what was observed there is masked. */
   private static final int MOST_SEARCHED = 100;
@@ -38,14 +38,14 @@ final class ObservedText {
   private final FieldValues values;
   private final boolean showPersonal;
 
-  ObservedText(FindingsReport report, boolean showPersonal) {
+  public ObservedText(FindingsReport report, boolean showPersonal) {
     this.records = report.transaction().records();
     this.values = new FieldValues(report.tables(), report.transaction().version(), showPersonal);
     this.showPersonal = showPersonal;
   }
 
   /** What was found; of a repeated fault the first few values that differ. */
-  String of(Finding finding) {
+  public String of(Finding finding) {
     List<String> values =
         Stream.concat(Stream.of(finding), finding.repeats().stream())
             .map(this::single)
@@ -66,7 +66,7 @@ final class ObservedText {
    * What a step adds about values that are masked: what is likely wrong with them, and how to see
    * them; empty text where none is.
    */
-  String aboutMasked(RecommendedAction action) {
+  public String aboutMasked(RecommendedAction action) {
     List<Finding> masked =
         action.findings().stream()
             .flatMap(finding -> Stream.concat(Stream.of(finding), finding.repeats().stream()))
@@ -106,7 +106,7 @@ final class ObservedText {
         value -> values.row(number, item).flatMap(row -> LikelyMistake.of(value, row)));
   }
 
-  boolean isMasked(Finding finding) {
+  public boolean isMasked(Finding finding) {
     return !showPersonal && (finding.observed().personal() || repeatsPersonal(finding));
   }
 

@@ -3,26 +3,26 @@ package ridgeproof.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import ridgeproof.examination.ExaminedImage;
-import ridgeproof.examination.RidgeFacts;
-import ridgeproof.examination.SequenceFacts;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.examination.facts.SequenceFacts;
 import ridgeproof.report.prints.PrintScores;
-import ridgeproof.ridges.FingerAnalysis;
-import ridgeproof.ridges.FingerAnswer;
-import ridgeproof.ridges.FingerAnswer.Verdict;
-import ridgeproof.ridges.FingerMeasures;
+import ridgeproof.ridges.matching.FingerAnswer;
+import ridgeproof.ridges.matching.FingerAnswer.Verdict;
+import ridgeproof.ridges.quality.FingerAnalysis;
+import ridgeproof.ridges.quality.FingerMeasures;
 
 /** The words in which reports speak of ridges and of the sequence of fingers. */
-final class RidgeWording {
+public final class RidgeWording {
 
   private final Wording wording;
 
-  RidgeWording(Wording wording) {
+  public RidgeWording(Wording wording) {
     this.wording = wording;
   }
 
   /** A line for each finger of an image. */
-  List<String> lines(ExaminedImage image, PrintScores scores) {
+  public List<String> lines(ExaminedImage image, PrintScores scores) {
     List<String> lines = new ArrayList<>();
     if (image.ridges().isPresent()) {
       RidgeFacts facts = image.ridges().get();
@@ -55,7 +55,7 @@ final class RidgeWording {
   }
 
   /** How many fingers are confirmed, contradicted and neither, and which are not confirmed. */
-  String sequence(SequenceFacts sequence) {
+  public String sequence(SequenceFacts sequence) {
     List<FingerAnswer> answers =
         sequence.answers().answers().stream()
             .filter(answer -> sequence.plains().containsKey(answer.position()))

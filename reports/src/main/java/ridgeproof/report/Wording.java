@@ -9,25 +9,25 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.Verdict;
+import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.report.prints.PrintNames;
-import ridgeproof.spec.Code;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.RecordTypeRow;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.agency.RelaxedRule;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.spec.layout.Code;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.RecordTypeRow;
+import ridgeproof.spec.rule.Severity;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /** The words in which every report speaks of records, fingers and verdicts. */
-final class Wording {
+public final class Wording {
 
-  static final List<String> CAUTIONS =
+  public static final List<String> CAUTIONS =
       List.of(
           "This report is no identification and no certification.",
           "The receiving bureau's specification and your agency's policy decide.");
@@ -44,13 +44,13 @@ final class Wording {
   private final Map<String, SpecTables.Document> documents;
   private final PrintNames names;
 
-  Wording(SpecTables tables) {
+  public Wording(SpecTables tables) {
     this.tables = tables;
     this.documents = tables.documents();
     this.names = new PrintNames(tables);
   }
 
-  static String of(Verdict verdict) {
+  public static String of(Verdict verdict) {
     return switch (verdict) {
       case READY -> "Nothing found that a bureau is known to object to.";
       case REVIEW -> "Look again before sending: this is commonly rejected or will not match.";
@@ -60,7 +60,7 @@ final class Wording {
   }
 
   /** The version by which the file was read, and what it states where that is another. */
-  static String version(FindingsReport report) {
+  public static String version(FindingsReport report) {
     int version = report.transaction().version();
     String read = String.format(Locale.ROOT, "%04d", version);
     FieldValues values = new FieldValues(report.tables(), version, false);
@@ -76,20 +76,20 @@ final class Wording {
         + read;
   }
 
-  String recordType(int type) {
+  public String recordType(int type) {
     return tables.recordType(type).map(RecordTypeRow::name).orElse("unknown record type");
   }
 
   /** The positions of an image in plain words, such as "right thumb". */
-  String positions(ExaminedImage image) {
+  public String positions(ExaminedImage image) {
     return image.positions().stream().map(this::position).collect(Collectors.joining(", "));
   }
 
-  String position(int code) {
+  public String position(int code) {
     return tables.positionName(code);
   }
 
-  String impression(OptionalInt code) {
+  public String impression(OptionalInt code) {
     return code.isEmpty()
         ? ""
         : tables
@@ -100,7 +100,7 @@ final class Wording {
   }
 
   /** Size, resolution and compression in one line. */
-  String measures(ExaminedImage image) {
+  public String measures(ExaminedImage image) {
     StringBuilder line = new StringBuilder();
     if (image.width().isPresent() && image.height().isPresent()) {
       line.append(image.width().getAsInt()).append(" x ").append(image.height().getAsInt());
@@ -128,7 +128,7 @@ final class Wording {
   }
 
   /** The place of a finding within its record. */
-  static String place(Location location) {
+  public static String place(Location location) {
     StringBuilder place = new StringBuilder();
     location.field().ifPresent(field -> place.append("field ").append(field));
     location.subfield().ifPresent(number -> place.append(", subfield ").append(number));
@@ -145,7 +145,7 @@ final class Wording {
   }
 
   /** The finger, where the finding is about one, and the place within its record. */
-  String placeWithFinger(Location location) {
+  public String placeWithFinger(Location location) {
     String place = place(location);
     return location.position().isEmpty()
         ? place
@@ -153,12 +153,12 @@ final class Wording {
   }
 
   /** The name of a print: finger first. */
-  PrintNames names() {
+  public PrintNames names() {
     return names;
   }
 
   /** A rule that a profile made laxer, in one line. */
-  String relaxed(RelaxedRule rule) {
+  public String relaxed(RelaxedRule rule) {
     return String.format(
         Locale.ROOT,
         "%s %s: %s, published %s",
@@ -168,12 +168,12 @@ final class Wording {
         rule.published());
   }
 
-  String ruleTitle(RelaxedRule rule) {
+  public String ruleTitle(RelaxedRule rule) {
     return tables.catalogue().rule(rule.ruleId()).title();
   }
 
   /** The place of a finding within the file. */
-  String whereabouts(Location location) {
+  public String whereabouts(Location location) {
     StringBuilder place = new StringBuilder();
     location.record().ifPresent(record -> place.append("record ").append(record));
     location
@@ -191,7 +191,7 @@ final class Wording {
   }
 
   /** A place in few words: the finger, else the field, else the record. */
-  String briefly(Location location) {
+  public String briefly(Location location) {
     if (location.position().isPresent()) {
       return position(location.position().getAsInt());
     }
@@ -203,7 +203,7 @@ final class Wording {
         : "the file as a whole";
   }
 
-  String recordTitle(LogicalRecord record) {
+  public String recordTitle(LogicalRecord record) {
     String idc =
         record.idc().isPresent()
             ? String.format(Locale.ROOT, ", IDC %02d", record.idc().getAsInt())
@@ -217,7 +217,7 @@ final class Wording {
         recordType(record.type()));
   }
 
-  static String extent(LogicalRecord record) {
+  public static String extent(LogicalRecord record) {
     return String.format(
         Locale.ROOT,
         "bytes %d to %d, %,d in all; %d fields",
@@ -227,7 +227,7 @@ final class Wording {
         record.fields().size());
   }
 
-  static String counts(FindingsReport report) {
+  public static String counts(FindingsReport report) {
     if (report.findings().isEmpty()) {
       return "No findings.";
     }
@@ -238,7 +238,7 @@ final class Wording {
         .collect(Collectors.joining(", ", "Findings: ", "."));
   }
 
-  static String heldTo(FindingsReport report) {
+  public static String heldTo(FindingsReport report) {
     return report
         .profile()
         .map(
@@ -249,7 +249,7 @@ final class Wording {
   }
 
   /** How many other findings a cause explains. */
-  static Optional<String> explains(Finding finding) {
+  public static Optional<String> explains(Finding finding) {
     if (finding.explains().isEmpty() || finding.explains().getAsInt() == 0) {
       return Optional.empty();
     }
@@ -262,7 +262,7 @@ final class Wording {
   }
 
   /** The first places of a fault that is repeated, and how many there are. */
-  String places(Finding finding) {
+  public String places(Finding finding) {
     List<Location> first =
         Stream.concat(
                 Stream.of(finding.location()), finding.repeats().stream().map(Finding::location))
@@ -278,7 +278,7 @@ final class Wording {
   }
 
   /** As {@link #places}, behind the place of the first; nothing for a single one. */
-  String furtherPlaces(Finding finding) {
+  public String furtherPlaces(Finding finding) {
     return finding.count() == 1 ? "" : " (places: " + places(finding) + ")";
   }
 
@@ -291,12 +291,12 @@ final class Wording {
   }
 
   /** That completeness was not judged by a list, and why; empty where it was. */
-  static Optional<String> completenessGap(FindingsReport report) {
+  public static Optional<String> completenessGap(FindingsReport report) {
     String how = report.profile().isPresent() ? "checked only by the contents" : "not checked";
     return report.completenessGap().map(why -> "Completeness was " + how + ": " + why);
   }
 
-  static String ids(List<Finding> findings) {
+  public static String ids(List<Finding> findings) {
     String ids =
         String.join(", ", findings.stream().map(Finding::ruleId).distinct().limit(4).toList());
     int places = findings.stream().mapToInt(Finding::count).sum();
@@ -306,7 +306,7 @@ final class Wording {
   /**
    * The numbers that the words of the finding do not tell; its limits stand in what it requires.
    */
-  static List<String> measured(Finding finding) {
+  public static List<String> measured(Finding finding) {
     // Of ridges the words tell all that decides.
     return finding.rule().area().equals(RIDGES)
         ? List.of()
@@ -328,7 +328,7 @@ final class Wording {
   }
 
   /** The title of a document, by its key. */
-  String title(String document) {
+  public String title(String document) {
     SpecTables.Document found = documents.get(document);
     return found == null ? document : found.title();
   }

@@ -9,11 +9,13 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.Depth;
 import ridgeproof.report.masked.LikelyMistake;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.FieldRow;
+import ridgeproof.report.page.HtmlReport;
+import ridgeproof.report.text.TextReport;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.FieldRow;
 
 class MaskedValuesTest {
 

@@ -6,8 +6,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.report.pdf.PdfOptions;
+import ridgeproof.report.pdf.PdfReport;
 import ridgeproof.testing.ReferenceFiles;
 
 class StepsInPdfTest {

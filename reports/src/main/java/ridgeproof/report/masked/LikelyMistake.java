@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import ridgeproof.spec.Calendar;
-import ridgeproof.spec.FieldRow;
+import ridgeproof.spec.layout.Calendar;
+import ridgeproof.spec.layout.FieldRow;
 
 /** Guesses what is wrong with a value by what would mend it; the words never show the value. */
 public final class LikelyMistake {

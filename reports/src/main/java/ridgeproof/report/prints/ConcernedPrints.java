@@ -8,15 +8,15 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.SequenceFacts;
-import ridgeproof.examination.SequenceFacts.SeenFinger;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.SequenceFacts;
+import ridgeproof.examination.facts.SequenceFacts.SeenFinger;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
-import ridgeproof.ridges.FingerAnswer;
-import ridgeproof.ridges.FingerPosition;
-import ridgeproof.ridges.Irregularity;
+import ridgeproof.ridges.matching.FingerAnswer;
+import ridgeproof.ridges.matching.Irregularity;
+import ridgeproof.spec.layout.FingerPosition;
 
 /** Which prints a finding is about: its own, and those that it is compared with. */
 public final class ConcernedPrints {

@@ -3,18 +3,18 @@ package ridgeproof.report.prints;
 import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
-import ridgeproof.examination.RidgeFacts;
+import ridgeproof.examination.facts.RidgeFacts;
 import ridgeproof.finding.Finding;
 import ridgeproof.imagery.PixelDensity;
 import ridgeproof.report.prints.Mark.Kind;
-import ridgeproof.ridges.BlockMap;
-import ridgeproof.ridges.EdgeContact;
-import ridgeproof.ridges.FingerMeasures;
-import ridgeproof.ridges.RotatedBox;
-import ridgeproof.ridges.Segment;
-import ridgeproof.ridges.SingularPoint;
-import ridgeproof.ridges.Slap;
-import ridgeproof.ridges.TipSide;
+import ridgeproof.ridges.map.EdgeContact;
+import ridgeproof.ridges.map.RotatedBox;
+import ridgeproof.ridges.pattern.SingularPoint;
+import ridgeproof.ridges.quality.BlockMap;
+import ridgeproof.ridges.quality.FingerMeasures;
+import ridgeproof.ridges.segmentation.Segment;
+import ridgeproof.ridges.segmentation.Slap;
+import ridgeproof.ridges.segmentation.TipSide;
 
 /** Draws what a finding is about on its print. */
 final class FaultMarks {

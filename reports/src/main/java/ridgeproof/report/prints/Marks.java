@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import ridgeproof.report.prints.Mark.Kind;
-import ridgeproof.ridges.BlockMap;
-import ridgeproof.ridges.RotatedBox;
+import ridgeproof.ridges.map.RotatedBox;
+import ridgeproof.ridges.quality.BlockMap;
 
 /** Collects marks on one image, and the words that say what they show. */
 final class Marks {

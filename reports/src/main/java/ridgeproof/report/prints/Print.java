@@ -3,11 +3,11 @@ package ridgeproof.report.prints;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
-import ridgeproof.examination.ExaminedImage;
-import ridgeproof.examination.RidgeFacts;
-import ridgeproof.ridges.FingerMeasures;
-import ridgeproof.ridges.FingerPosition;
-import ridgeproof.ridges.RotatedBox;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.ridges.map.RotatedBox;
+import ridgeproof.ridges.quality.FingerMeasures;
+import ridgeproof.spec.layout.FingerPosition;
 
 /**
  * A print in an image, or the image as a whole.

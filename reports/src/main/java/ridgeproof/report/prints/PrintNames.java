@@ -3,9 +3,9 @@ package ridgeproof.report.prints;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import ridgeproof.examination.ExaminedImage;
-import ridgeproof.spec.Code;
+import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.Code;
 
 /** Names prints in words: the finger first, then how it was captured and its record. */
 public final class PrintNames {

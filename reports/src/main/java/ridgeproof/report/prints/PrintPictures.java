@@ -9,16 +9,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.finding.Finding;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.report.prints.Mark.Kind;
 import ridgeproof.report.prints.PrintPicture.View;
-import ridgeproof.ridges.FingerPosition;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.layout.FingerPosition;
+import ridgeproof.spec.rule.Severity;
 
 /** The pictures beside a step: each print that its findings are about, once. */
 public final class PrintPictures {

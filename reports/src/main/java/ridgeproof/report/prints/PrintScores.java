@@ -3,12 +3,12 @@ package ridgeproof.report.prints;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
-import ridgeproof.ridges.FingerAnalysis;
-import ridgeproof.ridges.FingerPosition;
-import ridgeproof.spec.Severity;
+import ridgeproof.ridges.quality.FingerAnalysis;
+import ridgeproof.spec.layout.FingerPosition;
+import ridgeproof.spec.rule.Severity;
 
 /**
  * Scores that agree with the findings: a print that has to be recaptured ranks below every print

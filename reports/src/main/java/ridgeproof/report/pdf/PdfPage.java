@@ -1,0 +1,78 @@
+package ridgeproof.report.pdf;
+
+import java.util.List;
+import java.util.Optional;
+import ridgeproof.report.page.Page;
+import ridgeproof.report.page.Page.FindingNote;
+import ridgeproof.report.page.Page.PositionRow;
+import ridgeproof.report.page.Page.RecordPart;
+import ridgeproof.report.picture.Picture;
+
+/**
+ * What the template of the PDF is filled with: the page of the HTML report, arranged for paper.
+ *
+ * @param style the style sheet
+ * @param blank an image without ink, to draw outlines with
+ * @param foot what the foot of every sheet says beside the number
+ * @param rolled the rows of a card: the right hand, then the left, each from thumb to little finger
+ * @param plain the plain impressions in the order of a card
+ * @param noted positions that something is to be said of
+ * @param pictures of all images, small
+ * @param shots the prints beside each step
+ * @param records with their fields, where they were asked for
+ */
+public record PdfPage(
+    Page page,
+    String style,
+    String blank,
+    String foot,
+    Optional<String> time,
+    List<Row> rolled,
+    List<PositionRow> plain,
+    List<PositionRow> noted,
+    List<SmallPicture> pictures,
+    List<List<Shot>> shots,
+    List<Group> findings,
+    int furtherFindings,
+    List<RecordPart> records,
+    int furtherRecords) {
+
+  /**
+   * A print with its marks.
+   *
+   * @param source as a data address
+   * @param wide whether it is rather wide than high
+   */
+  public record Shot(String source, String inWords, String name, String notes, boolean wide) {}
+
+  /**
+   * An image as small as four of them are beside each other.
+   *
+   * @param width drawn, in millimetres
+   * @param height drawn, in millimetres
+   */
+  public record SmallPicture(Picture picture, double width, double height) {
+
+    private static final double WIDEST_MM = 39;
+    private static final double HIGHEST_MM = 34;
+
+    public static SmallPicture of(Picture picture) {
+      double factor =
+          Math.min(1, Math.min(WIDEST_MM / picture.width(), HIGHEST_MM / picture.height()));
+      return new SmallPicture(picture, picture.width() * factor, picture.height() * factor);
+    }
+  }
+
+  /** The rules of the findings that are told. */
+  public List<Page.RuleNote> rules() {
+    return page.rules().stream()
+        .filter(rule -> page.unfolded() || !rule.severity().equals("NOTE"))
+        .toList();
+  }
+
+  /** A row of a card. */
+  public record Row(String name, List<PositionRow> cells) {}
+
+  /** The findings about one record, or about the file as a whole. */
+  public record Group(String title, List<FindingNote> notes) {}
+}
