@@ -179,7 +179,7 @@ final class ExamineCommand implements Callable<Integer> {
     if (outputFolder != null && output.output != null) {
       throw CommandFailure.usage("--output and --output-dir exclude each other");
     }
-    if (allFindings && format == Format.text) {
+    if (allFindings && format == ReportFormat.text) {
       throw CommandFailure.usage("--all-findings is for --format json, csv, sarif, html or pdf");
     }
     if (outputFolder == null && !operatorFields.isEmpty()) {
