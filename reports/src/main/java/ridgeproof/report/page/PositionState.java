@@ -5,9 +5,10 @@ import java.util.Locale;
 /** What there is of a friction ridge position. */
 public enum PositionState {
   PRESENT("present"),
-  DOUBTFUL("needs attention"),
+  ADVISED("check"),
+  DOUBTFUL("recapture or correct"),
   MISSING("missing"),
-  ACCOUNTED("annotated as missing"),
+  ACCOUNTED("accounted for"),
   NOT_ASKED("not required");
 
   private final String words;
