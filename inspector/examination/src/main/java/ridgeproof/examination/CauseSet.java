@@ -20,11 +20,15 @@ final class CauseSet {
           new ScaleCauses(),
           new RidgePeriodCause(),
           new InvertedImages(),
+          new BrokenScanCause(),
           new CardCauses(),
           new OtherHandCause(),
           new FollowingCauses(),
           new MisreadFieldCause(),
           new SameImageCause(),
+          new ImpressionTypesCause(),
+          new StrangersPrintsCause(),
+          new SharedByImagesCause(),
           new PrintQualityCause());
 
   private CauseSet() {}
