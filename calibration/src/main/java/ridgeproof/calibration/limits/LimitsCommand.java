@@ -63,7 +63,9 @@ public final class LimitsCommand implements Callable<Integer> {
         Files.createDirectories(output);
         Files.write(output.resolve(String.format(Locale.ROOT, "%02d.an2", number)), bytes);
       }
-      lines.add(measured(examiner, file.name(), bytes));
+      String line = measured(examiner, file.name(), bytes);
+      System.err.println(line);
+      lines.add(line);
     }
     Files.writeString(report, String.join("\n", lines) + "\n");
     return 0;

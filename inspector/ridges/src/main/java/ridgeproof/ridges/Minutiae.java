@@ -30,6 +30,12 @@ public final class Minutiae {
 
   private static final double MM_PER_INCH = 25.4;
 
+  /**
+   * The largest area that is shown to the extractor, at 500 ppi: more than a roll from nail to nail.
+   * Its work grows with the square of the minutiae.
+   */
+  private static final double MOST_PIXELS = 700_000;
+
   /** How many the extractor keeps. */
   private static final int MOST = 100;
 
@@ -62,12 +68,15 @@ public final class Minutiae {
    */
   public static Minutiae again(GrayImage image, double ppi, RotatedBox print) {
     double rim = 2 * RIM_MM * ppi / MM_PER_INCH;
+    double width = print.width() + rim;
+    double height = print.height() + rim;
+    double shrunk = shrunk(width * height * Math.pow(WorkingResolution.PPI / ppi, 2));
     GrayImage cut =
         new RotatedBox(
                 print.centreX(),
                 print.centreY(),
-                print.width() + rim,
-                print.height() + rim,
+                shrunk * width,
+                shrunk * height,
                 print.degrees())
             .cut(image);
     return of(cut.toArray(), cut.width(), cut.height(), ppi);
@@ -81,8 +90,11 @@ public final class Minutiae {
     int top = Math.max(0, region.top() - RIM) * BlockGrid.BLOCK;
     int right = grid.right(Math.min(grid.columns() - 1, region.right() + RIM));
     int bottom = grid.bottom(Math.min(grid.rows() - 1, region.bottom() + RIM));
-    int width = right - left;
-    int height = bottom - top;
+    double shrunk = shrunk((double) (right - left) * (bottom - top));
+    int width = (int) (shrunk * (right - left));
+    int height = (int) (shrunk * (bottom - top));
+    left += (right - left - width) / 2;
+    top += (bottom - top - height) / 2;
     byte[] gray = RidgeSmoothing.cut(maps, shown, left, top, width, height, paper(maps, region));
     FingerprintImageOptions options = new FingerprintImageOptions().dpi(WorkingResolution.PPI);
     FingerprintTemplate template =
@@ -94,6 +106,11 @@ public final class Minutiae {
         all.stream().filter(ridges::surround).toList(),
         (int) all.stream().filter(ridges::support).count(),
         all.size() >= MOST);
+  }
+
+  /** By how much each side is shortened, about the middle, so that the extractor can bear it. */
+  private static double shrunk(double pixels) {
+    return Math.min(1, Math.sqrt(MOST_PIXELS / pixels));
   }
 
   private static byte paper(RidgeMaps maps, RidgeRegion region) {
