@@ -31,6 +31,7 @@ final class HostileFiles {
         new HostileFile("3 slaps of 6 million pixels of straight ridges", () -> slaps(true)),
         new HostileFile("3 slaps of 6 million pixels of disordered ridges", () -> slaps(false)),
         new HostileFile("20 prints of a million pixels of disordered ridges", () -> prints(1000)),
+        new HostileFile("20 rolls of 800 x 750 pixels of straight ridges", HostileFiles::rolls),
         new HostileFile("150 prints of 300 x 400 disordered ridges", HostileFiles::manyPrints),
         new HostileFile("records of 8 x 8 pixels", () -> records(tinyPng(), 0)),
         new HostileFile("records without an image", () -> records(new byte[0], 0)),
@@ -92,6 +93,15 @@ final class HostileFiles {
     for (int finger = 1; finger <= FINGERS; finger++) {
       file.print(finger, ROLLED, side, side, "WSQ20", wsq);
       file.print(finger, PLAIN, side, side, "WSQ20", wsq);
+    }
+    return file.bytes();
+  }
+
+  private static byte[] rolls() {
+    byte[] wsq = HostileImages.wsq(HostileImages.stripes(800, 750), 0.3);
+    FileSketch file = new FileSketch();
+    for (int i = 0; i < 2 * FINGERS; i++) {
+      file.print(i % FINGERS + 1, i < FINGERS ? ROLLED : PLAIN, 800, 750, "WSQ20", wsq);
     }
     return file.bytes();
   }
