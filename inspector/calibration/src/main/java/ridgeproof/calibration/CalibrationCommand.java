@@ -4,6 +4,7 @@ import java.io.IOException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import ridgeproof.calibration.fault.FaultsCommand;
+import ridgeproof.calibration.limits.LimitsCommand;
 
 /**
  * Measures drawn prints, fits limits on them, and tells how well defects are found and how natural
@@ -19,6 +20,7 @@ import ridgeproof.calibration.fault.FaultsCommand;
       StatisticsCommand.class,
       CardsCommand.class,
       FaultsCommand.class,
+      LimitsCommand.class,
       RealCommand.class
     },
     description = "Fits the limits of ridge measures on synthetic prints and evaluates them.")

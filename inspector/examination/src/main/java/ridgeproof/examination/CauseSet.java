@@ -10,10 +10,14 @@ import ridgeproof.examination.cause.card.CardCauses;
 import ridgeproof.examination.cause.card.InvertedImages;
 import ridgeproof.examination.cause.card.OtherHandCause;
 import ridgeproof.examination.cause.print.KeptRetakeCause;
+import ridgeproof.examination.cause.card.StrangersPrintsCause;
+import ridgeproof.examination.cause.print.BrokenScanCause;
+import ridgeproof.examination.cause.print.ImpressionTypesCause;
 import ridgeproof.examination.cause.print.PrintQualityCause;
 import ridgeproof.examination.cause.print.RidgePeriodCause;
 import ridgeproof.examination.cause.print.SameImageCause;
 import ridgeproof.examination.cause.print.ScaleCauses;
+import ridgeproof.examination.cause.print.SharedByImagesCause;
 import ridgeproof.examination.cause.transport.Reading;
 import ridgeproof.examination.cause.transport.TransportCauses;
 import ridgeproof.examination.cause.value.DateCauses;
@@ -33,12 +37,16 @@ final class CauseSet {
           new ScaleCauses(),
           new RidgePeriodCause(),
           new InvertedImages(),
+          new BrokenScanCause(),
           new CardCauses(),
           new OtherHandCause(),
           new FollowingCauses(),
           new MisreadFieldCause(),
           new SameImageCause(),
           new KeptRetakeCause(),
+          new ImpressionTypesCause(),
+          new StrangersPrintsCause(),
+          new SharedByImagesCause(),
           new PrintQualityCause());
 
   private CauseSet() {}

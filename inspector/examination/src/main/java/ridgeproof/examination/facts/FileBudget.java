@@ -25,13 +25,16 @@ final class FileBudget {
 
   private static final long MEGA = 1_000_000;
 
-  /** Ridges of a square of 120 mm at 500 ppi; the largest slap has less than half of it. */
-  private static final long MOST_RIDGES = 6_000_000;
+  /** More than the largest slap has, 3.2 by 3 inches at 500 ppi. */
+  private static final long MOST_RIDGES = 3_000_000;
 
-  /** More than a card has, and almost what any file of prints at 15 to 1 has. */
-  private static final long PLAUSIBLE_RIDGES = 20_000_000;
+  /** More than a card has whose prints are all of the largest size. */
+  private static final long PLAUSIBLE_RIDGES = 13_000_000;
 
-  private static final long PLAUSIBLE_RIDGES_PER_BYTE = 12;
+  private static final long PLAUSIBLE_RIDGES_PER_BYTE = 6;
+
+  /** What a print costs, however small; a card has not so many that this matters. */
+  private static final long LEAST_RIDGES = 250_000;
 
   /** What a pixel takes while its ridges are looked at, in samples. */
   private static final long RIDGE_SAMPLES = 3;
@@ -88,8 +91,9 @@ final class FileBudget {
 
   /** Takes what looking at the ridges needs. */
   Optional<ImageDefect> takeRidges(ImageHeader header, long workingPixels) {
-    if (workingPixels <= Math.min(ridgesLeft, MOST_RIDGES)) {
-      ridgesLeft -= workingPixels;
+    long needed = workingPixels == 0 ? 0 : Math.max(LEAST_RIDGES, workingPixels);
+    if (needed <= Math.min(ridgesLeft, MOST_RIDGES)) {
+      ridgesLeft -= needed;
       return Optional.empty();
     }
     return over(

@@ -38,7 +38,12 @@ public final class SecondSight {
             .map(FingerMeasures::extent)
             .map(extent -> extent.box());
     Optional<PixelDensity> density = image.flatMap(ExaminedImage::density);
-    if (box.isEmpty() || density.isEmpty()) {
+    boolean disorder =
+        print
+            .flatMap(seen -> seen.analysis().measures())
+            .filter(measures -> measures.minutiae().isOfDisorder())
+            .isPresent();
+    if (box.isEmpty() || density.isEmpty() || disorder) {
       return Optional.empty();
     }
     return extraction

@@ -61,6 +61,15 @@ public final class GrayHistogram {
     return levels;
   }
 
+  /** The share of the pixels at or below this gray level, 0 to 1; 0 without pixels. */
+  public double share(int gray) {
+    long seen = 0;
+    for (int level = 0; level <= gray; level++) {
+      seen += counts[level];
+    }
+    return total == 0 ? 0 : (double) seen / total;
+  }
+
   /**
    * The gray level at or below which this share of the pixels lies.
    *

@@ -15,6 +15,8 @@ import ridgeproof.imagery.measure.BlockGrid.Kind;
  * @param padding lines of one gray level at the edges
  * @param ridges nothing where no ridges were found
  * @param enlargement whether it was scanned at half its resolution
+ * @param emptyBand rows that were not transmitted
+ * @param wraparound whether it begins in its middle
  */
 public record PrintFacts(
     GrayHistogram all,
@@ -23,7 +25,11 @@ public record PrintFacts(
     GrayHistogram bare,
     EdgePadding padding,
     Optional<RidgePeriod> ridges,
-    Enlargement enlargement) {
+    Enlargement enlargement,
+    EmptyBand emptyBand,
+    Wraparound wraparound) {
+
+  private static final double TAIL = 0.05;
 
   public static PrintFacts of(GrayImage image) {
     BlockGrid grid = BlockGrid.of(image);
@@ -34,7 +40,20 @@ public record PrintFacts(
         grid.histogram(Kind.BARE),
         EdgePadding.of(image),
         RidgePeriod.of(image, grid),
-        Enlargement.of(image));
+        Enlargement.of(image),
+        EmptyBand.of(image),
+        Wraparound.of(image));
+  }
+
+  /**
+   * The share of the print whose gray level lies in the middle half between dark ridges and light
+   * valleys, 0 to 1: the slopes of ridges, which an image of two gray levels does not have.
+   */
+  public double middleShare() {
+    int dark = print.quantile(TAIL);
+    int light = print.quantile(1 - TAIL);
+    int quarter = (light - dark) / 4;
+    return print.share(light - quarter) - print.share(dark + quarter);
   }
 
   /** Gray levels of everything that shows something. */

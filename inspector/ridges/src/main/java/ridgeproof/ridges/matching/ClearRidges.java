@@ -52,6 +52,19 @@ final class ClearRidges {
         && surround(minutia);
   }
 
+  /** The share of the print whose ridges run in one direction in each place, 0 to 1. */
+  double share() {
+    int print = 0;
+    int clear = 0;
+    for (int block = 0; block < inside.length; block++) {
+      if (inside[block]) {
+        print++;
+        clear += maps.tensors().coherence(block) > LEAST_COHERENCE ? 1 : 0;
+      }
+    }
+    return print == 0 ? 0 : (double) clear / print;
+  }
+
   private int column(Minutia minutia) {
     int column = (int) (minutia.x() * maps.scale() / BlockGrid.BLOCK);
     return Math.max(0, Math.min(maps.grid().columns() - 1, column));

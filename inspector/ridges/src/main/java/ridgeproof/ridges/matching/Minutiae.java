@@ -38,6 +38,20 @@ public final class Minutiae {
 
   private static final double MM_PER_INCH = 25.4;
 
+  /**
+   * The largest area that is shown to the extractor, at 500 ppi: more than a roll from nail to
+   * nail. Its work grows with the square of the minutiae.
+   */
+  private static final double MOST_PIXELS = 700_000;
+
+  /** The same of ridges without order, where it finds a minutia at every step. */
+  private static final double MOST_DISORDERED_PIXELS = 100_000;
+
+  /**
+   * Of the blocks of a print, those with clear ridges; of 160 real prints none had less than 0.8.
+   */
+  private static final double ORDERED = 0.2;
+
   /** How many the extractor keeps. */
   private static final int MOST = 100;
 
@@ -79,13 +93,12 @@ public final class Minutiae {
    */
   public static Minutiae again(GrayImage image, double ppi, RotatedBox print) {
     double rim = 2 * RIM_MM * ppi / MM_PER_INCH;
+    double width = print.width() + rim;
+    double height = print.height() + rim;
+    double shrunk = shrunk(width * height * Math.pow(WorkingResolution.PPI / ppi, 2), MOST_PIXELS);
     GrayImage cut =
         new RotatedBox(
-                print.centreX(),
-                print.centreY(),
-                print.width() + rim,
-                print.height() + rim,
-                print.degrees())
+                print.centreX(), print.centreY(), shrunk * width, shrunk * height, print.degrees())
             .cut(image);
     return of(cut.toArray(), cut.width(), cut.height(), ppi);
   }
@@ -98,20 +111,34 @@ public final class Minutiae {
     int top = Math.max(0, region.top() - RIM) * BlockGrid.BLOCK;
     int right = grid.right(Math.min(grid.columns() - 1, region.right() + RIM));
     int bottom = grid.bottom(Math.min(grid.rows() - 1, region.bottom() + RIM));
-    int width = right - left;
-    int height = bottom - top;
+    ClearRidges ridges = new ClearRidges(maps, region);
+    double most = ridges.share() < ORDERED ? MOST_DISORDERED_PIXELS : MOST_PIXELS;
+    double shrunk = shrunk((double) (right - left) * (bottom - top), most);
+    int width = (int) (shrunk * (right - left));
+    int height = (int) (shrunk * (bottom - top));
+    left += (right - left - width) / 2;
+    top += (bottom - top - height) / 2;
     byte[] gray = RidgeSmoothing.cut(maps, shown, left, top, width, height, paper(maps, region));
     FingerprintImageOptions options = new FingerprintImageOptions().dpi(WorkingResolution.PPI);
     FingerprintTemplate template =
         new FingerprintTemplate(new FingerprintImage(width, height, gray, options));
     List<Minutia> all = read(template.toByteArray(), 1 / maps.scale(), left, top);
-    ClearRidges ridges = new ClearRidges(maps, region);
     return new Minutiae(
         template,
         all,
         all.stream().filter(ridges::surround).toList(),
         (int) all.stream().filter(ridges::support).count(),
         all.size() >= MOST);
+  }
+
+  /** By how much each side is shortened, about the middle, so that the extractor can bear it. */
+  private static double shrunk(double pixels, double most) {
+    return Math.min(1, Math.sqrt(most / pixels));
+  }
+
+  /** Whether it has as many as the extractor keeps and hardly one of them lies in clear ridges. */
+  public boolean isOfDisorder() {
+    return cutShort && reliable < ORDERED / 2 * MOST;
   }
 
   private static byte paper(RidgeMaps maps, RidgeRegion region) {

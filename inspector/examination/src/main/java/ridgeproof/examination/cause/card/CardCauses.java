@@ -212,10 +212,12 @@ public final class CardCauses implements CauseRule {
       Fit fit = image.fit();
       boolean reversed = fit.order() == FingerOrder.REVERSED;
       boolean own = fit.order() == FingerOrder.OWN;
-      if (image.looked().isQuarter() && own) {
+      boolean half =
+          image.looked() == Turn.HALF || fit.turn().filter(Turn.HALF::equals).isPresent();
+      boolean quarter = fit.turn().filter(Turn::isQuarter).isPresent();
+      if (image.looked().isQuarter() && own || image.looked() == Turn.NONE && !own && quarter) {
         add(QUARTER, List.of(image), "turned by 90 degrees", "fingertips at the top", causes);
-      } else if (reversed && fit.mirrored()
-          || image.looked() == Turn.HALF && own && fit.mirrored()) {
+      } else if (reversed && fit.mirrored() || half && own && fit.mirrored()) {
         mirrored.add(image);
       } else if (reversed || image.looked() == Turn.HALF && own) {
         upsideDown.add(image);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import ridgeproof.examination.cause.card.CardPrints.PlainImage;
 import ridgeproof.examination.cause.card.PlainReading.Fit;
 import ridgeproof.examination.facts.Examinee;
@@ -22,6 +23,9 @@ final class PlainFits {
   private static final int LEAST_OF_SLAP = 3;
 
   private static final int LEAST_OF_OTHERS = 2;
+
+  /** Similarity that no two prints of different fingers reach: half as much again as a match. */
+  private static final double CERTAIN = 60;
 
   /**
    * How an image matches.
@@ -76,11 +80,50 @@ final class PlainFits {
       return Optional.of(new Seen(plain, best, Turn.NONE, Optional.empty()));
     }
     Optional<Seen> turned = turned(plain).filter(seen -> seen.fit().count() > best.count());
-    return turned.isPresent()
-        ? turned
-        : Optional.of(best)
-            .filter(fit -> fit.count() >= Math.min(LEAST_OF_OTHERS, places) && own.count() == 0)
-            .map(fit -> new Seen(plain, fit, Turn.NONE, Optional.empty()));
+    return turned
+        .or(() -> posed(plain, asIs, own))
+        .or(
+            () ->
+                Optional.of(best)
+                    .filter(
+                        fit -> fit.count() >= Math.min(LEAST_OF_OTHERS, places) && own.count() == 0)
+                    .map(fit -> new Seen(plain, fit, Turn.NONE, Optional.empty())));
+  }
+
+  /**
+   * Where no print matches in its own place, a single one tells the pose if it matches beyond doubt
+   * and lies as the place in which it matches says: mirrored where the order is reversed, or upside
+   * down there, or mirrored and upside down in its own place, or on its side.
+   */
+  private static Optional<Seen> posed(PlainImage plain, PlainReading asIs, Fit own) {
+    if (own.count() > 0) {
+      return Optional.empty();
+    }
+    return Stream.of(ORDERS)
+        .flatMap(order -> Stream.of(asIs.fit(order, false), asIs.fit(order, true)))
+        .filter(fit -> fit.similarity() >= CERTAIN * fit.count() && fit.count() > 0)
+        .filter(PlainFits::isPose)
+        .max(Comparator.comparingDouble(Fit::similarity))
+        .map(fit -> new Seen(plain, fit, Turn.NONE, Optional.empty()));
+  }
+
+  private static boolean isPose(Fit fit) {
+    Optional<Turn> turn = fit.turn();
+    if (turn.isEmpty()) {
+      return false;
+    }
+    return switch (turn.get()) {
+      case NONE -> fit.order() == FingerOrder.REVERSED && fit.mirrored();
+      case HALF -> fit.order() == (fit.mirrored() ? FingerOrder.OWN : FingerOrder.REVERSED);
+      case QUARTER_RIGHT, QUARTER_LEFT -> !fit.mirrored();
+    };
+  }
+
+  /** Once it is turned upright, only a mirror leaves the order reversed. */
+  private static Fit best(PlainReading reading, Turn turn) {
+    Fit best = reading.best(FingerOrder.OWN, FingerOrder.OTHER_HAND);
+    Fit flipped = reading.fit(FingerOrder.REVERSED, true);
+    return turn == Turn.HALF && flipped.count() > best.count() ? flipped : best;
   }
 
   private Optional<Seen> turned(PlainImage plain) {
@@ -96,12 +139,7 @@ final class PlainFits {
                     TurnedPrints.of(plain, gray, turn).prints(),
                     card.rolls(),
                     threshold);
-            seen.add(
-                new Seen(
-                    plain,
-                    reading.best(FingerOrder.OWN, FingerOrder.OTHER_HAND),
-                    turn,
-                    Optional.empty()));
+            seen.add(new Seen(plain, best(reading, turn), turn, Optional.empty()));
           });
     }
     return seen.stream()

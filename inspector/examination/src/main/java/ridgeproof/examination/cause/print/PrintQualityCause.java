@@ -14,6 +14,8 @@ import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
 import ridgeproof.examination.facts.Examinee;
 import ridgeproof.finding.Finding;
+import ridgeproof.finding.Measure;
+import ridgeproof.ridges.quality.RidgeMeasure;
 
 /**
  * What went wrong in the capture of a print explains what is not seen in it: a smeared print shows
@@ -23,6 +25,9 @@ public final class PrintQualityCause implements CauseRule {
 
   private static final String AREA = "RP-RDG-";
   private static final String AREA_LIMIT = "RP-RDG-002";
+  private static final String DARK = "RP-RDG-005";
+  private static final String SMEARED = "RP-RDG-006";
+  private static final String SECOND_PRINT = "RP-RDG-015";
   private static final String CUT_OFF = "RP-RDG-010";
   private static final String NOT_WIDE = "RP-RDG-003";
   private static final String NO_CORE = "RP-RDG-008";
@@ -39,18 +44,22 @@ public final class PrintQualityCause implements CauseRule {
    * What a hand did to a whole capture: dry, dark, smeared, out of focus, pale, or only a touch.
    */
   private static final List<String> HANDLING =
-      List.of("RP-RDG-006", "RP-RDG-005", "RP-RDG-004", BLURRED, NO_CONTRAST, "RP-RDG-002");
+      List.of(SMEARED, DARK, "RP-RDG-004", BLURRED, NO_CONTRAST, "RP-RDG-002");
+
+  private static final Set<String> AT_A_SIDE =
+      Set.of(RidgeMeasure.CUT_LEFT.title(), RidgeMeasure.CUT_RIGHT.title());
 
   /** Each rule and those that it explains, what the hand did before what the image shows. */
   private static final Map<String, Set<String>> EXPLAINED = explained();
 
   private static Map<String, Set<String>> explained() {
     Map<String, Set<String>> explained = new LinkedHashMap<>();
-    explained.put("RP-RDG-006", with(BLURRED, NO_CONTRAST));
+    // Ridges that merge in the dark are faint too, and look like a second print between them.
+    explained.put(DARK, with(SMEARED, SECOND_PRINT, BLURRED, NO_CONTRAST));
+    explained.put(SMEARED, with(BLURRED, NO_CONTRAST));
     explained.put("RP-RDG-007", UNSEEN);
-    explained.put("RP-RDG-005", with(BLURRED, NO_CONTRAST));
     explained.put("RP-RDG-004", with(BLURRED, NO_CONTRAST));
-    explained.put("RP-RDG-015", Set.of(NO_CORE, FEW_MINUTIAE, POOR));
+    explained.put(SECOND_PRINT, Set.of(NO_CORE, FEW_MINUTIAE, POOR));
     explained.put(BLURRED, with(NO_CONTRAST));
     explained.put(NO_CONTRAST, UNSEEN);
     explained.put(NOT_WIDE, Set.of(AREA_LIMIT, NO_CORE, FEW_MINUTIAE, POOR));
@@ -91,6 +100,9 @@ public final class PrintQualityCause implements CauseRule {
         rule ->
             of(rule, findings)
                 .forEach(finding -> causes.add(finding, ofShared(finding, findings, rule))));
+    of(CUT_OFF, findings).stream()
+        .filter(PrintQualityCause::isAtASide)
+        .forEach(finding -> causes.add(finding, ofWidth(finding)));
     EXPLAINED.forEach(
         (rule, others) -> {
           if (shared.filter(rule::equals).isEmpty()) {
@@ -99,6 +111,17 @@ public final class PrintQualityCause implements CauseRule {
                 .forEach(finding -> causes.add(finding, ofPrint(others, finding)));
           }
         });
+  }
+
+  /** What lies beside the image makes a print narrow, however far it was rolled. */
+  private static Consequences ofWidth(Finding cause) {
+    return Consequences.ofRules(NOT_WIDE)
+        .inRecordOf(cause)
+        .onlyWhere(other -> other.location().position().equals(cause.location().position()));
+  }
+
+  private static boolean isAtASide(Finding cutOff) {
+    return cutOff.evidence().stream().map(Measure::name).anyMatch(AT_A_SIDE::contains);
   }
 
   /** What befell several fingers of one capture befell the capture. */

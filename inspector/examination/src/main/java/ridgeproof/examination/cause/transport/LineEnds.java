@@ -1,6 +1,7 @@
 package ridgeproof.examination.cause.transport;
 
 import java.io.ByteArrayOutputStream;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToLongFunction;
@@ -22,6 +23,9 @@ final class LineEnds {
 
   /** By chance a file with as many expected pairs has none once in a hundred thousand. */
   private static final double CERTAIN_PAIRS = 12;
+
+  /** The same once in a thousand, which is enough where several records lack a byte or two. */
+  private static final double LIKELY_PAIRS = 7;
 
   /** A byte that is this frequent does not miss by chance where others of its kind are there. */
   private static final int FREQUENT = 40;
@@ -80,12 +84,20 @@ final class LineEnds {
         census.lineFeeds() == 0 && census.returns() >= FREQUENT
             || census.returns() == 0 && census.lineFeeds() >= FREQUENT;
     boolean many = shortage.records() > 1 && !shortage.isUniform();
+    if (!shortage.isExplicable() && (oneKind || census.pairsByChance() >= LIKELY_PAIRS)) {
+      return Refilled.of(suspect)
+          .filter(refilled -> refilled.records() > 1)
+          .map(r -> Damage.undone(RULE, lacking(r.bytes()), REQUIRED, r.reading(), false));
+    }
     if (shortage.bytes() == 0 || !oneKind && !many && census.pairsByChance() < CERTAIN_PAIRS) {
       return Optional.empty();
     }
-    String observed = "no CR LF (0x0D 0x0A); images lack " + count(shortage.bytes(), "byte");
     return filled(suspect, suspect.reading(), record -> ends(record, kept))
-        .map(reading -> Damage.undone(RULE, observed, REQUIRED, reading, false));
+        .map(reading -> Damage.undone(RULE, lacking(shortage.bytes()), REQUIRED, reading, false));
+  }
+
+  private static String lacking(long bytes) {
+    return "no CR LF (0x0D 0x0A); images lack " + count(bytes, "byte");
   }
 
   private static Optional<Reading> filled(
@@ -98,10 +110,12 @@ final class LineEnds {
 
   /** One kind of line end became the other: lengths still fit, but the images are broken. */
   private static Optional<Damage> replaced(Suspect suspect, Census census) {
-    boolean images =
+    List<ByteSource> images =
         suspect.reading().transaction().records().stream()
-            .anyMatch(record -> record.data().isPresent());
-    if (!images || !suspect.imagesDamaged() && suspect.reading().isWhole()) {
+            .flatMap(record -> record.data().stream())
+            .toList();
+    boolean damaged = suspect.imagesDamaged() || !suspect.reading().isWhole();
+    if (images.isEmpty() || !damaged && !lacksLineEnds(images)) {
       return Optional.empty();
     }
     if (census.lineFeeds() == 0 && isDoubled(census, CR)) {
@@ -112,6 +126,25 @@ final class LineEnds {
           replaced("no carriage return (0x0D) and " + count(census.lineFeeds(), "0x0A")));
     }
     return Optional.empty();
+  }
+
+  /**
+   * Whether compressed images, in which each byte is about as frequent as its neighbors, have none
+   * of one line end. Of raw images that would say little: they have gray levels that never occur.
+   */
+  static boolean lacksLineEnds(List<ByteSource> images) {
+    long[] line = new long[2];
+    long[] others = new long[2];
+    for (ByteSource image : images) {
+      if (image.startsWith(0, 0xFF, 0xA0) || image.startsWith(0, 0xFF, 0xD8)) {
+        Census census = Census.of(image);
+        line[0] += census.lineFeeds();
+        line[1] += census.returns();
+        others[0] += census.count(0x0B);
+        others[1] += census.count(0x0E);
+      }
+    }
+    return Math.min(others[0], others[1]) >= FREQUENT && (line[0] == 0 || line[1] == 0);
   }
 
   private static Damage replaced(String observed) {

@@ -28,9 +28,12 @@ record Suspect(
   }
 
   boolean hasSymptoms() {
-    boolean images =
-        reading.transaction().records().stream().anyMatch(record -> record.data().isPresent());
-    return !reading.isWhole() || imagesDamaged || images && EighthBit.isSevenBit(source());
+    List<ByteSource> images =
+        reading.transaction().records().stream().flatMap(record -> record.data().stream()).toList();
+    return !reading.isWhole()
+        || imagesDamaged
+        || !images.isEmpty() && EighthBit.isSevenBit(source())
+        || LineEnds.lacksLineEnds(images);
   }
 
   /** Whether undoing the damage leaves a whole file, which this one is not. */

@@ -14,6 +14,11 @@ import ridgeproof.finding.Finding;
  */
 public final class FollowingCauses implements CauseRule {
 
+  /** A print that is there twice, and the number of records that it makes too many. */
+  private static final String TWICE = "RP-TXN-003";
+
+  private static final Consequences OF_TWICE = Consequences.ofRules("RP-TXN-048");
+
   private static final Set<String> NOT_READ = Set.of("RP-STR-012", "RP-STR-018");
   private static final String SEPARATOR = "RP-STR-007";
   private static final String ANNOTATED = "RP-TXN-005";
@@ -92,6 +97,8 @@ public final class FollowingCauses implements CauseRule {
     }
     of(ORDER_OF_BOXES, found)
         .forEach(finding -> causes.add(finding, OF_ORDER.inRecordOf(finding).noWorseThan(finding)));
+    of(TWICE, found)
+        .forEach(finding -> causes.add(finding, OF_TWICE.inRecordOf(finding).noWorseThan(finding)));
     of(ANNOTATED, found).forEach(finding -> causes.add(finding, ofAnnotation(finding)));
   }
 

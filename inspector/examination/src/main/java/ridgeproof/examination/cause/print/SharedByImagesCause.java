@@ -1,0 +1,117 @@
+package ridgeproof.examination.cause.print;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import ridgeproof.examination.cause.CauseLog;
+import ridgeproof.examination.cause.CauseRule;
+import ridgeproof.examination.cause.Consequences;
+import ridgeproof.examination.facts.Examinee;
+import ridgeproof.finding.Finding;
+import ridgeproof.finding.Location;
+import ridgeproof.finding.Observed;
+
+/**
+ * What is wrong in the same way with nearly all images is a setting of the station, and one finding
+ * of the file: the wrong compression, resolution or depth, or a size that each record states
+ * wrongly.
+ */
+public final class SharedByImagesCause implements CauseRule {
+
+  /** What a station is set to, and not what a hand did to one print. */
+  private static final Set<String> SETTINGS =
+      Set.of(
+          "RP-IMG-001",
+          "RP-IMG-002",
+          "RP-IMG-003",
+          "RP-IMG-005",
+          "RP-IMG-007",
+          "RP-IMG-008",
+          "RP-IMG-009",
+          "RP-IMG-011",
+          "RP-IMG-012",
+          "RP-IMG-016",
+          "RP-IMG-017",
+          "RP-IMG-018",
+          "RP-IMG-023",
+          "RP-IMG-024",
+          "RP-IMG-031",
+          "RP-IMG-032",
+          "RP-IMG-035",
+          "RP-IMG-041",
+          "RP-IMG-042",
+          "RP-IMG-044");
+
+  private static final int SEVERAL = 3;
+  private static final double NEARLY_ALL = 0.8;
+
+  /** Detail that a compression took is no longer measured. */
+  private static final String COMPRESSED = "RP-IMG-016";
+
+  private static final Consequences OF_DETAIL =
+      Consequences.ofRules("RP-RDG-011", "RP-RDG-012", "RP-RDG-014", "RP-RDG-015", "RP-RDG-017");
+
+  @Override
+  public Set<String> ids() {
+    return Set.of();
+  }
+
+  @Override
+  public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
+    Map<String, List<Finding>> byRule = new LinkedHashMap<>();
+    for (Finding finding : all(found, causes)) {
+      if (SETTINGS.contains(finding.ruleId()) && finding.location().record().isPresent()) {
+        byRule.computeIfAbsent(finding.ruleId(), rule -> new ArrayList<>()).add(finding);
+      }
+    }
+    int images = (int) examinee.prints().stream().filter(i -> i.data().isPresent()).count();
+    byRule.forEach((rule, findings) -> report(rule, findings, images, causes));
+  }
+
+  /** Findings of rules and of causes that no cause explains yet. */
+  private static List<Finding> all(List<Finding> found, CauseLog causes) {
+    List<Finding> all = new ArrayList<>(found);
+    causes.causes().forEach(cause -> all.add(cause.finding()));
+    return all.stream()
+        .filter(
+            finding ->
+                causes.causes().stream()
+                    .noneMatch(
+                        cause ->
+                            cause.finding() != finding && cause.consequences().include(finding)))
+        .toList();
+  }
+
+  private static void report(String rule, List<Finding> findings, int images, CauseLog causes) {
+    long records = findings.stream().map(finding -> finding.location().record()).distinct().count();
+    boolean shared = records >= SEVERAL && records >= NEARLY_ALL * images;
+    if (shared) {
+      Finding first = findings.get(0);
+      boolean alike = findings.stream().allMatch(f -> f.required().equals(first.required()));
+      causes.add(
+          rule,
+          Location.file(),
+          Observed.of(
+              String.format(
+                  Locale.ROOT, "%d of %d images, the first: %s", records, images, text(first))),
+          alike ? first.required() : first.required() + " in the first image",
+          first.evidence(),
+          Consequences.exactly(findings).or(ofDetail(rule, findings)));
+    } else {
+      findings.forEach(finding -> causes.add(finding, ofDetail(rule, List.of(finding))));
+    }
+  }
+
+  private static String text(Finding finding) {
+    return finding.observed().text();
+  }
+
+  private static Consequences ofDetail(String rule, List<Finding> findings) {
+    return rule.equals(COMPRESSED)
+        ? findings.stream().map(OF_DETAIL::inRecordOf).reduce(Consequences.none(), Consequences::or)
+        : Consequences.none();
+  }
+}
