@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
 /** Every rule there is, in the order of the file. */
 public final class RuleCatalogue {
 
-  private static final Pattern ID = Pattern.compile("RP-(STR|FLD|COD|TXN|IMG|RDG|SEQ|PTL)-\\d{3}");
+  private static final Pattern ID =
+      Pattern.compile("RP-(STR|FLD|COD|TXN|IMG|RDG|SEQ|PTL|XML)-\\d{3}");
 
   private final Map<String, RuleRow> rows;
 

@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The rows of one CSV file, each able to say where it stands when a cell cannot be used. */
-final class Table {
+public final class Table {
 
   private final String name;
   private final List<String> columns;
@@ -30,7 +30,7 @@ final class Table {
   }
 
   /** Reads a table from the class path, relative to this package; the file must be there. */
-  static Table resource(String name) {
+  public static Table resource(String name) {
     try (InputStream stream = Table.class.getResourceAsStream(name)) {
       if (stream == null) {
         throw new TableError(name, "not on the class path");
@@ -63,7 +63,7 @@ final class Table {
   }
 
   /** The words of a cell that lists several. */
-  static Stream<String> words(String cell) {
+  public static Stream<String> words(String cell) {
     return Stream.of(cell.split(" ")).filter(word -> !word.isEmpty());
   }
 
@@ -80,12 +80,12 @@ final class Table {
     return columns;
   }
 
-  List<Row> rows() {
+  public List<Row> rows() {
     return rows;
   }
 
   /** One line of the file. */
-  static final class Row {
+  public static final class Row {
     private final String table;
     private final long line;
     private final Map<String, Integer> places;
@@ -99,7 +99,7 @@ final class Table {
     }
 
     /** The cell, empty text when nothing is said. */
-    String text(String column) {
+    public String text(String column) {
       Integer place = places.get(column);
       if (place == null) {
         throw new TableError(table, line, column, "no such column");
@@ -107,7 +107,7 @@ final class Table {
       return cells[place].strip();
     }
 
-    String required(String column) {
+    public String required(String column) {
       String text = text(column);
       if (text.isEmpty()) {
         throw error(column, "empty");
@@ -115,7 +115,7 @@ final class Table {
       return text;
     }
 
-    OptionalInt integer(String column) {
+    public OptionalInt integer(String column) {
       String text = text(column);
       return text.isEmpty()
           ? OptionalInt.empty()
@@ -125,7 +125,7 @@ final class Table {
     /**
      * The cell read by a parser; what the parser objects to is reported with this row and column.
      */
-    <T> T parse(String column, Function<String, T> parser) {
+    public <T> T parse(String column, Function<String, T> parser) {
       try {
         return parser.apply(text(column));
       } catch (IllegalArgumentException e) {
@@ -133,13 +133,13 @@ final class Table {
       }
     }
 
-    Optional<String> optional(String column) {
+    public Optional<String> optional(String column) {
       return places.containsKey(column)
           ? Optional.of(text(column)).filter(s -> !s.isEmpty())
           : Optional.empty();
     }
 
-    Source source() {
+    public Source source() {
       return parse("source", place -> Source.parse(place, text("known")));
     }
 

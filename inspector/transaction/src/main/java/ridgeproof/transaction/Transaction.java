@@ -13,6 +13,7 @@ import ridgeproof.finding.Finding;
  * @param records in the order of the file; none when the file is no transaction
  * @param unread bytes that belong to no record
  * @param findings what reading met
+ * @param notation how the file is written
  */
 public record Transaction(
     ByteSource source,
@@ -20,12 +21,17 @@ public record Transaction(
     CharacterEncoding encoding,
     List<LogicalRecord> records,
     List<ByteRange> unread,
-    List<Finding> findings) {
+    List<Finding> findings,
+    Notation notation) {
 
   public Transaction {
     records = List.copyOf(records);
     unread = List.copyOf(unread);
     findings = List.copyOf(findings);
+  }
+
+  public boolean isXml() {
+    return notation == Notation.XML;
   }
 
   /** The Type-1 record, which every transaction begins with. */
