@@ -28,7 +28,9 @@ public sealed interface XmlForm {
     /** Digits that may be set apart by hyphens. */
     DIGITS("digits"),
     /** A number that the XML writes with two digits. */
-    TWO_DIGITS("a number of two digits");
+    TWO_DIGITS("a number of two digits"),
+    /** A number that fields write with three digits. */
+    THREE_DIGITS("a number");
 
     private final String words;
 
@@ -44,12 +46,19 @@ public sealed interface XmlForm {
             case COMPACT -> element.replaceAll("\\s+", "");
             case DIGITS -> element.replaceAll("(?<=[0-9])-(?=[0-9])", "");
             case TWO_DIGITS -> element.matches("0[0-9]") ? element.substring(1) : element;
+            case THREE_DIGITS ->
+                element.matches("[0-9]{1,2}") ? "0".repeat(3 - element.length()) + element : element;
           });
     }
 
     @Override
     public Optional<String> toElement(String item) {
-      return Optional.of(this == TWO_DIGITS && item.matches("[0-9]") ? "0" + item : item);
+      return Optional.of(
+          switch (this) {
+            case TWO_DIGITS -> item.matches("[0-9]") ? "0" + item : item;
+            case THREE_DIGITS -> item.matches("[0-9]{3}") ? item.replaceFirst("^00?", "") : item;
+            default -> item;
+          });
     }
 
     @Override
@@ -118,14 +127,14 @@ public sealed interface XmlForm {
    * True and false.
    *
    * @param yes what the field says for true
-   * @param no what the field says for false
+   * @param no what the field says for false; empty where the field is then left out
    */
-  record Indicator(String yes, String no) implements XmlForm {
+  record Indicator(String yes, Optional<String> no) implements XmlForm {
     @Override
     public Optional<String> toField(String element) {
       return switch (element) {
         case "true", "1" -> Optional.of(yes);
-        case "false", "0" -> Optional.of(no);
+        case "false", "0" -> Optional.of(no.orElse(""));
         default -> Optional.empty();
       };
     }
@@ -134,7 +143,7 @@ public sealed interface XmlForm {
     public Optional<String> toElement(String item) {
       return item.equals(yes)
           ? Optional.of("true")
-          : item.equals(no) ? Optional.of("false") : Optional.empty();
+          : no.filter(item::equals).map(text -> "false");
     }
 
     @Override
@@ -175,10 +184,11 @@ public sealed interface XmlForm {
       case "compact" -> Plain.COMPACT;
       case "digits" -> Plain.DIGITS;
       case "digits2" -> Plain.TWO_DIGITS;
+      case "digits3" -> Plain.THREE_DIGITS;
       case "date" -> Moment.DATE;
       case "datetime" -> Moment.DATE_TIME;
       case "year" -> words.length > 1 ? Moment.YEAR_AND_MONTH : Moment.YEAR;
-      case "indicator" -> new Indicator(words[1], words[2]);
+      case "indicator" -> new Indicator(words[1], Optional.of(words[2]).filter(no -> !no.equals("absent")));
       case "constant" -> new Constant(words[1]);
       default -> throw new IllegalArgumentException("no such form");
     };

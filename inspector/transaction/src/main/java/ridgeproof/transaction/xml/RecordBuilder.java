@@ -168,6 +168,9 @@ final class RecordBuilder {
                       reportForm(row, text, value);
                       return text;
                     });
+    if (said.isEmpty() && !text.isEmpty()) {
+      return; // what the field says by not being there
+    }
     int subfield =
         row.use() == XmlRow.Use.FIRST
             ? FIRST_SUBFIELD
@@ -257,7 +260,7 @@ final class RecordBuilder {
             List.of(),
             context.source.slice(start, end - start),
             Notation.XML);
-    return read.withIdc(read.number(2));
+    return record.type() == 1 ? read : read.withIdc(read.number(2));
   }
 
   /** Binary records hold numbers of fixed count, which the XML may leave out. */

@@ -7,11 +7,13 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import ridgeproof.transaction.ByteSource;
 
 /** The text of an element from its bytes, which the parser has found well-formed. */
 final class XmlText {
 
+  private static final Pattern LINE_END = Pattern.compile("[ \t\r]*\n\\s*");
   private static final Map<String, String> ENTITIES =
       Map.of("lt", "<", "gt", ">", "amp", "&", "quot", "\"", "apos", "'");
 
@@ -21,7 +23,7 @@ final class XmlText {
     this.charset = charset;
   }
 
-  /** The text; blanks around it do not count where they hold a line end. */
+  /** The text; blanks that hold a line end do not count around it, and are one blank within it. */
   String of(ByteSource raw) {
     byte[] bytes = raw.toArray();
     return trimmed(decoded(isPlain(bytes) ? bytes : resolved(bytes)));
@@ -119,7 +121,8 @@ final class XmlText {
     }
     boolean before = text.substring(0, start).indexOf('\n') >= 0;
     boolean after = text.substring(end).indexOf('\n') >= 0;
-    return text.substring(before || start == end ? start : 0, after ? end : text.length());
+    String inner = text.substring(before || start == end ? start : 0, after ? end : text.length());
+    return inner.indexOf('\n') < 0 ? inner : LINE_END.matcher(inner).replaceAll(" ");
   }
 
   private static boolean isBlank(char c) {

@@ -99,16 +99,16 @@ final class CommentedMessage {
 
   /**
    * The elements that are not of the field whose comment stands above them: the name of an agency
-   * beside its identifier, which the comments of irises give a field of its own; a unit; and rows
-   * of maps, which have a comment of their own.
+   * beside its identifier, which the comments of irises give a field of its own; a unit; rows of
+   * maps, which have a comment of their own; and no, where the field can only say yes.
    */
   private static boolean belongsElsewhere(Commented tag, Element element) {
-    return switch (element.getLocalName()) {
-      case "OrganizationName" -> tag.tag().endsWith(".004");
-      case "MeasureUnitText" -> true;
-      default ->
-          element.getLocalName().endsWith("MapRowText") && !tag.tag().matches("9.3(08|1[02])");
-    };
+    String name = element.getLocalName();
+    boolean onlyYes = name.matches("FingerprintImageStitchedIndicator|MinutiaeNo\\w+Indicator");
+    return name.equals("OrganizationName") && tag.tag().endsWith(".004")
+        || name.equals("MeasureUnitText")
+        || name.endsWith("MapRowText") && !tag.tag().matches("9.3(08|1[02])")
+        || onlyYes && said(element).equals("N");
   }
 
   private static List<Commented> tags(List<String> comments, int record, int type) {
