@@ -15,6 +15,7 @@ import ridgeproof.examination.Verdict;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
+import ridgeproof.finding.TextPlace;
 import ridgeproof.spec.Code;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.RecordTypeRow;
@@ -127,15 +128,27 @@ final class Wording {
     location.field().ifPresent(field -> place.append("field ").append(field));
     location.subfield().ifPresent(number -> place.append(", subfield ").append(number));
     location.item().ifPresent(number -> place.append(", item ").append(number));
-    location
-        .bytes()
-        .ifPresent(
-            bytes ->
-                place
-                    .append(place.isEmpty() ? "" : ", ")
-                    .append("at byte ")
-                    .append(bytes.offset()));
+    String lead = place.isEmpty() ? "" : ", ";
+    if (location.text().isPresent()) {
+      TextPlace text = location.text().get();
+      place.append(lead).append("at line ").append(text.line());
+      place.append(", column ").append(text.column());
+      if (!text.path().isEmpty()) {
+        place.append(", in ").append(lastElements(text.path()));
+      }
+    } else {
+      location
+          .bytes()
+          .ifPresent(bytes -> place.append(lead).append("at byte ").append(bytes.offset()));
+    }
     return place.toString();
+  }
+
+  /** The innermost elements of a path, which is as much as a line has room for. */
+  private static String lastElements(String path) {
+    String[] elements = path.split("/");
+    return String.join(
+        "/", List.of(elements).subList(Math.max(0, elements.length - 3), elements.length));
   }
 
   /** A rule that a profile made laxer, in one line. */

@@ -11,6 +11,7 @@ import ridgeproof.examination.cause.Cause;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.Repetitions;
 import ridgeproof.examination.transport.Reading;
+import ridgeproof.examination.xml.PlacedFindings;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.ridges.SequenceLimits;
@@ -55,7 +56,13 @@ public final class Examiner {
     Examinee examinee = examinee(transaction, images, sequence, heldTo, options);
     List<Finding> found = found(examinee);
     Attribution attribution = attribute(examinee, found);
+    List<Finding> every = inOrder(attribution.every());
     List<Finding> findings = Repetitions.gathered(inOrder(attribution.shown()));
+    if (transaction.isXml()) {
+      PlacedFindings places = new PlacedFindings(transaction, tables, every);
+      every = places.of(every);
+      findings = places.of(findings);
+    }
     return new FindingsReport(
         transaction,
         tables,
@@ -66,7 +73,7 @@ public final class Examiner {
         heldTo.named(),
         options.agency().map(AgencyProfile::relaxed).orElse(List.of()),
         findings,
-        inOrder(attribution.every()),
+        every,
         RecommendedAction.of(findings, images, tables),
         sequence,
         Verdict.of(transaction, findings));

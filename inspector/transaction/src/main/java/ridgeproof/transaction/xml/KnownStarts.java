@@ -14,9 +14,9 @@ final class KnownStarts {
   private final ByteSource source;
   private final XmlTables xml;
 
-  KnownStarts(XmlContext context) {
-    this.source = context.source;
-    this.xml = context.xml;
+  KnownStarts(ByteSource source, XmlTables xml) {
+    this.source = source;
+    this.xml = xml;
   }
 
   /** The first at or after a position. */

@@ -104,7 +104,7 @@ final class RecordBuilder {
         mapped ? "RP-XML-005" : "RP-XML-016",
         mapped ? parent.element.qualified() + "/" + name.local() : String.valueOf(ordinal),
         place().at(range),
-        Observed.of(shown),
+        Observed.personal(shown),
         "an element that " + parent.element.qualified() + " may hold");
   }
 

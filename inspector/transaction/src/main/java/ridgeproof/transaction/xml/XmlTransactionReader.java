@@ -66,7 +66,7 @@ public final class XmlTransactionReader {
     }
 
     XmlReading read(int begin) {
-      KnownStarts starts = new KnownStarts(context);
+      KnownStarts starts = new KnownStarts(context.source, context.xml);
       Parser parser = new Parser();
       int from = begin;
       while (from >= 0 && from < context.source.length()) {
