@@ -47,7 +47,9 @@ public sealed interface XmlForm {
             case DIGITS -> element.replaceAll("(?<=[0-9])-(?=[0-9])", "");
             case TWO_DIGITS -> element.matches("0[0-9]") ? element.substring(1) : element;
             case THREE_DIGITS ->
-                element.matches("[0-9]{1,2}") ? "0".repeat(3 - element.length()) + element : element;
+                element.matches("[0-9]{1,2}")
+                    ? "0".repeat(3 - element.length()) + element
+                    : element;
           });
     }
 
@@ -141,9 +143,7 @@ public sealed interface XmlForm {
 
     @Override
     public Optional<String> toElement(String item) {
-      return item.equals(yes)
-          ? Optional.of("true")
-          : no.filter(item::equals).map(text -> "false");
+      return item.equals(yes) ? Optional.of("true") : no.filter(item::equals).map(text -> "false");
     }
 
     @Override
@@ -188,7 +188,8 @@ public sealed interface XmlForm {
       case "date" -> Moment.DATE;
       case "datetime" -> Moment.DATE_TIME;
       case "year" -> words.length > 1 ? Moment.YEAR_AND_MONTH : Moment.YEAR;
-      case "indicator" -> new Indicator(words[1], Optional.of(words[2]).filter(no -> !no.equals("absent")));
+      case "indicator" ->
+          new Indicator(words[1], Optional.of(words[2]).filter(no -> !no.equals("absent")));
       case "constant" -> new Constant(words[1]);
       default -> throw new IllegalArgumentException("no such form");
     };

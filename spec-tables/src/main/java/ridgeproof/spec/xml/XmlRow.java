@@ -43,6 +43,8 @@ public record XmlRow(
     WRITE,
     /** The value counts only beside others of its subfield. */
     WITH_OTHERS,
+    /** The element says the type of the record, where the field says its length. */
+    TYPE,
     /** The value belongs to the first subfield, which is unlike the others. */
     FIRST
   }

@@ -26,7 +26,12 @@ final class XmlText {
   /** The text; blanks that hold a line end do not count around it, and are one blank within it. */
   String of(ByteSource raw) {
     byte[] bytes = raw.toArray();
-    return trimmed(decoded(isPlain(bytes) ? bytes : resolved(bytes)));
+    if (isPlain(bytes)) {
+      return trimmed(decoded(bytes));
+    }
+    String text = decoded(resolved(bytes));
+    // A line end that is written as a reference is meant.
+    return new String(bytes, StandardCharsets.ISO_8859_1).contains("&#1") ? text : trimmed(text);
   }
 
   /** Whether every byte belongs to a character of the set. */

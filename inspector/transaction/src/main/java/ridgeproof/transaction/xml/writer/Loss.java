@@ -1,0 +1,20 @@
+package ridgeproof.transaction.xml.writer;
+
+import java.util.Optional;
+import ridgeproof.spec.FieldNumber;
+
+/**
+ * Something of a transaction that the other encoding does not carry.
+ *
+ * @param record ordinal of the record, from 1
+ * @param field where it is of a field
+ * @param reason a few words without a value of the file
+ */
+public record Loss(int record, int recordType, Optional<FieldNumber> field, String reason) {
+
+  @Override
+  public String toString() {
+    String place = "record " + record + " (Type-" + recordType + ")";
+    return field.map(number -> place + ", field " + number).orElse(place) + ": " + reason;
+  }
+}
