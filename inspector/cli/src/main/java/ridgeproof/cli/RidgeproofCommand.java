@@ -40,6 +40,7 @@ final class RidgeproofCommand implements Runnable {
     line.addSubcommand(new CompareCommand(console));
     line.addSubcommand(new LayoutCommand(console));
     line.addSubcommand(new ImagesCommand(console));
+    line.addSubcommand(new ConvertCommand(console));
     line.addSubcommand(new RulesCommand(console));
     line.addSubcommand(new CodesCommand(console));
     line.addSubcommand(new DemoCommand(console));

@@ -11,6 +11,7 @@ import ridgeproof.examination.cause.Cause;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.Repetitions;
 import ridgeproof.examination.transport.Reading;
+import ridgeproof.examination.xml.FormFindings;
 import ridgeproof.examination.xml.PlacedFindings;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
@@ -103,6 +104,9 @@ public final class Examiner {
       FindingLog log = new FindingLog(tables, limits.maxFindings());
       RuleSet.standard().forEach(rule -> rule.check(examinee, log));
       found.addAll(log.findings());
+    }
+    if (examinee.transaction().isXml()) {
+      found = new ArrayList<>(FormFindings.withoutDoubles(found));
     }
     found.replaceAll(finding -> judged(finding, examinee.options()));
     return found;

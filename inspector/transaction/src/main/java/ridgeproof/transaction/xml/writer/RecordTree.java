@@ -163,7 +163,12 @@ final class RecordTree {
       }
       List<Said> of = of(text, i, rows);
       if (of.isEmpty()) {
-        lose(field, "item " + i + " cannot be said in its element");
+        of = asItIs(text, i, rows);
+        lose(
+            field,
+            of.isEmpty()
+                ? "no element of the XML encoding is known for item " + i
+                : "item " + i + " is kept as it is and does not have the form of its element");
       }
       said.addAll(of);
     }
@@ -188,6 +193,16 @@ final class RecordTree {
             .sorted(Comparator.comparingInt(XmlRow::part))
             .toList();
     return parts.isEmpty() ? List.of() : parted(text, parts);
+  }
+
+  /** A value that no element has the form for, in the element that would carry a proper one. */
+  private static List<Said> asItIs(String text, int item, List<XmlRow> rows) {
+    return rows.stream()
+        .filter(row -> !(row.form() instanceof XmlForm.Constant) && row.part() <= 1)
+        .filter(row -> repetition(row, item) >= 0)
+        .findFirst()
+        .map(row -> each(row, repetition(row, item), text))
+        .orElse(List.of());
   }
 
   private static List<Said> each(XmlRow row, int repetition, String text) {
