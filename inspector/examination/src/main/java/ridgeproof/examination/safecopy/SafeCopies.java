@@ -12,6 +12,10 @@ import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Location;
 import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.TransactionReader;
+import ridgeproof.transaction.xml.writer.TraditionalDrafts;
+import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
 
 /**
  * Makes copies of transactions that strangers may have: the layout and, as far as can be, the
@@ -35,6 +39,9 @@ public final class SafeCopies {
   }
 
   public SafeCopy of(FindingsReport original) {
+    if (original.transaction().isXml()) {
+      return ofXml(original);
+    }
     ByteSource source = original.transaction().source();
     ExaminationOptions quick = options.withDepth(Depth.STRUCTURE);
     boolean opened = original.depth() != Depth.STRUCTURE;
@@ -47,6 +54,22 @@ public final class SafeCopies {
         ByteSource.of(bytes),
         FindingChange.missing(original, copy),
         FindingChange.missing(copy, original));
+  }
+
+  /** By way of the traditional encoding, whose copy has nothing but what fields hold. */
+  private SafeCopy ofXml(FindingsReport original) {
+    byte[] traditional = new TraditionalDrafts(original.tables()).write(original.transaction());
+    SafeCopy copy = of(examiner.examine(ByteSource.of(traditional), options));
+    byte[] xml =
+        new XmlTransactionWriter(original.tables())
+            .write(
+                new TransactionReader(original.tables(), ReadingLimits.standard())
+                    .read(copy.bytes()));
+    FindingsReport written = examiner.examine(ByteSource.of(xml), options);
+    return new SafeCopy(
+        ByteSource.of(xml),
+        FindingChange.missing(original, written),
+        FindingChange.missing(written, original));
   }
 
   /** Of several attempts the one that changes the fewest findings. */
