@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import ridgeproof.spec.Condition;
-import ridgeproof.spec.ConditionParser;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.Source;
-import ridgeproof.spec.Table;
+import ridgeproof.spec.layout.Condition;
+import ridgeproof.spec.layout.ConditionParser;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.table.Source;
+import ridgeproof.spec.table.Table;
 
 /**
  * An element path and what of a field it carries.

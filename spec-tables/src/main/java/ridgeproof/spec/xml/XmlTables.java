@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
-import ridgeproof.spec.Source;
-import ridgeproof.spec.Table;
+import ridgeproof.spec.table.Source;
+import ridgeproof.spec.table.Table;
 
 /**
  * The tables of the XML encoding; the mapping of a record type is read when first asked for. Safe
@@ -39,7 +39,7 @@ public final class XmlTables {
   /**
    * Reads the lists of records and namespaces.
    *
-   * @throws ridgeproof.spec.TableError if a row cannot be used
+   * @throws ridgeproof.spec.table.TableError if a row cannot be used
    */
   public XmlTables() {
     for (Table.Row row : Table.resource("xml/records.csv").rows()) {

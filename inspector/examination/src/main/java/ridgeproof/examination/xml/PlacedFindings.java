@@ -10,9 +10,9 @@ import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.TextPlace;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.Field;
 import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.Field;
 import ridgeproof.transaction.xml.Base64Places;
 import ridgeproof.transaction.xml.TextPlaces;
 

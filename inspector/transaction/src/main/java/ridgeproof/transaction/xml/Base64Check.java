@@ -3,8 +3,8 @@ package ridgeproof.transaction.xml;
 import java.nio.ByteBuffer;
 import java.util.Locale;
 import java.util.Optional;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Whether a text is Base64 of whole bytes. */
 final class Base64Check {

@@ -1,7 +1,7 @@
 package ridgeproof.transaction.xml;
 
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Where in a Base64 text the bytes of an image stand. */
 public final class Base64Places {

@@ -3,7 +3,7 @@ package ridgeproof.transaction.xml;
 import java.io.Reader;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * Gives a parser each byte as one character, so that its offsets are offsets of bytes, and leaves

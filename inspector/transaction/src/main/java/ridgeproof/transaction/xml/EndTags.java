@@ -1,6 +1,6 @@
 package ridgeproof.transaction.xml;
 
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** What is left of a document whose beginning has been read elsewhere. */
 final class EndTags {

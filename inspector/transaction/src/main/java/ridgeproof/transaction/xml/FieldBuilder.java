@@ -5,12 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.xml.XmlRow;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.Item;
-import ridgeproof.transaction.Subfield;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.Item;
+import ridgeproof.transaction.record.Subfield;
 
 /** A field while its elements come in, in any order. */
 final class FieldBuilder {

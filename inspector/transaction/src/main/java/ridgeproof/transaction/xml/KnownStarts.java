@@ -2,7 +2,7 @@ package ridgeproof.transaction.xml;
 
 import java.util.OptionalInt;
 import ridgeproof.spec.xml.XmlTables;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Tells where in a file the start tag of a record or of a package stands. */
 final class KnownStarts {

@@ -7,7 +7,7 @@ import com.ctc.wstx.stax.WstxInputFactory;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import org.codehaus.stax2.XMLStreamReader2;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** A parser of XML that resolves nothing from outside and nothing that a document declares. */
 final class Parser {

@@ -14,7 +14,7 @@ import ridgeproof.finding.Observed;
 import ridgeproof.spec.xml.XmlElement;
 import ridgeproof.spec.xml.XmlTables;
 import ridgeproof.spec.xml.XmlTables.RecordElement;
-import ridgeproof.transaction.ByteRange;
+import ridgeproof.transaction.record.ByteRange;
 
 /** What is read of a document until it ends or breaks. */
 final class Passage {

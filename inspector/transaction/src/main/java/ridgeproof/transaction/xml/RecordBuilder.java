@@ -7,19 +7,19 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.FieldRow;
-import ridgeproof.spec.RecordTypeRow.Encoding;
-import ridgeproof.spec.Reference;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.layout.RecordTypeRow.Encoding;
+import ridgeproof.spec.layout.Reference;
 import ridgeproof.spec.xml.XmlElement;
 import ridgeproof.spec.xml.XmlForm;
 import ridgeproof.spec.xml.XmlRow;
 import ridgeproof.spec.xml.XmlTables.RecordElement;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.LogicalRecord;
-import ridgeproof.transaction.Notation;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.Notation;
 
 /** A record while its elements come in. */
 final class RecordBuilder {

@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.Set;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.xml.XmlTables;
 import ridgeproof.spec.xml.XmlTables.RecordElement;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.LogicalRecord;
-import ridgeproof.transaction.WholeNumber;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.WholeNumber;
 
 /** The records that have been read, and what concerns more than one of them. */
 final class RecordSink {

@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import ridgeproof.spec.xml.XmlForm;
 import ridgeproof.spec.xml.XmlRow;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.Item;
-import ridgeproof.transaction.Subfield;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.Item;
+import ridgeproof.transaction.record.Subfield;
 
 /** A subfield while its elements come in. */
 final class SubfieldBuilder {

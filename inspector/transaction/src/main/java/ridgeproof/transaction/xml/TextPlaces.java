@@ -17,7 +17,7 @@ import ridgeproof.finding.TextPlace;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.xml.XmlElement;
 import ridgeproof.spec.xml.XmlTables;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * Line, column and element path of places in XML: one more look at the file, for the few places

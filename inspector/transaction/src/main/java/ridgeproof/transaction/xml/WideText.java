@@ -3,7 +3,7 @@ package ridgeproof.transaction.xml;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** XML of two bytes a character, which is read by way of a copy in UTF-8. */
 final class WideText {

@@ -6,12 +6,11 @@ import java.util.Set;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
-import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.xml.XmlTables;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.ByteSource;
 
 /** What the parts of the reader share while one file is read. */
 final class XmlContext {
@@ -19,14 +18,14 @@ final class XmlContext {
   final ByteSource source;
   final SpecTables tables;
   final XmlTables xml;
-  final ReadingLimits limits;
+  final XmlLimits limits;
   final FindingLog log;
   final XmlText text;
   private final Set<String> reportedOnce = new HashSet<>();
   private String typeOfTransaction = "";
   private int items;
 
-  XmlContext(ByteSource source, SpecTables tables, ReadingLimits limits, XmlText text) {
+  XmlContext(ByteSource source, SpecTables tables, XmlLimits limits, XmlText text) {
     this.source = source;
     this.tables = tables;
     this.xml = tables.xml();

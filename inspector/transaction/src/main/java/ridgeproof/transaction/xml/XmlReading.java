@@ -2,10 +2,10 @@ package ridgeproof.transaction.xml;
 
 import java.util.List;
 import ridgeproof.finding.Finding;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.CharacterEncoding;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /**
  * What was read from XML.

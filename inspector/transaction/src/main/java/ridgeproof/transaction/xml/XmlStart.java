@@ -1,6 +1,6 @@
 package ridgeproof.transaction.xml;
 
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Tells XML by its first bytes. */
 public final class XmlStart {

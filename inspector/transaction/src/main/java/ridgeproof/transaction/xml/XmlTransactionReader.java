@@ -7,14 +7,13 @@ import java.util.List;
 import java.util.OptionalInt;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
-import ridgeproof.spec.RecordTypeRow.Encoding;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.CharacterEncoding;
-import ridgeproof.transaction.LogicalRecord;
-import ridgeproof.transaction.Notation;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.spec.layout.RecordTypeRow.Encoding;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.Notation;
 
 /**
  * Reads the records of a transaction in XML. It never throws for what a file holds; where the XML
@@ -23,9 +22,9 @@ import ridgeproof.transaction.ReadingLimits;
 public final class XmlTransactionReader {
 
   private final SpecTables tables;
-  private final ReadingLimits limits;
+  private final XmlLimits limits;
 
-  public XmlTransactionReader(SpecTables tables, ReadingLimits limits) {
+  public XmlTransactionReader(SpecTables tables, XmlLimits limits) {
     this.tables = tables;
     this.limits = limits;
   }

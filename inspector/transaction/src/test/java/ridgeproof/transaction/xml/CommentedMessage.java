@@ -18,10 +18,10 @@ import org.w3c.dom.Comment;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /**
  * A sample message as its comments tell it: below which element stands which traditional tag. Read

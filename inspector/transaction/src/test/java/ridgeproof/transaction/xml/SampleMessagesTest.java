@@ -16,11 +16,11 @@ import org.junit.jupiter.api.Test;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.testing.SharedFolder;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.Notation;
-import ridgeproof.transaction.ReadingLimits;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.TransactionReader;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.Notation;
 
 /** The published sample messages of the XML encoding, read; their comments name the fields. */
 class SampleMessagesTest {

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import ridgeproof.spec.xml.XmlElement;
 import ridgeproof.spec.xml.XmlStep;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** An element to be written, with those within it. */
 final class Branch {

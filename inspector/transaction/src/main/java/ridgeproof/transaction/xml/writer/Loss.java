@@ -1,7 +1,7 @@
 package ridgeproof.transaction.xml.writer;
 
 import java.util.Optional;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.layout.FieldNumber;
 
 /**
  * Something of a transaction that the other encoding does not carry.

@@ -6,18 +6,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.FieldRow;
-import ridgeproof.spec.RecordTypeRow.Encoding;
-import ridgeproof.spec.Reference;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.layout.RecordTypeRow.Encoding;
+import ridgeproof.spec.layout.Reference;
 import ridgeproof.spec.xml.XmlForm;
 import ridgeproof.spec.xml.XmlRow;
 import ridgeproof.spec.xml.XmlStep;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.Item;
-import ridgeproof.transaction.LogicalRecord;
-import ridgeproof.transaction.Subfield;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.Item;
+import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.Subfield;
 
 /** A record as elements. */
 final class RecordTree {

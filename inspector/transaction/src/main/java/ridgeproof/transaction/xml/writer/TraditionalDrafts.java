@@ -6,20 +6,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.FieldRow;
-import ridgeproof.spec.RecordTypeRow.Encoding;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.CharacterEncoding;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.Item;
-import ridgeproof.transaction.LogicalRecord;
-import ridgeproof.transaction.RecordDraft;
-import ridgeproof.transaction.Subfield;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.layout.RecordTypeRow.Encoding;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.TransactionWriter;
-import ridgeproof.transaction.WholeNumber;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.Item;
+import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.Subfield;
+import ridgeproof.transaction.record.WholeNumber;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
+import ridgeproof.transaction.writer.TransactionWriter;
 
 /** A transaction that was read from XML, in the traditional encoding. */
 public final class TraditionalDrafts {

@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.xml.XmlTables;
-import ridgeproof.transaction.LogicalRecord;
 import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /** Writes transactions in the XML encoding, one image in memory at a time. */
 public final class XmlTransactionWriter {
