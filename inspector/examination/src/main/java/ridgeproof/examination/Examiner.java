@@ -24,6 +24,7 @@ import ridgeproof.examination.rules.ridges.MatchLimits;
 import ridgeproof.examination.submission.HeldTo;
 import ridgeproof.examination.xml.FormFindings;
 import ridgeproof.examination.xml.PlacedFindings;
+import ridgeproof.examination.xml.SchemaCheck;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.ridges.matching.SequenceLimits;
@@ -42,10 +43,19 @@ public final class Examiner {
 
   private final SpecTables tables;
   private final ReadingLimits limits;
+  private final Optional<SchemaCheck> schemas;
 
   public Examiner(SpecTables tables, ReadingLimits limits) {
+    this(tables, limits, Optional.empty());
+  }
+
+  /**
+   * @param schemas what transactions in XML are checked against too
+   */
+  public Examiner(SpecTables tables, ReadingLimits limits, Optional<SchemaCheck> schemas) {
     this.tables = tables;
     this.limits = limits;
+    this.schemas = schemas;
   }
 
   /** Every row of the catalogue that the rules and the causes can report. */
@@ -117,6 +127,9 @@ public final class Examiner {
       found.addAll(log.findings());
     }
     if (examinee.transaction().isXml()) {
+      FindingLog log = new FindingLog(tables, limits.maxFindings());
+      schemas.ifPresent(check -> check.check(examinee.transaction(), log));
+      found.addAll(log.findings());
       found = new ArrayList<>(FormFindings.withoutDoubles(found));
     }
     found.replaceAll(finding -> judged(finding, examinee.options()));
