@@ -45,7 +45,10 @@ class XmlFaultsTest {
     List<Fault> faults =
         FaultCatalogue.faults().stream().filter(fault -> areas.contains(fault.area())).toList();
     List<Fault> sample =
-        IntStream.range(0, faults.size()).filter(i -> i % ONE_OF == 1).mapToObj(faults::get).toList();
+        IntStream.range(0, faults.size())
+            .filter(i -> i % ONE_OF == 1)
+            .mapToObj(faults::get)
+            .toList();
     assertAlike(sample);
   }
 
@@ -82,7 +85,8 @@ class XmlFaultsTest {
           .lines()
           .filter(line -> !line.isBlank() && !line.startsWith("#"))
           .map(line -> line.split(": ", 2))
-          .collect(Collectors.toMap(parts -> parts[0], parts -> parts[1], (a, b) -> a, TreeMap::new));
+          .collect(
+              Collectors.toMap(parts -> parts[0], parts -> parts[1], (a, b) -> a, TreeMap::new));
     }
   }
 }
