@@ -17,6 +17,7 @@ import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.report.words.Counted;
 import ridgeproof.report.prints.PrintNames;
+import ridgeproof.finding.TextPlace;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.spec.layout.Code;
@@ -137,14 +138,19 @@ public final class Wording {
     location.field().ifPresent(field -> place.append("field ").append(field));
     location.subfield().ifPresent(number -> place.append(", subfield ").append(number));
     location.item().ifPresent(number -> place.append(", item ").append(number));
-    location
-        .bytes()
-        .ifPresent(
-            bytes ->
-                place
-                    .append(place.isEmpty() ? "" : ", ")
-                    .append("at byte ")
-                    .append(bytes.offset()));
+    String lead = place.isEmpty() ? "" : ", ";
+    if (location.text().isPresent()) {
+      TextPlace text = location.text().get();
+      place.append(lead).append("at line ").append(text.line());
+      place.append(", column ").append(text.column());
+      if (!text.path().isEmpty()) {
+        place.append(", in ").append(lastElements(text.path()));
+      }
+    } else {
+      location
+          .bytes()
+          .ifPresent(bytes -> place.append(lead).append("at byte ").append(bytes.offset()));
+    }
     return place.toString();
   }
 
@@ -159,6 +165,13 @@ public final class Wording {
   /** The name of a print: finger first. */
   public PrintNames names() {
     return names;
+  }
+
+  /** The innermost elements of a path, which is as much as a line has room for. */
+  private static String lastElements(String path) {
+    String[] elements = path.split("/");
+    return String.join(
+        "/", List.of(elements).subList(Math.max(0, elements.length - 3), elements.length));
   }
 
   /** A rule that a profile made laxer, in one line. */

@@ -34,6 +34,7 @@ import ridgeproof.spec.table.Lazy;
 import ridgeproof.spec.table.Source;
 import ridgeproof.spec.table.Table;
 import ridgeproof.spec.table.TableError;
+import ridgeproof.spec.xml.XmlTables;
 
 /**
  * The published layouts and codes. All but the catalogue and the lists of record types and code
@@ -78,6 +79,7 @@ public final class SpecTables {
   private final ParticularTables particulars = new ParticularTables();
   private final SubmissionTables submissions = new SubmissionTables();
   private final HarmlessTables harmless = new HarmlessTables();
+  private final Lazy<XmlTables> xml = new Lazy<>(XmlTables::new);
 
   /** A line of the index of code tables. */
   public record CodeTableTitle(String table, String title, String usedBy, Source source) {}
@@ -132,6 +134,11 @@ public final class SpecTables {
           new CodeTableTitle(table, row.required("title"), row.text("used_by"), row.source()));
     }
     return new SpecTables(RuleCatalogue.load(), types, titles);
+  }
+
+  /** The tables of the XML encoding. */
+  public XmlTables xml() {
+    return xml.get();
   }
 
   public RuleCatalogue catalogue() {

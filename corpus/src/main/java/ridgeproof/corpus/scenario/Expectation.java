@@ -16,7 +16,7 @@ public record Expectation(
 
   /** All areas, for a scenario that does not name its own. */
   public static final List<String> AREAS =
-      List.of("STR", "FLD", "COD", "TXN", "IMG", "PTL", "RDG", "SEQ");
+      List.of("STR", "FLD", "COD", "TXN", "IMG", "PTL", "RDG", "SEQ", "XML");
 
   public Expectation {
     profile = Given.orElse(profile, "");

@@ -22,6 +22,7 @@ import ridgeproof.cli.option.LimitOptions;
 import ridgeproof.cli.option.OutputOptions;
 import ridgeproof.cli.option.PdfOutput;
 import ridgeproof.cli.reporting.FailOn;
+import ridgeproof.cli.option.SchemaFolder;
 import ridgeproof.cli.reporting.JoinedReports;
 import ridgeproof.cli.reporting.PageFolder;
 import ridgeproof.cli.reporting.ParallelExamination;
@@ -92,6 +93,15 @@ final class ExamineCommand implements Callable<Integer> {
   boolean allFindings;
 
   @Option(
+      names = "--schemas",
+      paramLabel = "DIR",
+      description = {
+        "check transactions in XML against the schemas in this folder too, such as those of the",
+        "FBI EBTS exchange package; nothing is fetched from elsewhere"
+      })
+  Path schemas;
+
+  @Option(
       names = "--second-decoder",
       description = "also decode WSQ images with a second decoder, and report differences")
   boolean secondDecoder;
@@ -148,7 +158,9 @@ final class ExamineCommand implements Callable<Integer> {
     refuseWhatContradicts();
     SpecTables tables = SpecTables.open();
     ExaminationOptions options = choices.options(limits, tables).withSecondDecoder(secondDecoder);
-    Examiner examiner = new Examiner(tables, limits.reading());
+    Examiner examiner =
+        new Examiner(
+            tables, limits.reading(), Optional.ofNullable(schemas).map(SchemaFolder::open));
     Inputs inputs = InputPaths.expand(files, tables);
     List<Path> paths = inputs.files();
     if (format == ReportFormat.html && outputFolder == null && paths.size() > 1) {

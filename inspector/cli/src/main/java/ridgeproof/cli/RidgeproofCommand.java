@@ -45,6 +45,7 @@ public final class RidgeproofCommand implements Runnable {
     line.addSubcommand(new LayoutCommand(console));
     line.addSubcommand(new ImagesCommand(console));
     line.addSubcommand(new ExplainCommand(console));
+    line.addSubcommand(new ConvertCommand(console));
     line.addSubcommand(new RulesCommand(console));
     line.addSubcommand(new CodesCommand(console));
     line.addSubcommand(new DemoCommand(console));

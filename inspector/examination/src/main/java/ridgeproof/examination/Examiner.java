@@ -23,6 +23,9 @@ import ridgeproof.examination.facts.RidgeSight;
 import ridgeproof.examination.facts.SequenceFacts;
 import ridgeproof.examination.rules.ridges.MatchLimits;
 import ridgeproof.examination.submission.HeldTo;
+import ridgeproof.examination.xml.FormFindings;
+import ridgeproof.examination.xml.PlacedFindings;
+import ridgeproof.examination.xml.SchemaCheck;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.ridges.matching.SequenceLimits;
@@ -40,10 +43,19 @@ public final class Examiner {
 
   private final SpecTables tables;
   private final ReadingLimits limits;
+  private final Optional<SchemaCheck> schemas;
 
   public Examiner(SpecTables tables, ReadingLimits limits) {
+    this(tables, limits, Optional.empty());
+  }
+
+  /**
+   * @param schemas what transactions in XML are checked against too
+   */
+  public Examiner(SpecTables tables, ReadingLimits limits, Optional<SchemaCheck> schemas) {
     this.tables = tables;
     this.limits = limits;
+    this.schemas = schemas;
   }
 
   /** Every row of the catalogue that the rules and the causes can report. */
@@ -67,8 +79,14 @@ public final class Examiner {
     List<Finding> found = found(examinee);
     Attribution attribution = attribute(examinee, found);
     CaptureRemedies remedies = new CaptureRemedies(images, tables);
+    List<Finding> every = inOrder(attribution.every().stream().map(remedies::suited).toList());
     List<Finding> findings =
         Repetitions.gathered(inOrder(attribution.shown().stream().map(remedies::suited).toList()));
+    if (transaction.isXml()) {
+      PlacedFindings places = new PlacedFindings(transaction, tables, every);
+      every = places.of(every);
+      findings = places.of(findings);
+    }
     return new FindingsReport(
         transaction,
         tables,
@@ -79,7 +97,7 @@ public final class Examiner {
         heldTo.named(),
         judgement(transaction, options).relaxed(attribution.every()),
         findings,
-        inOrder(attribution.every().stream().map(remedies::suited).toList()),
+        every,
         RecommendedAction.of(findings, images, tables),
         sequence,
         Verdict.of(transaction, findings));
@@ -109,6 +127,12 @@ public final class Examiner {
       FindingLog log = new FindingLog(tables, limits.maxFindings());
       RuleSet.standard().forEach(rule -> rule.check(examinee, log));
       found.addAll(log.findings());
+    }
+    if (examinee.transaction().isXml()) {
+      FindingLog log = new FindingLog(tables, limits.maxFindings());
+      schemas.ifPresent(check -> check.check(examinee.transaction(), log));
+      found.addAll(log.findings());
+      found = new ArrayList<>(FormFindings.withoutDoubles(found));
     }
     found.replaceAll(judgement(examinee.transaction(), examinee.options())::of);
     return found;

@@ -16,6 +16,7 @@ import ridgeproof.transaction.record.LogicalRecord;
  * @param item counted from 1
  * @param bytes the bytes it is about
  * @param position friction ridge position code
+ * @param text the same place as an editor of text counts it, in a file that is text
  */
 public record Location(
     OptionalInt record,
@@ -25,7 +26,8 @@ public record Location(
     OptionalInt subfield,
     OptionalInt item,
     Optional<ByteRange> bytes,
-    OptionalInt position) {
+    OptionalInt position,
+    Optional<TextPlace> text) {
 
   private static final Location FILE =
       new Location(
@@ -36,7 +38,8 @@ public record Location(
           OptionalInt.empty(),
           OptionalInt.empty(),
           Optional.empty(),
-          OptionalInt.empty());
+          OptionalInt.empty(),
+          Optional.empty());
 
   /** The file as a whole. */
   public static Location file() {
@@ -53,7 +56,8 @@ public record Location(
         OptionalInt.empty(),
         OptionalInt.empty(),
         Optional.empty(),
-        OptionalInt.empty());
+        OptionalInt.empty(),
+        Optional.empty());
   }
 
   public static Location of(LogicalRecord record) {
@@ -67,7 +71,15 @@ public record Location(
   /** The same place with other bytes. */
   public Location at(ByteRange range) {
     return new Location(
-        record, recordType, idc, field, subfield, item, Optional.of(range), position);
+        record,
+        recordType,
+        idc,
+        field,
+        subfield,
+        item,
+        Optional.of(range),
+        position,
+        Optional.empty());
   }
 
   /** The same place in a copy with other offsets. */
@@ -80,20 +92,21 @@ public record Location(
         subfield,
         item,
         Optional.empty(),
-        position);
+        position,
+        Optional.empty());
   }
 
   public Location in(FieldNumber number) {
     return new Location(
-        record, recordType, idc, Optional.of(number), subfield, item, bytes, position);
+        record, recordType, idc, Optional.of(number), subfield, item, bytes, position, text);
   }
 
   public Location withIdc(OptionalInt value) {
-    return new Location(record, recordType, value, field, subfield, item, bytes, position);
+    return new Location(record, recordType, value, field, subfield, item, bytes, position, text);
   }
 
   public Location withPosition(OptionalInt value) {
-    return new Location(record, recordType, idc, field, subfield, item, bytes, value);
+    return new Location(record, recordType, idc, field, subfield, item, bytes, value, text);
   }
 
   /**
@@ -110,7 +123,8 @@ public record Location(
         OptionalInt.of(number),
         OptionalInt.empty(),
         Optional.of(range),
-        position);
+        position,
+        Optional.empty());
   }
 
   /**
@@ -128,6 +142,13 @@ public record Location(
         OptionalInt.of(subfieldNumber),
         OptionalInt.of(itemNumber),
         Optional.of(value.range()),
-        position);
+        position,
+        Optional.empty());
+  }
+
+  /** The same place as an editor of text counts it. */
+  public Location withText(TextPlace place) {
+    return new Location(
+        record, recordType, idc, field, subfield, item, bytes, position, Optional.of(place));
   }
 }

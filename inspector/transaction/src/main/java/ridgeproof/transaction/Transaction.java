@@ -8,6 +8,7 @@ import ridgeproof.transaction.record.ByteRange;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.CharacterEncoding;
 import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.Notation;
 import ridgeproof.transaction.record.WholeNumber;
 
 /**
@@ -18,6 +19,7 @@ import ridgeproof.transaction.record.WholeNumber;
  * @param records in the order of the file; none when the file is no transaction
  * @param unread bytes that belong to no record
  * @param findings what reading met
+ * @param notation how the file is written
  */
 public record Transaction(
     ByteSource source,
@@ -25,12 +27,17 @@ public record Transaction(
     CharacterEncoding encoding,
     List<LogicalRecord> records,
     List<ByteRange> unread,
-    List<Finding> findings) {
+    List<Finding> findings,
+    Notation notation) {
 
   public Transaction {
     records = List.copyOf(records);
     unread = List.copyOf(unread);
     findings = List.copyOf(findings);
+  }
+
+  public boolean isXml() {
+    return notation == Notation.XML;
   }
 
   /** The Type-1 record, which every transaction begins with. */

@@ -309,6 +309,11 @@ public final class JsonReport {
       json.writeNumberField("offset", bytes.get().offset());
       json.writeNumberField("length", bytes.get().length());
     }
+    if (location.text().isPresent()) {
+      json.writeNumberField("line", location.text().get().line());
+      json.writeNumberField("column", location.text().get().column());
+      json.writeStringField("element", location.text().get().path());
+    }
     writeOptional("position", location.position());
     json.writeEndObject();
   }

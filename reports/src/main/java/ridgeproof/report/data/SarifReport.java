@@ -161,6 +161,10 @@ public final class SarifReport {
     json.writeEndObject();
     if (place.bytes().isPresent()) {
       json.writeObjectFieldStart("region");
+      if (place.text().isPresent()) {
+        json.writeNumberField("startLine", place.text().get().line());
+        json.writeNumberField("startColumn", place.text().get().column());
+      }
       json.writeNumberField("byteOffset", place.bytes().get().offset());
       json.writeNumberField("byteLength", place.bytes().get().length());
       json.writeEndObject();

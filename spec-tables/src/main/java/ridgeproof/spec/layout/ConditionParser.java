@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 import ridgeproof.spec.layout.Condition.Comparison;
 
 /** Reads the expressions of {@code FORMAT.md} by recursive descent. */
-final class ConditionParser {
+public final class ConditionParser {
 
   private static final Pattern TOKEN =
       Pattern.compile("\\s*(\\(|\\)|\\{|}|,|<=|>=|!=|=|<|>|[A-Za-z0-9_.+/*-]+)");
@@ -22,7 +22,7 @@ final class ConditionParser {
   /**
    * @throws IllegalArgumentException naming the place that cannot be read
    */
-  static Condition parse(String text) {
+  public static Condition parse(String text) {
     List<String> tokens = new ArrayList<>();
     Matcher matcher = TOKEN.matcher(text);
     int end = 0;

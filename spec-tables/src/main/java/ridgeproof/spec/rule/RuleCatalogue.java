@@ -14,7 +14,8 @@ import ridgeproof.spec.table.Table;
 /** Every rule there is, in the order of the file. */
 public final class RuleCatalogue {
 
-  private static final Pattern ID = Pattern.compile("RP-(STR|FLD|COD|TXN|IMG|RDG|SEQ|PTL)-\\d{3}");
+  private static final Pattern ID =
+      Pattern.compile("RP-(STR|FLD|COD|TXN|IMG|RDG|SEQ|PTL|XML)-\\d{3}");
 
   private record Captured(String id, RuleRow.Capture capture) {}
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import ridgeproof.corpus.fault.Fault;
 import ridgeproof.corpus.fault.FaultComposer;
@@ -39,10 +40,19 @@ public final class FaultTrial {
 
   private final Examiner examiner = new Examiner(SpecTables.open(), ReadingLimits.standard());
   private final FaultComposer composer = new FaultComposer();
+  private final UnaryOperator<byte[]> encoding;
   private final ExaminationOptions options;
   private final Map<String, List<String>> clean = new ConcurrentHashMap<>();
 
   public FaultTrial(Depth depth) {
+    this(depth, UnaryOperator.identity());
+  }
+
+  /**
+   * @param encoding what is done to each file, clean or faulty, before it is examined
+   */
+  public FaultTrial(Depth depth, UnaryOperator<byte[]> encoding) {
+    this.encoding = encoding;
     options = ExaminationOptions.standard().withDepth(depth).withToday(DAY);
   }
 
@@ -103,7 +113,7 @@ public final class FaultTrial {
   }
 
   private FindingsReport examine(byte[] file) {
-    return examiner.examine(ByteSource.of(file), options);
+    return examiner.examine(ByteSource.of(encoding.apply(file)), options);
   }
 
   private List<String> cleanKeys(String base) {

@@ -130,12 +130,12 @@ public final class OutputFile implements Closeable {
     return target;
   }
 
-  OutputStream stream() {
+  public OutputStream stream() {
     return stream;
   }
 
   /** Ends the file and moves it to its place. */
-  void commit() throws IOException {
+  public void commit() throws IOException {
     stream.close();
     CopyOption[] options =
         overwrite ? new CopyOption[] {StandardCopyOption.REPLACE_EXISTING} : new CopyOption[0];

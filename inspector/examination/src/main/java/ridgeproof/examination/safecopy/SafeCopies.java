@@ -14,7 +14,11 @@ import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Location;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.xml.writer.TraditionalDrafts;
+import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
 
 /**
  * Makes copies of transactions that strangers may have: the layout and, as far as can be, the
@@ -58,6 +62,9 @@ public final class SafeCopies {
   }
 
   public SafeCopy of(FindingsReport original) {
+    if (original.transaction().isXml()) {
+      return ofXml(original);
+    }
     ByteSource source = original.transaction().source();
     ExaminationOptions quick = options.withDepth(Depth.STRUCTURE);
     boolean opened = original.depth() != Depth.STRUCTURE;
@@ -95,6 +102,22 @@ public final class SafeCopies {
         ByteSource.of(bytes),
         FindingChange.missing(original, copy),
         FindingChange.missing(copy, original));
+  }
+
+  /** By way of the traditional encoding, whose copy has nothing but what fields hold. */
+  private SafeCopy ofXml(FindingsReport original) {
+    byte[] traditional = new TraditionalDrafts(original.tables()).write(original.transaction());
+    SafeCopy copy = of(examiner.examine(ByteSource.of(traditional), options));
+    byte[] xml =
+        new XmlTransactionWriter(original.tables())
+            .write(
+                new TransactionReader(original.tables(), ReadingLimits.standard())
+                    .read(copy.bytes()));
+    FindingsReport written = examiner.examine(ByteSource.of(xml), options);
+    return new SafeCopy(
+        ByteSource.of(xml),
+        FindingChange.missing(original, written),
+        FindingChange.missing(written, original));
   }
 
   /** Of several attempts the one that changes the fewest findings. */

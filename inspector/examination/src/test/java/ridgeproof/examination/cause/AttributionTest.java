@@ -122,6 +122,7 @@ class AttributionTest {
         OptionalInt.of(subfield),
         OptionalInt.of(1),
         place.bytes(),
-        place.position());
+        place.position(),
+        place.text());
   }
 }

@@ -30,6 +30,11 @@ final class HeaderDeclarations {
     context.declare(characterSet(), version());
   }
 
+  /** Takes in the version alone; XML says itself how its characters are coded. */
+  void readVersion() {
+    context.declare(CharacterEncoding.UTF_8, version());
+  }
+
   private int version() {
     Optional<String> text = header.text(VERSION);
     OptionalInt number = text.map(WholeNumber::parse).orElse(OptionalInt.empty());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
 import ridgeproof.spec.SpecTables;
@@ -11,7 +12,13 @@ import ridgeproof.spec.layout.Code;
 import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.record.ByteRange;
 import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.CharacterEncoding;
 import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.Notation;
+import ridgeproof.transaction.xml.XmlLimits;
+import ridgeproof.transaction.xml.XmlReading;
+import ridgeproof.transaction.xml.XmlStart;
+import ridgeproof.transaction.xml.XmlTransactionReader;
 
 /**
  * Reads a transaction in the traditional encoding (ANSI/NIST-ITL 1-2011 Update 2015, Annex B, from
@@ -30,9 +37,19 @@ public final class TransactionReader {
     this.limits = limits;
   }
 
-  /** Reads the file; without records if it is no transaction. */
+  /** Reads the file in either encoding; without records if it is no transaction. */
   public Transaction read(ByteSource source) {
+    if (XmlStart.isXml(source) && source.length() <= limits.maxBytes()) {
+      XmlReading reading = new XmlTransactionReader(tables, xmlLimits()).read(source);
+      if (!reading.records().isEmpty()) {
+        return new Run(reading.source()).take(reading);
+      }
+    }
     return new Run(source).read();
+  }
+
+  private XmlLimits xmlLimits() {
+    return new XmlLimits(limits.maxRecords(), limits.maxItems(), limits.maxFindings());
   }
 
   private int newestVersion() {
@@ -66,8 +83,30 @@ public final class TransactionReader {
         }
         new ContentsCheck(context, contents, records).run();
       }
+      return transaction(context.encoding(), unread, context.log.findings(), Notation.TRADITIONAL);
+    }
+
+    /**
+     * What the records of an XML file say of each other, in addition to what reading them found.
+     */
+    Transaction take(XmlReading reading) {
+      LogicalRecord header = reading.records().get(0);
+      new HeaderDeclarations(context, header).readVersion();
+      contents = header.field(3).map(Contents::of).orElse(Contents.none());
+      reading.records().forEach(this::add);
+      new ContentsCheck(context, contents, records).run();
+      List<Finding> findings = new ArrayList<>(reading.findings());
+      findings.addAll(context.log.findings());
+      return transaction(reading.encoding(), reading.unread(), findings, Notation.XML);
+    }
+
+    private Transaction transaction(
+        CharacterEncoding encoding,
+        List<ByteRange> left,
+        List<Finding> findings,
+        Notation notation) {
       return new Transaction(
-          source, context.version(), context.encoding(), records, unread, context.log.findings());
+          source, context.version(), encoding, records, left, findings, notation);
     }
 
     /** Finds the Type-1 record. */

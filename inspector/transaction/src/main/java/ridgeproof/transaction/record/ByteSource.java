@@ -13,12 +13,24 @@ import java.nio.charset.StandardCharsets;
  */
 public final class ByteSource {
 
-  private final ByteBuffer bytes;
+  private final ByteBuffer held;
+  private final Base64Text coded;
   private final int origin;
 
   private ByteSource(ByteBuffer bytes, int origin) {
-    this.bytes = bytes;
+    this.held = bytes;
+    this.coded = null;
     this.origin = origin;
+  }
+
+  private ByteSource(Base64Text coded, int origin) {
+    this.held = null;
+    this.coded = coded;
+    this.origin = origin;
+  }
+
+  private ByteBuffer bytes() {
+    return held != null ? held : coded.decoded();
   }
 
   /** Wraps the bytes without copying them; the caller leaves them unchanged from now on. */
@@ -36,9 +48,17 @@ public final class ByteSource {
     return new ByteSource(buffer.slice().asReadOnlyBuffer(), 0);
   }
 
+  /**
+   * What a Base64 text stands for; decoded when first looked at, and again where memory ran short
+   * meanwhile. The origin is that of the text.
+   */
+  public static ByteSource ofBase64(ByteSource text) {
+    return new ByteSource(new Base64Text(text), text.origin());
+  }
+
   /** The number of bytes. */
   public int length() {
-    return bytes.limit();
+    return held != null ? held.limit() : coded.length();
   }
 
   /** The offset in the file of this source's first byte. */
@@ -61,17 +81,17 @@ public final class ByteSource {
    * @throws IndexOutOfBoundsException outside the source, which is a defect of the caller
    */
   public int byteAt(int position) {
-    return bytes.get(position) & 0xFF;
+    return bytes().get(position) & 0xFF;
   }
 
   /** An unsigned 16-bit number. */
   public int uint16At(int position) {
-    return bytes.getShort(position) & 0xFFFF;
+    return bytes().getShort(position) & 0xFFFF;
   }
 
   /** An unsigned 32-bit number. */
   public long uint32At(int position) {
-    return bytes.getInt(position) & 0xFFFFFFFFL;
+    return bytes().getInt(position) & 0xFFFFFFFFL;
   }
 
   /** Whether there is a byte at the position and it is an ASCII digit. */
@@ -91,8 +111,9 @@ public final class ByteSource {
   public int indexOf(int value, int from, int to) {
     byte wanted = (byte) value;
     int end = Math.min(to, length());
+    ByteBuffer searched = bytes();
     for (int i = Math.max(from, 0); i < end; i++) {
-      if (bytes.get(i) == wanted) {
+      if (searched.get(i) == wanted) {
         return i;
       }
     }
@@ -116,7 +137,7 @@ public final class ByteSource {
   public ByteSource slice(int position, int count) {
     int start = Math.max(0, Math.min(position, length()));
     int size = Math.max(0, Math.min(count, length() - start));
-    return new ByteSource(bytes.slice(start, size).asReadOnlyBuffer(), origin + start);
+    return new ByteSource(bytes().slice(start, size).asReadOnlyBuffer(), origin + start);
   }
 
   /** A view from a position to the end. */
@@ -132,19 +153,19 @@ public final class ByteSource {
   /** Every byte as one character of the same number, so that nothing is lost or changed. */
   public String latin1(int position, int count) {
     byte[] copy = new byte[count];
-    bytes.get(position, copy);
+    bytes().get(position, copy);
     return new String(copy, StandardCharsets.ISO_8859_1);
   }
 
   /** A read-only view for decoders and channels. */
   public ByteBuffer asBuffer() {
-    return bytes.duplicate();
+    return bytes().duplicate();
   }
 
   /** A copy of the bytes, for libraries that want an array. */
   public byte[] toArray() {
     byte[] copy = new byte[length()];
-    bytes.get(0, copy);
+    bytes().get(0, copy);
     return copy;
   }
 }

@@ -14,6 +14,7 @@ import ridgeproof.spec.layout.RecordTypeRow.Encoding;
  * @param range every byte of the record
  * @param unread bytes of the record that belong to no field
  * @param bytes the file's bytes of this record
+ * @param notation how the bytes say what the fields hold
  */
 public record LogicalRecord(
     int ordinal,
@@ -23,11 +24,36 @@ public record LogicalRecord(
     ByteRange range,
     List<Field> fields,
     List<ByteRange> unread,
-    ByteSource bytes) {
+    ByteSource bytes,
+    Notation notation) {
 
   public LogicalRecord {
     fields = List.copyOf(fields);
     unread = List.copyOf(unread);
+  }
+
+  /** A record in the traditional encoding. */
+  public LogicalRecord(
+      int ordinal,
+      int type,
+      Encoding encoding,
+      OptionalInt idc,
+      ByteRange range,
+      List<Field> fields,
+      List<ByteRange> unread,
+      ByteSource bytes) {
+    this(ordinal, type, encoding, idc, range, fields, unread, bytes, Notation.TRADITIONAL);
+  }
+
+  /** The same record at another place among the records. */
+  public LogicalRecord withOrdinal(int value) {
+    return new LogicalRecord(value, type, encoding, idc, range, fields, unread, bytes, notation);
+  }
+
+  /** The same record with the IDC that its field says. */
+  public LogicalRecord withIdc(OptionalInt value) {
+    return new LogicalRecord(
+        ordinal, type, encoding, value, range, fields, unread, bytes, notation);
   }
 
   /**
@@ -63,8 +89,9 @@ public record LogicalRecord(
     return fields.stream().filter(Field::isData).findFirst().map(this::dataOf);
   }
 
-  /** The bytes of a field's value. */
+  /** The bytes of a field's value; of data in XML, those that its Base64 stands for. */
   public ByteSource dataOf(Field field) {
-    return bytes.slice(field.value().offset() - bytes.origin(), field.value().length());
+    ByteSource value = bytes.slice(field.value().offset() - bytes.origin(), field.value().length());
+    return notation == Notation.XML && field.isData() ? ByteSource.ofBase64(value) : value;
   }
 }

@@ -1,0 +1,155 @@
+package ridgeproof.transaction.xml;
+
+import java.nio.ByteBuffer;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import org.codehaus.stax2.LocationInfo;
+import org.codehaus.stax2.XMLStreamReader2;
+import ridgeproof.finding.TextPlace;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.xml.XmlElement;
+import ridgeproof.spec.xml.XmlTables;
+import ridgeproof.transaction.record.ByteSource;
+
+/**
+ * Line, column and element path of places in XML: one more look at the file, for the few places
+ * that a report speaks of, so that reading keeps nothing of the kind.
+ */
+public final class TextPlaces {
+
+  private record Open(String shown, XmlElement element, Map<String, Integer> counts) {}
+
+  private final ByteSource source;
+  private final XmlTables tables;
+  private final TreeMap<Integer, String> paths = new TreeMap<>();
+  private final Deque<Open> open = new ArrayDeque<>();
+  private final Names names = new Names();
+  private Iterator<Integer> waiting;
+  private int next;
+
+  private TextPlaces(ByteSource source, SpecTables tables) {
+    this.source = source;
+    this.tables = tables.xml();
+  }
+
+  /**
+   * Where offsets are.
+   *
+   * @param offsets bytes from the start of the source
+   */
+  public static Map<Integer, TextPlace> of(
+      ByteSource source, SpecTables tables, TreeSet<Integer> offsets) {
+    TextPlaces places = new TextPlaces(source, tables);
+    places.waiting = offsets.iterator();
+    places.advance();
+    places.findPaths();
+    return places.count(offsets);
+  }
+
+  private void advance() {
+    next = waiting.hasNext() ? waiting.next() : Integer.MAX_VALUE;
+  }
+
+  private void findPaths() {
+    int from = Declaration.of(source).end();
+    KnownStarts starts = new KnownStarts(source, tables);
+    Parser parser = new Parser();
+    while (next < Integer.MAX_VALUE && from < source.length()) {
+      int broken = findPaths(parser, from);
+      OptionalInt resumed = broken < 0 ? OptionalInt.empty() : starts.next(broken);
+      if (resumed.isEmpty()) {
+        return;
+      }
+      // What is open of a record is not closed where the XML breaks.
+      while (!open.isEmpty() && !open.peek().shown().startsWith(XmlTables.PACKAGE)) {
+        open.pop();
+      }
+      from = resumed.getAsInt();
+    }
+  }
+
+  /** Goes on until the document ends or breaks, and says where it broke, or -1. */
+  private int findPaths(Parser factory, int from) {
+    ElidingReader characters = new ElidingReader(source, from);
+    int last = from;
+    try {
+      XMLStreamReader2 parser = factory.parse(characters);
+      LocationInfo info = parser.getLocationInfo();
+      while (parser.hasNext() && next < Integer.MAX_VALUE) {
+        int event = parser.next();
+        if (event == XMLStreamConstants.START_ELEMENT) {
+          passUpTo(characters.start(info.getStartingCharOffset()));
+          last = characters.end(info.getEndingCharOffset());
+          begin(names.of(parser.getLocalName()));
+          passUpTo(last);
+        } else if (event == XMLStreamConstants.END_ELEMENT) {
+          last = characters.end(info.getEndingCharOffset());
+          passUpTo(last);
+          if (!open.isEmpty()) {
+            open.pop();
+          }
+        }
+      }
+      return -1;
+    } catch (XMLStreamException stop) {
+      passUpTo(last);
+      return last;
+    }
+  }
+
+  private void begin(Names.Name name) {
+    Open parent = open.peek();
+    XmlElement element =
+        parent != null && parent.element() != null ? parent.element().child(name.local()) : null;
+    if (element == null) {
+      element =
+          tables.record(name.local()).map(record -> tables.element(record.type())).orElse(null);
+    }
+    boolean isPackage = XmlTables.PACKAGE.endsWith(":" + name.local());
+    String shown = element != null ? element.qualified() : isPackage ? XmlTables.PACKAGE : "*";
+    int nth = parent == null ? 1 : parent.counts().merge(shown, 1, Integer::sum);
+    open.push(new Open(nth == 1 ? shown : shown + "[" + nth + "]", element, new HashMap<>()));
+  }
+
+  /** Gives every waiting place before an offset the path that is open. */
+  private void passUpTo(int offset) {
+    while (next - source.origin() < offset && next < Integer.MAX_VALUE) {
+      StringBuilder path = new StringBuilder();
+      open.descendingIterator()
+          .forEachRemaining(
+              element -> path.append(path.length() == 0 ? "" : "/").append(element.shown()));
+      paths.put(next, path.toString());
+      advance();
+    }
+  }
+
+  private Map<Integer, TextPlace> count(TreeSet<Integer> offsets) {
+    Map<Integer, TextPlace> places = new HashMap<>();
+    ByteBuffer bytes = source.asBuffer();
+    int at = 0;
+    int line = 1;
+    int column = 1;
+    for (int offset : offsets) {
+      int end = Math.min(offset - source.origin(), bytes.limit());
+      for (; at < end; at++) {
+        byte value = bytes.get(at);
+        if (value == '\n') {
+          line++;
+          column = 1;
+        } else if ((value & 0xC0) != 0x80) {
+          column++;
+        }
+      }
+      places.put(offset, new TextPlace(line, column, paths.getOrDefault(offset, "")));
+    }
+    return places;
+  }
+}
