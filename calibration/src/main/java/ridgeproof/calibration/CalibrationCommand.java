@@ -19,7 +19,8 @@ import ridgeproof.calibration.fault.FaultsCommand;
       StatisticsCommand.class,
       CardsCommand.class,
       FaultsCommand.class,
-      RealCommand.class
+      RealCommand.class,
+      LikenessCommand.class
     },
     description = "Fits the limits of ridge measures on synthetic prints and evaluates them.")
 public final class CalibrationCommand {

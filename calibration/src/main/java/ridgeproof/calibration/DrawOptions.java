@@ -2,6 +2,7 @@ package ridgeproof.calibration;
 
 import java.util.Locale;
 import picocli.CommandLine.Option;
+import ridgeproof.corpus.batch.SubjectPlan;
 
 /** Which cards are drawn. */
 final class DrawOptions {
@@ -27,9 +28,22 @@ final class DrawOptions {
       description = "share of images with a defect, 0 to 1, 0.5 unless set")
   double defectRate;
 
+  @Option(names = "--aged", description = "draw skin by age, and half of the rolled cards on paper")
+  boolean aged;
+
+  /** Whose prints they are, without mistakes. */
+  SubjectPlan plan() {
+    return new SubjectPlan(seed, defectRate, 0, aged);
+  }
+
   /** The options that give the same prints. */
   String options() {
     return String.format(
-        Locale.ROOT, "--seed %d --cards %d --defect-rate %.2f", seed, cards, defectRate);
+        Locale.ROOT,
+        "--seed %d --cards %d --defect-rate %.2f%s",
+        seed,
+        cards,
+        defectRate,
+        aged ? " --aged" : "");
   }
 }

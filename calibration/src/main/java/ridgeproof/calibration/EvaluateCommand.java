@@ -60,8 +60,7 @@ final class EvaluateCommand implements Callable<Integer> {
     }
     SequenceLimits limits = MatchLimits.usual(SpecTables.open());
     DetectionReport detection =
-        new DetectionReport(
-            new FileTrial(seed, draw.defectRate).examine(draw.cards), LimitTable.inUse().judge());
+        new DetectionReport(new FileTrial(draw).examine(draw.cards), LimitTable.inUse().judge());
     List<SequenceTrial.Card> sequence =
         new SequenceTrial(seed, exchanges, limits).run(sequenceCards);
     Files.writeString(
@@ -81,6 +80,6 @@ final class EvaluateCommand implements Callable<Integer> {
             ? ""
             : " --sequence-cards " + sequenceCards + " --exchanges " + exchanges)
         + (reference == null ? "" : " --reference ../shared/reference")
-        + " --report reports/detection.md";
+        + (draw.aged ? " --report reports/detection-aged.md" : " --report reports/detection.md");
   }
 }

@@ -7,18 +7,22 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
+import ridgeproof.imagery.GrayImage;
 import ridgeproof.ridges.FingerAnalyzer;
 import ridgeproof.ridges.FingerPosition;
 import ridgeproof.ridges.RotatedBox;
 import ridgeproof.ridges.SlapSegmenter;
 
 /**
- * A box that a person drew around the last joint of a finger in a public reference transaction.
+ * A box that a person drew around the last joint of a finger in a public reference transaction, or
+ * in a single print.
  *
- * @param record number of the record in the file, from 1
- * @param image position code of the image
+ * @param file of a transaction; of a single print, with its folder
+ * @param record number of the record in the file, from 1; 0 for a single print
+ * @param image position code of the image; 0 for a single print
+ * @param finger which it is among several; empty where the image shows one finger of no known name
  */
-record EyeBox(String file, int record, int image, FingerPosition finger, RotatedBox box) {
+record EyeBox(String file, int record, int image, Optional<FingerPosition> finger, RotatedBox box) {
 
   private static final String RESOURCE = "/ridgeproof/calibration/eye-boxes.csv";
 
@@ -38,7 +42,7 @@ record EyeBox(String file, int record, int image, FingerPosition finger, Rotated
         row.get("file"),
         Integer.parseInt(row.get("record")),
         Integer.parseInt(row.get("position")),
-        FingerPosition.ofCode(Integer.parseInt(row.get("finger"))).orElseThrow(),
+        FingerPosition.ofCode(Integer.parseInt(row.get("finger"))),
         new RotatedBox(
             number(row, "centre_x"),
             number(row, "centre_y"),
@@ -51,33 +55,48 @@ record EyeBox(String file, int record, int image, FingerPosition finger, Rotated
     return Double.parseDouble(row.get(column));
   }
 
-  /** Each box of the files in a folder with what is found there. */
-  static List<Overlap> overlaps(Path folder) throws IOException {
+  /** Each box of transactions in one folder and of prints in another, with what is found there. */
+  static List<Overlap> overlaps(Path reference, Path prints) throws IOException {
     List<EyeBox> boxes = load();
     List<Overlap> overlaps = new ArrayList<>();
     for (String file : boxes.stream().map(EyeBox::file).distinct().toList()) {
-      for (ReferencePrints.Image image : ReferencePrints.images(folder.resolve(file))) {
-        for (EyeBox box : boxes) {
-          if (box.file().equals(file) && box.image() == image.box()) {
-            Optional<RotatedBox> found = found(image, box.finger());
-            overlaps.add(new Overlap(box, found.map(f -> share(box.box(), f)).orElse(0.0)));
-          }
+      List<EyeBox> drawn = boxes.stream().filter(box -> box.file().equals(file)).toList();
+      if (drawn.get(0).isOfSinglePrint()) {
+        GrayImage print = RealPrint.pixels(prints.resolve(file));
+        drawn.forEach(box -> overlaps.add(box.overlap(single(print, RealPrint.PPI))));
+      } else {
+        for (ReferencePrints.Image image :
+            ReferencePrints.images(reference.resolve(file), one -> true)) {
+          drawn.stream()
+              .filter(box -> box.record() == image.record())
+              .forEach(box -> overlaps.add(box.overlap(found(image, box.finger()))));
         }
       }
     }
     return overlaps;
   }
 
-  private static Optional<RotatedBox> found(ReferencePrints.Image image, FingerPosition finger) {
+  private boolean isOfSinglePrint() {
+    return record == 0;
+  }
+
+  private Overlap overlap(Optional<RotatedBox> found) {
+    return new Overlap(this, found.map(one -> share(box, one)).orElse(0.0));
+  }
+
+  private static Optional<RotatedBox> found(
+      ReferencePrints.Image image, Optional<FingerPosition> finger) {
     List<FingerPosition> shown = FingerPosition.shownBy(image.box());
-    return shown.size() == 1
-        ? FingerAnalyzer.analyse(image.gray(), image.ppi())
-            .measures()
-            .map(measures -> measures.extent().box())
+    return shown.size() <= 1
+        ? single(image.gray(), image.ppi())
         : SlapSegmenter.segment(image.gray(), image.ppi(), shown).segments().stream()
-            .filter(segment -> segment.position() == finger)
+            .filter(segment -> finger.filter(segment.position()::equals).isPresent())
             .flatMap(segment -> segment.box().stream())
             .findFirst();
+  }
+
+  private static Optional<RotatedBox> single(GrayImage gray, double ppi) {
+    return FingerAnalyzer.analyse(gray, ppi).measures().map(measures -> measures.extent().box());
   }
 
   /** Intersection over union. */
@@ -134,10 +153,10 @@ record EyeBox(String file, int record, int image, FingerPosition finger, Rotated
     return Math.abs(twice) / 2;
   }
 
-  /** The files that boxes were drawn in. */
+  /** Where boxes were drawn: transactions and sets of single prints. */
   static String files(List<Overlap> overlaps) {
     return overlaps.stream()
-        .map(overlap -> overlap.drawn().file())
+        .map(overlap -> overlap.drawn().file().split("/")[0])
         .distinct()
         .collect(Collectors.joining(", "));
   }

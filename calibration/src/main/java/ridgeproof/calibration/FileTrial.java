@@ -51,8 +51,8 @@ final class FileTrial {
   private final Examiner examiner = new Examiner(SpecTables.open(), ReadingLimits.standard());
   private final SubjectPlan plan;
 
-  FileTrial(long seed, double defectRate) {
-    plan = new SubjectPlan(seed, defectRate, 0);
+  FileTrial(DrawOptions draw) {
+    plan = draw.plan();
   }
 
   /** So many files, on all cores. */

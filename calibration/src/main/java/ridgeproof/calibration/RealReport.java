@@ -201,9 +201,13 @@ final class RealReport {
         o ->
             text.row(
                 o.drawn().file(),
-                o.drawn().record(),
-                o.drawn().image(),
-                o.drawn().finger().code(),
+                orNothing(o.drawn().record()),
+                orNothing(o.drawn().image()),
+                o.drawn().finger().map(finger -> String.valueOf(finger.code())).orElse(""),
                 Markdown.format("%.2f", o.share())));
+  }
+
+  private static String orNothing(int number) {
+    return number == 0 ? "" : String.valueOf(number);
   }
 }

@@ -4,6 +4,8 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import ridgeproof.corpus.skin.Paper;
+import ridgeproof.corpus.skin.Traces;
 
 /**
  * How an impression is taken.
@@ -21,6 +23,8 @@ import java.util.Optional;
  * @param distortion 0 to 1: how much the skin is stretched and twisted
  * @param previous the finger that lay on the platen before and left a faint ghost
  * @param defects strength 0 to 1 of each defect that is wanted
+ * @param traces specks, halo and uneven pressure
+ * @param paper what is on the card besides prints
  */
 public record ImpressionSettings(
     long seed,
@@ -35,7 +39,9 @@ public record ImpressionSettings(
     double sensorNoise,
     double distortion,
     Optional<MasterFinger> previous,
-    Map<CaptureDefect, Double> defects) {
+    Map<CaptureDefect, Double> defects,
+    Traces traces,
+    Paper paper) {
 
   public ImpressionSettings {
     if (ppi != 500 && ppi != 1000) {
@@ -77,7 +83,9 @@ public record ImpressionSettings(
         dice.between(2, 7),
         dice.between(0.15, 0.6),
         Optional.empty(),
-        Map.of());
+        Map.of(),
+        Traces.none(),
+        Paper.none());
   }
 
   /** The frame at this resolution, in image pixels. */
@@ -102,7 +110,9 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same at 500 or 1000 ppi. */
@@ -120,7 +130,9 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same in a frame of this size at 500 ppi. */
@@ -138,7 +150,9 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same turned by -45 to 45 degrees, clockwise. */
@@ -156,7 +170,9 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same shifted to the right and downwards, in pixels at 500 ppi. */
@@ -174,7 +190,9 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same with this pressure and moisture, 0 to 1 each. */
@@ -192,7 +210,9 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same with this contrast, 0 to 1, and sensor noise, 0 to 30 gray levels. */
@@ -210,7 +230,9 @@ public record ImpressionSettings(
         newNoise,
         distortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same with this skin distortion, 0 to 1. */
@@ -228,7 +250,9 @@ public record ImpressionSettings(
         sensorNoise,
         newDistortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same on a platen on which this finger lay before. */
@@ -246,7 +270,9 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         Optional.of(finger),
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same with one more defect, or another strength of one. */
@@ -267,6 +293,48 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         previous,
-        more);
+        more,
+        traces,
+        paper);
+  }
+
+  /** The same of such skin. */
+  public ImpressionSettings withTraces(Traces newTraces) {
+    return new ImpressionSettings(
+        seed,
+        ppi,
+        frame,
+        rotationDegrees,
+        shiftX,
+        shiftY,
+        pressure,
+        moisture,
+        contrast,
+        sensorNoise,
+        distortion,
+        previous,
+        defects,
+        newTraces,
+        paper);
+  }
+
+  /** The same on a card with these marks. */
+  public ImpressionSettings withPaper(Paper newPaper) {
+    return new ImpressionSettings(
+        seed,
+        ppi,
+        frame,
+        rotationDegrees,
+        shiftX,
+        shiftY,
+        pressure,
+        moisture,
+        contrast,
+        sensorNoise,
+        distortion,
+        previous,
+        defects,
+        traces,
+        newPaper);
   }
 }

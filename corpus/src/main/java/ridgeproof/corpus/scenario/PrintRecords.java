@@ -6,6 +6,7 @@ import java.util.Optional;
 import ridgeproof.corpus.finger.FingerBox;
 import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.PalmPlaceholder;
+import ridgeproof.corpus.skin.Skin;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.PixelDensity;
 import ridgeproof.imagery.codec.PngWriter;
@@ -123,7 +124,7 @@ final class PrintRecords {
         palm.position() <= 22 ? FingerDigit.RIGHT_MIDDLE : FingerDigit.LEFT_MIDDLE;
     GrayImage image =
         PalmPlaceholder.render(
-            people.finger(scenario.person(), texture),
+            people.finger(scenario.person(), texture, Skin.smooth()),
             palm.frame(),
             scenario.seed() * 100 + palm.position());
     return described(15, idc, LIVE_PALM, image, PALM_PPI)
