@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import ridgeproof.corpus.finger.CaptureDefect;
 import ridgeproof.corpus.finger.Dice;
+import ridgeproof.corpus.impression.CaptureDefect;
+import ridgeproof.corpus.paper.Paper;
 import ridgeproof.corpus.scenario.CardKind;
 import ridgeproof.corpus.scenario.Damage;
 import ridgeproof.corpus.scenario.HeaderPlan;
@@ -15,7 +16,6 @@ import ridgeproof.corpus.scenario.PrintPlan;
 import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.corpus.scenario.SkinPlan;
 import ridgeproof.corpus.scenario.Subject;
-import ridgeproof.corpus.skin.Paper;
 
 /** Draws the story of one subject of a batch: who, which set, and what goes wrong. */
 public final class SubjectPlan {

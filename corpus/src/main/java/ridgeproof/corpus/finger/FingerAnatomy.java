@@ -9,7 +9,7 @@ package ridgeproof.corpus.finger;
  *     et al., "Handbook of Fingerprint Recognition", from memory)
  * @param belowCrease skin kept below the flexion crease, as a share of the length
  */
-record FingerAnatomy(int widthPx, int lengthPx, double ridgePeriodPx, double belowCrease) {
+public record FingerAnatomy(int widthPx, int lengthPx, double ridgePeriodPx, double belowCrease) {
 
   static FingerAnatomy draw(FingerDigit digit, double belowCrease, Dice body, Dice finger) {
     double build = body.around(1, 0.05);
@@ -22,11 +22,11 @@ record FingerAnatomy(int widthPx, int lengthPx, double ridgePeriodPx, double bel
         belowCrease);
   }
 
-  int canvasWidth() {
+  public int canvasWidth() {
     return widthPx + 44;
   }
 
-  int canvasHeight() {
+  public int canvasHeight() {
     return (int) (lengthPx * (1 + belowCrease));
   }
 }

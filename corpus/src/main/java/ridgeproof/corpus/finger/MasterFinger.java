@@ -2,8 +2,6 @@ package ridgeproof.corpus.finger;
 
 import java.util.ArrayList;
 import java.util.List;
-import ridgeproof.corpus.skin.Skin;
-import ridgeproof.corpus.skin.SkinCarving;
 
 /**
  * The skin of one finger of a person who does not exist: everything that all its impressions have
@@ -130,7 +128,7 @@ public final class MasterFinger {
     return anatomy.ridgePeriodPx();
   }
 
-  FingerAnatomy anatomy() {
+  public FingerAnatomy anatomy() {
     return anatomy;
   }
 
@@ -138,12 +136,12 @@ public final class MasterFinger {
     return centerX;
   }
 
-  double centerY() {
+  public double centerY() {
     return centerY;
   }
 
   /** Height of the skin, row by row, -127 to 127; callers must not write to it. */
-  byte[] relief() {
+  public byte[] relief() {
     return relief;
   }
 }

@@ -1,7 +1,7 @@
 package ridgeproof.corpus.scenario;
 
 import java.util.List;
-import ridgeproof.corpus.skin.Paper;
+import ridgeproof.corpus.paper.Paper;
 
 /**
  * One story of a transaction: who, what is captured, what goes wrong, and what an examination has
@@ -110,11 +110,11 @@ public record Scenario(
   }
 
   /** The person: the subject's own seed, or else that of the story. */
-  long person() {
+  public long person() {
     return subject.person() == 0 ? seed : subject.person();
   }
 
-  boolean isMissing(int finger) {
+  public boolean isMissing(int finger) {
     return missing.stream().anyMatch(entry -> entry.finger() == finger && !entry.imaged());
   }
 }

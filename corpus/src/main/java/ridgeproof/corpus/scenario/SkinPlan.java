@@ -1,8 +1,8 @@
 package ridgeproof.corpus.scenario;
 
 import ridgeproof.corpus.finger.Dice;
-import ridgeproof.corpus.skin.Skin;
-import ridgeproof.corpus.skin.Traces;
+import ridgeproof.corpus.finger.Skin;
+import ridgeproof.corpus.impression.Traces;
 
 /**
  * What the skin of the subject is like. What is not given is drawn for the age; without an age it
@@ -46,7 +46,7 @@ public record SkinPlan(
   }
 
   /** The skin itself, the same on all prints of a person. */
-  Skin skin(long person) {
+  public Skin skin(long person) {
     Skin drawn = age == 0 ? Skin.smooth() : Skin.ofAge(age, new Dice(person, 41));
     return new Skin(
         Given.orElse(creases, drawn.creases()),
@@ -56,7 +56,7 @@ public record SkinPlan(
   }
 
   /** What it leaves on one capture. */
-  Traces traces(long capture) {
+  public Traces traces(long capture) {
     Traces drawn = age == 0 ? Traces.none() : Traces.ofAge(age, new Dice(capture, 42));
     return new Traces(
         Given.orElse(speckle, drawn.speckle()),
