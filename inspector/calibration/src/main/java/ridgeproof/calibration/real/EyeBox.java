@@ -23,9 +23,15 @@ import ridgeproof.spec.layout.FingerPosition;
  * @param record number of the record in the file, from 1; 0 for a single print
  * @param image position code of the image; 0 for a single print
  * @param finger which it is among several; empty where the image shows one finger of no known name
+ * @param note why it is hard to meet, as far as it is known
  */
 public record EyeBox(
-    String file, int record, int image, Optional<FingerPosition> finger, RotatedBox box) {
+    String file,
+    int record,
+    int image,
+    Optional<FingerPosition> finger,
+    RotatedBox box,
+    String note) {
 
   private static final String RESOURCE = "/ridgeproof/calibration/eye-boxes.csv";
 
@@ -51,7 +57,8 @@ public record EyeBox(
             number(row, "centre_y"),
             number(row, "width"),
             number(row, "height"),
-            number(row, "degrees")));
+            number(row, "degrees")),
+        row.get("note"));
   }
 
   private static double number(CSVRecord row, String column) {

@@ -59,7 +59,8 @@ public final class LikenessReport {
     text.line(
         "Real: %d sound prints (median similarity of at least %.0f with the other impressions of the"
             + " finger) of %d sets. Drawn: %d prints of smooth skin, carefully taken, and %d of skin by"
-            + " age, taken as a small sensor takes them; none has a defect.",
+            + " age, taken as a small sensor takes them; none has a defect. The ranges of"
+            + " the draw by age were set with these very real prints in view.",
         all.size(), SOUND, sets.size(), smooth.size(), aged.size());
     text.line("")
         .line(
