@@ -11,6 +11,7 @@ import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.Skin;
+import ridgeproof.corpus.paper.Paper;
 
 class SkinTest {
 
