@@ -49,6 +49,12 @@ public final class CorpusCommand implements Callable<Integer> {
   double defectRate;
 
   @Option(
+      names = "--aged",
+      description =
+          "draw skin by age, and half of the rolled cards on paper; young and bare unless set")
+  boolean aged;
+
+  @Option(
       names = "--output",
       paramLabel = "DIR",
       description = "the folder to write to; it is created if needed")
@@ -88,7 +94,7 @@ public final class CorpusCommand implements Callable<Integer> {
     PrintWriter error = spec.commandLine().getErr();
     long start = System.nanoTime();
     int cores = Runtime.getRuntime().availableProcessors();
-    Batch batch = new Batch(new SubjectPlan(seed, defectRate, defectRate), folder, cores);
+    Batch batch = new Batch(new SubjectPlan(seed, defectRate, defectRate, aged), folder, cores);
     int status = new OutputFolder(folder, overwrite).fill(() -> batch.write(subjects), error);
     if (status != 0) {
       return status;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.impression.CaptureDefect;
+import ridgeproof.corpus.paper.Paper;
 import ridgeproof.corpus.scenario.CardKind;
 import ridgeproof.corpus.scenario.Damage;
 import ridgeproof.corpus.scenario.HeaderPlan;
@@ -13,6 +14,7 @@ import ridgeproof.corpus.scenario.Mistake;
 import ridgeproof.corpus.scenario.PrintDefect;
 import ridgeproof.corpus.scenario.PrintPlan;
 import ridgeproof.corpus.scenario.Scenario;
+import ridgeproof.corpus.scenario.SkinPlan;
 import ridgeproof.corpus.scenario.Subject;
 
 /** Draws the story of one subject of a batch: who, which set, and what goes wrong. */
@@ -24,10 +26,13 @@ public final class SubjectPlan {
   private static final int SEGMENTS_SINCE = 400;
   private static final int LAST_ROLL = 10;
   private static final double LEAST_STRENGTH = 0.3;
+  private static final int YOUNGEST = 18;
+  private static final int OLDEST = 86;
 
   private final long seed;
   private final double defectRate;
   private final double mistakeRate;
+  private final boolean aged;
 
   /**
    * @param seed another gives other people
@@ -35,6 +40,14 @@ public final class SubjectPlan {
    * @param mistakeRate the probability of a mistake in one file
    */
   public SubjectPlan(long seed, double defectRate, double mistakeRate) {
+    this(seed, defectRate, mistakeRate, false);
+  }
+
+  /**
+   * @param aged whether skin is drawn by age, and cards of rolls are of paper half of the time
+   */
+  public SubjectPlan(long seed, double defectRate, double mistakeRate, boolean aged) {
+    this.aged = aged;
     this.seed = seed;
     this.defectRate = defectRate;
     this.mistakeRate = mistakeRate;
@@ -57,6 +70,9 @@ public final class SubjectPlan {
     if (dice.chance(mistakeRate)) {
       drawMistake(set, dice, mistakes, damages);
     }
+    Dice years = new Dice(own, 43);
+    SkinPlan skin = aged ? SkinPlan.ofAge(YOUNGEST + years.below(OLDEST - YOUNGEST)) : null;
+    boolean ink = aged && set == CardKind.ROLLED_CARD && years.chance(0.5);
     String control = String.format(Locale.ROOT, "BATCH-%06d", subject);
     return new Scenario(
         String.format(Locale.ROOT, "subject-%06d", subject),
@@ -66,6 +82,8 @@ public final class SubjectPlan {
         new HeaderPlan(version, null, null, null, null, control),
         Subject.of(own, name),
         new PrintPlan(set, boxes, record, 0, null, 0, segments, false, null),
+        skin,
+        ink ? Paper.ofCard(years) : null,
         List.of(),
         defects,
         mistakes,

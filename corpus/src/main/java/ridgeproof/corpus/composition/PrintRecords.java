@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ridgeproof.corpus.finger.FingerDigit;
+import ridgeproof.corpus.finger.Skin;
 import ridgeproof.corpus.impression.FingerBox;
 import ridgeproof.corpus.impression.PalmPlaceholder;
 import ridgeproof.corpus.scenario.MissingFinger;
@@ -127,7 +128,7 @@ final class PrintRecords {
         palm.position() <= 22 ? FingerDigit.RIGHT_MIDDLE : FingerDigit.LEFT_MIDDLE;
     GrayImage image =
         PalmPlaceholder.render(
-            people.finger(scenario.person(), texture),
+            people.finger(scenario.person(), texture, Skin.smooth()),
             palm.frame(),
             scenario.seed() * 100 + palm.position());
     return described(15, idc, LIVE_PALM, image, PALM_PPI)

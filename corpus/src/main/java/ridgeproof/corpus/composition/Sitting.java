@@ -9,6 +9,7 @@ import java.util.Optional;
 import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.Hand;
 import ridgeproof.corpus.finger.MasterFinger;
+import ridgeproof.corpus.finger.Skin;
 import ridgeproof.corpus.impression.CaptureDefect;
 import ridgeproof.corpus.impression.FingerBox;
 import ridgeproof.corpus.impression.FrameSize;
@@ -69,8 +70,12 @@ public final class Sitting {
     boolean finer = has(Mistake.Kind.FINER_THAN_LABELLED, box);
     int ppi = finer ? FINE_PPI : scenario.prints().ppi();
     Map<CaptureDefect, Double> defects = retake > 0 ? Map.of() : defectsOf(box);
+    long capture = (scenario.seed() * 100 + box) * 10 + retake;
     ImpressionSettings settings =
-        ImpressionSettings.natural((scenario.seed() * 100 + box) * 10 + retake).withPpi(ppi);
+        ImpressionSettings.natural(capture)
+            .withPpi(ppi)
+            .withTraces(scenario.skin().traces(capture))
+            .withPaper(scenario.paper());
     for (Map.Entry<CaptureDefect, Double> defect : defects.entrySet()) {
       settings = settings.withDefect(defect.getKey(), defect.getValue());
     }
@@ -159,8 +164,9 @@ public final class Sitting {
   }
 
   private Impression impression(int box, List<FingerDigit> shown, ImpressionSettings settings) {
+    Skin skin = scenario.skin().skin(scenario.person());
     List<MasterFinger> fingers =
-        shown.stream().map(digit -> people.finger(scenario.person(), digit)).toList();
+        shown.stream().map(digit -> people.finger(scenario.person(), digit, skin)).toList();
     return switch (box) {
       case RIGHT_FOUR, LEFT_FOUR ->
           Slap.fourFingers(

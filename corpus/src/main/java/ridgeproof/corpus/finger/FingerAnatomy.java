@@ -7,20 +7,19 @@ package ridgeproof.corpus.finger;
  * @param lengthPx tip to flexion crease
  * @param ridgePeriodPx mean distance from ridge to ridge; about 9 pixels, that is 0.46 mm (Maltoni
  *     et al., "Handbook of Fingerprint Recognition", from memory)
+ * @param belowCrease skin kept below the flexion crease, as a share of the length
  */
-public record FingerAnatomy(int widthPx, int lengthPx, double ridgePeriodPx) {
+public record FingerAnatomy(int widthPx, int lengthPx, double ridgePeriodPx, double belowCrease) {
 
-  /** Skin kept below the flexion crease, as a share of the length. */
-  private static final double BELOW_CREASE = 0.34;
-
-  static FingerAnatomy draw(FingerDigit digit, Dice body, Dice finger) {
+  static FingerAnatomy draw(FingerDigit digit, double belowCrease, Dice body, Dice finger) {
     double build = body.around(1, 0.05);
     double breadth = body.around(9.1, 0.45);
     FingerDigit.Kind kind = digit.kind();
     return new FingerAnatomy(
         (int) (kind.widthPx * build * finger.around(1, 0.02)),
         (int) (kind.lengthPx * build * finger.around(1, 0.02)),
-        breadth * kind.ridgeBreadth * finger.around(1, 0.015));
+        breadth * kind.ridgeBreadth * finger.around(1, 0.015),
+        belowCrease);
   }
 
   public int canvasWidth() {
@@ -28,6 +27,6 @@ public record FingerAnatomy(int widthPx, int lengthPx, double ridgePeriodPx) {
   }
 
   public int canvasHeight() {
-    return (int) (lengthPx * (1 + BELOW_CREASE));
+    return (int) (lengthPx * (1 + belowCrease));
   }
 }

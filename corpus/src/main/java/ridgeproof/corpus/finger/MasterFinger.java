@@ -40,22 +40,42 @@ public final class MasterFinger {
    *     each with a pattern of its own
    */
   public static MasterFinger grow(long seed, FingerDigit digit) {
-    return grow(seed, digit, PatternClass.draw(digit, new Dice(seed, 100 + digit.position())));
+    return grow(seed, digit, Skin.smooth());
+  }
+
+  /** Grows a finger whose pattern class is drawn, with what the years have left on it. */
+  public static MasterFinger grow(long seed, FingerDigit digit, Skin skin) {
+    PatternClass pattern = PatternClass.draw(digit, new Dice(seed, 100 + digit.position()));
+    return grow(seed, digit, pattern, skin);
   }
 
   /** Grows a finger with a given pattern class. */
   public static MasterFinger grow(long seed, FingerDigit digit, PatternClass pattern) {
+    return grow(seed, digit, pattern, Skin.smooth());
+  }
+
+  private static MasterFinger grow(long seed, FingerDigit digit, PatternClass pattern, Skin skin) {
     Dice dice = new Dice(seed, digit.position());
-    FingerAnatomy anatomy = FingerAnatomy.draw(digit, new Dice(seed, 0), dice);
+    FingerAnatomy anatomy = FingerAnatomy.draw(digit, skin.belowCrease(), new Dice(seed, 0), dice);
     FingerFlow flow = new FingerFlow(pattern, anatomy, dice);
     WaveField waves = new WaveField(flow, anatomy.canvasWidth(), anatomy.canvasHeight());
     // More seeds, more fronts that meet out of step; relaxing undoes some of what they leave. So
     // many of both leave 0.2 minutiae a square millimetre, as published of real skin.
-    PhaseLattice lattice = new PhaseLattice(waves, dice, 450 + dice.below(650), 8);
+    double more = (1 + skin.belowCrease()) / (1 + Skin.smooth().belowCrease());
+    PhaseLattice lattice = new PhaseLattice(waves, dice, (int) (more * (450 + dice.below(650))), 8);
     float[] wave = lattice.paint(anatomy.canvasWidth(), anatomy.canvasHeight());
     GroundTruth truth = truthOf(anatomy, flow, lattice.minutiae(wave, anatomy.canvasWidth()));
     byte[] relief = SkinRelief.carve(wave, lattice, anatomy, dice);
+    if (!skin.equals(Skin.smooth())) {
+      relief = aged(relief, anatomy, skin, new Dice(seed, 200 + digit.position()));
+    }
     return new MasterFinger(digit, pattern, anatomy, relief, flow, truth);
+  }
+
+  private static byte[] aged(byte[] relief, FingerAnatomy anatomy, Skin skin, Dice dice) {
+    int width = anatomy.canvasWidth();
+    byte[] patches = Mottle.of(width, anatomy.canvasHeight(), 60, dice);
+    return SkinCarving.of(relief, patches, width, anatomy.canvasHeight(), skin, dice);
   }
 
   private static GroundTruth truthOf(

@@ -62,6 +62,18 @@ final class Conditions {
   double smearHeading;
   double contrast = 1;
 
+  /** Traces of the skin, see {@link ridgeproof.corpus.impression.Traces}. */
+  double speckle;
+
+  double halo;
+
+  double unevenness;
+
+  double lightness;
+
+  /** Towards where the finger is pressed less, radians. */
+  double liftedTowards;
+
   static Conditions of(ImpressionSettings settings, Dice dice) {
     Conditions c = new Conditions();
     double press = settings.pressure() - 0.5;
@@ -77,6 +89,12 @@ final class Conditions {
     c.paper = dice.between(236, 250);
     c.noise = settings.sensorNoise();
     c.ghost = settings.previous().isPresent() ? 0.05 : 0;
+    c.speckle = settings.traces().speckle();
+    c.halo = settings.traces().halo();
+    c.unevenness = settings.traces().unevenness();
+    c.lightness = settings.traces().lightness();
+    c.blotches += 120 * c.unevenness;
+    c.liftedTowards = new Dice(settings.seed(), 31).between(0, 2 * Math.PI);
     for (Map.Entry<CaptureDefect, Double> defect : settings.defects().entrySet()) {
       Dice fate = new Dice(settings.seed(), 1000 + defect.getKey().ordinal());
       if (defect.getValue() > 0) {

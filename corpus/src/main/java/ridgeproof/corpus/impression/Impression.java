@@ -9,6 +9,7 @@ import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.Minutia;
 import ridgeproof.corpus.finger.RidgeMask;
 import ridgeproof.corpus.finger.SingularPoint;
+import ridgeproof.corpus.paper.PaperMarks;
 import ridgeproof.imagery.GrayImage;
 
 /**
@@ -57,6 +58,14 @@ public record Impression(GrayImage image, int ppi, List<FingerBox> boxes, Ground
     Conditions conditions = Conditions.of(settings, dice);
     Platen platen = new Platen(frame, conditions, dice);
     Placement.Pose pose = Placement.Pose.of(conditions, settings, frame);
+    PaperMarks marks =
+        new PaperMarks(
+            platen.pixels(),
+            frame.width(),
+            frame.height(),
+            settings.ppi(),
+            new Dice(settings.seed(), 34));
+    marks.print(settings.paper());
     if (conditions.ghost > 0) {
       leaveGhost(platen, manner, fingers, anchors, settings, conditions);
     }
@@ -73,6 +82,7 @@ public record Impression(GrayImage image, int ppi, List<FingerBox> boxes, Ground
       stamp.box().filter(box -> conditions.depth > 0.05).ifPresent(boxes::add);
       stamps.add(stamp);
     }
+    marks.punch(settings.paper());
     RidgeMask mask = maskBuilder.build();
     List<Minutia> minutiae = new ArrayList<>();
     List<SingularPoint> singularPoints = new ArrayList<>();

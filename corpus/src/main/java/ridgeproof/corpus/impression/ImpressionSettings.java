@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.finger.MasterFinger;
+import ridgeproof.corpus.paper.Paper;
 
 /**
  * How an impression is taken.
@@ -23,6 +24,8 @@ import ridgeproof.corpus.finger.MasterFinger;
  * @param distortion 0 to 1: how much the skin is stretched and twisted
  * @param previous the finger that lay on the platen before and left a faint ghost
  * @param defects strength 0 to 1 of each defect that is wanted
+ * @param traces specks, halo and uneven pressure
+ * @param paper what is on the card besides prints
  */
 public record ImpressionSettings(
     long seed,
@@ -37,7 +40,9 @@ public record ImpressionSettings(
     double sensorNoise,
     double distortion,
     Optional<MasterFinger> previous,
-    Map<CaptureDefect, Double> defects) {
+    Map<CaptureDefect, Double> defects,
+    Traces traces,
+    Paper paper) {
 
   public ImpressionSettings {
     if (ppi != 500 && ppi != 1000) {
@@ -57,7 +62,7 @@ public record ImpressionSettings(
     defects = Collections.unmodifiableMap(copy);
   }
 
-  private static void within(String what, double value, double low, double high) {
+  static void within(String what, double value, double low, double high) {
     if (!(value >= low && value <= high)) {
       throw new IllegalArgumentException(what + " of " + value + ", not " + low + " to " + high);
     }
@@ -79,7 +84,9 @@ public record ImpressionSettings(
         dice.between(2, 7),
         dice.between(0.15, 0.6),
         Optional.empty(),
-        Map.of());
+        Map.of(),
+        Traces.none(),
+        Paper.none());
   }
 
   /** The frame at this resolution, in image pixels. */
@@ -104,7 +111,9 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same at 500 or 1000 ppi. */
@@ -122,7 +131,9 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same in a frame of this size at 500 ppi. */
@@ -140,7 +151,9 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same turned by -45 to 45 degrees, clockwise. */
@@ -158,7 +171,9 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same shifted to the right and downwards, in pixels at 500 ppi. */
@@ -176,7 +191,9 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same with this pressure and moisture, 0 to 1 each. */
@@ -194,7 +211,9 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same with this contrast, 0 to 1, and sensor noise, 0 to 30 gray levels. */
@@ -212,7 +231,9 @@ public record ImpressionSettings(
         newNoise,
         distortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same with this skin distortion, 0 to 1. */
@@ -230,7 +251,9 @@ public record ImpressionSettings(
         sensorNoise,
         newDistortion,
         previous,
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same on a platen on which this finger lay before. */
@@ -248,7 +271,9 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         Optional.of(finger),
-        defects);
+        defects,
+        traces,
+        paper);
   }
 
   /** The same with one more defect, or another strength of one. */
@@ -269,6 +294,48 @@ public record ImpressionSettings(
         sensorNoise,
         distortion,
         previous,
-        more);
+        more,
+        traces,
+        paper);
+  }
+
+  /** The same of such skin. */
+  public ImpressionSettings withTraces(Traces newTraces) {
+    return new ImpressionSettings(
+        seed,
+        ppi,
+        frame,
+        rotationDegrees,
+        shiftX,
+        shiftY,
+        pressure,
+        moisture,
+        contrast,
+        sensorNoise,
+        distortion,
+        previous,
+        defects,
+        newTraces,
+        paper);
+  }
+
+  /** The same on a card with these marks. */
+  public ImpressionSettings withPaper(Paper newPaper) {
+    return new ImpressionSettings(
+        seed,
+        ppi,
+        frame,
+        rotationDegrees,
+        shiftX,
+        shiftY,
+        pressure,
+        moisture,
+        contrast,
+        sensorNoise,
+        distortion,
+        previous,
+        defects,
+        traces,
+        newPaper);
   }
 }

@@ -30,6 +30,12 @@ final class SkinContact {
     }
   }
 
+  /** Of its breadth that the lightest plain print loses. */
+  private static final double NARROWEST = 0.34;
+
+  /** The same of its length. */
+  private static final double SHORTEST = 0.14;
+
   private final Manner manner;
   final double centerX;
   final double centerY;
@@ -53,8 +59,11 @@ final class SkinContact {
     this.canvasWidth = anatomy.canvasWidth();
     this.centerX = anatomy.canvasWidth() / 2.0 + c.contactOffset * anatomy.widthPx();
     this.centerY = length * (manner.top + manner.bottom) / 2 + dice.around(0, 0.012) * length;
-    this.halfWidth = manner.halfWidth * anatomy.widthPx() * c.contactWidth * c.contactSize;
-    this.halfHeight = length * (manner.bottom - manner.top) / 2 * c.contactSize;
+    double touching = manner == Manner.PLAIN ? 1 - NARROWEST * c.lightness : 1;
+    this.halfWidth =
+        manner.halfWidth * anatomy.widthPx() * c.contactWidth * c.contactSize * touching;
+    double reaching = manner == Manner.PLAIN ? 1 - SHORTEST * c.lightness : 1;
+    this.halfHeight = length * (manner.bottom - manner.top) / 2 * c.contactSize * reaching;
     double reach = anatomy.canvasHeight() - length;
     // A small contact area never reaches below the crease.
     this.lowerHalfHeight = c.contactSize < 0.85 ? 0 : reach * dice.between(0.22, 0.52);

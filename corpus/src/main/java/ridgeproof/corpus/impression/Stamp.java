@@ -19,6 +19,17 @@ final class Stamp {
   private static final int CELL = 16;
   private static final int FRACTION = 16;
 
+  /** Height of skin, of 127, that the most uneven pressure lacks at the outline. */
+  private static final double UNEVEN = 45;
+
+  /** Where the film of sweat is thickest, and how far it reaches, in spreads of the contact. */
+  private static final double RIM = 1.1;
+
+  private static final double RIM_BREADTH = 0.45;
+
+  /** Of the light that it takes at most. */
+  private static final double HAZE = 0.35;
+
   private final Platen platen;
   private final MasterFinger finger;
   private final SkinContact contact;
@@ -85,6 +96,13 @@ final class Stamp {
     int[] skinY = new int[nodes];
     int[] level = new int[nodes];
     layNodes(stride, rows + 1, skinX, skinY, level, dice);
+    if (conditions.halo > 0) {
+      haze(columns, rows, depth, new Dice(dice.next(), 32));
+    }
+    byte[] specks =
+        conditions.speckle > 0
+            ? Specks.of(columns * CELL, rows * CELL, conditions.speckle, new Dice(dice.next(), 33))
+            : new byte[0];
     int[] ink = inkTable(depth);
     byte[] grain = Mottle.of(columns * CELL, rows * CELL, grainCell, dice);
     for (int row = 0; row < rows; row++) {
@@ -97,7 +115,8 @@ final class Stamp {
         if (lowest >> FRACTION > 127 + conditions.grain) {
           continue;
         }
-        pressCell(column, row, node, stride, skinX, skinY, level, ink, grain, columns * CELL);
+        pressCell(
+            column, row, node, stride, skinX, skinY, level, ink, grain, specks, columns * CELL);
         if (mask != null && lowest >> FRACTION < 85) {
           int x = left + column * CELL;
           int y = top + row * CELL;
@@ -121,7 +140,36 @@ final class Stamp {
         lack *= 1 + 0.0022 * narrow[node];
         double patch = (0.65 * wide[node] + 0.35 * narrow[node]) / 127 * conditions.blotches * 1.8;
         double needed = conditions.threshold + 95 * lack * Math.abs(lack) + patch;
+        needed += unevenness(skin[0], skin[1]);
         level[node] = (int) Math.rint(Math.min(500, needed) * (1 << FRACTION));
+      }
+    }
+  }
+
+  /** Height of skin, of 127, that is lacking on the side that is pressed less. */
+  private double unevenness(double skinX, double skinY) {
+    double across = (skinX - contact.centerX) / contact.halfWidth;
+    double along = (skinY - contact.centerY) / contact.halfHeight;
+    double aside =
+        across * StrictMath.cos(conditions.liftedTowards)
+            + along * StrictMath.sin(conditions.liftedTowards);
+    return conditions.unevenness * UNEVEN * aside;
+  }
+
+  /** A film of sweat dims the platen along the outline of the print. */
+  private void haze(int columns, int rows, double depth, Dice dice) {
+    byte[] patches = Mottle.of(columns * CELL, rows * CELL, 40, dice);
+    double[] skin = new double[2];
+    for (int y = top; y < Math.min(bottom, top + rows * CELL); y++) {
+      for (int x = left; x < Math.min(right, left + columns * CELL); x++) {
+        placement.toSkin(x, y, skin);
+        double off = Math.abs(contact.spread(skin[0], skin[1]) - RIM) / RIM_BREADTH;
+        if (off < 1) {
+          double patch = 0.6 + patches[(y - top) * columns * CELL + x - left] / 200.0;
+          double lost = HAZE * conditions.halo * depth * (1 - off * off) * Math.max(0, patch);
+          int at = y * platen.width() + x;
+          platen.pixels()[at] = (byte) ((platen.pixels()[at] & 0xFF) * (1 - lost));
+        }
       }
     }
   }
@@ -136,6 +184,7 @@ final class Stamp {
       int[] level,
       int[] ink,
       byte[] grain,
+      byte[] specks,
       int grainStride) {
     byte[] relief = finger.relief();
     byte[] gray = platen.pixels();
@@ -167,6 +216,9 @@ final class Stamp {
         int below = (relief[next] << 6) + fx * (relief[next + 1] - relief[next]);
         int height = ((above << 6) + fy * (below - above)) >> 12;
         int rough = (grain[grainAt + x] * grainGain) >> 8;
+        if (specks.length > 0) {
+          rough += specks[grainAt + x];
+        }
         int over = height + rough - (t >> FRACTION) + 512;
         int taken = ink[Math.max(0, Math.min(1023, over))];
         gray[at + x] = (byte) (((gray[at + x] & 0xFF) * (256 - taken)) >> 8);

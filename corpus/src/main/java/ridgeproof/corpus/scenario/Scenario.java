@@ -1,6 +1,7 @@
 package ridgeproof.corpus.scenario;
 
 import java.util.List;
+import ridgeproof.corpus.paper.Paper;
 
 /**
  * One story of a transaction: who, what is captured, what goes wrong, and what an examination has
@@ -10,6 +11,8 @@ import java.util.List;
  * @param story one line for a table
  * @param text what a technician would want to know of it
  * @param seed everything that is left to chance
+ * @param skin creases, wear and what else age leaves on prints; none unless given
+ * @param paper what a box of the card shows besides prints; nothing unless given
  * @param missing fingers that the subject does not have or cannot print
  * @param defects what went wrong with single images
  * @param mistakes what went wrong with the set
@@ -26,6 +29,8 @@ public record Scenario(
     HeaderPlan transaction,
     Subject subject,
     PrintPlan prints,
+    SkinPlan skin,
+    Paper paper,
     List<MissingFinger> missing,
     List<PrintDefect> defects,
     List<Mistake> mistakes,
@@ -44,6 +49,8 @@ public record Scenario(
     transaction = Given.orElse(transaction, HeaderPlan.standard());
     subject = Given.orElse(subject, Subject.standard());
     prints = Given.orElse(prints, PrintPlan.of(CardKind.ROLLED_CARD));
+    skin = Given.orElse(skin, SkinPlan.smooth());
+    paper = Given.orElse(paper, Paper.none());
     missing = Given.list(missing);
     defects = Given.list(defects);
     mistakes = Given.list(mistakes);
@@ -88,6 +95,8 @@ public record Scenario(
         transaction,
         newSubject,
         prints,
+        skin,
+        paper,
         missing,
         newDefects,
         newMistakes,

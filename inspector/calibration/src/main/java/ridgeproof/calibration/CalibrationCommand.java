@@ -21,7 +21,8 @@ import ridgeproof.calibration.limits.LimitsCommand;
       CardsCommand.class,
       FaultsCommand.class,
       LimitsCommand.class,
-      RealCommand.class
+      RealCommand.class,
+      LikenessCommand.class
     },
     description = "Fits the limits of ridge measures on synthetic prints and evaluates them.")
 public final class CalibrationCommand {

@@ -70,8 +70,7 @@ final class EvaluateCommand implements Callable<Integer> {
     }
     SequenceLimits limits = MatchLimits.usual(SpecTables.open());
     DetectionReport detection =
-        new DetectionReport(
-            new FileTrial(seed, draw.defectRate).examine(draw.cards), LimitTable.inUse().judge());
+        new DetectionReport(new FileTrial(draw).examine(draw.cards), LimitTable.inUse().judge());
     List<SequenceTrial.Card> sequence =
         new SequenceTrial(seed, exchanges, limits).run(sequenceCards);
     Files.writeString(
@@ -91,6 +90,8 @@ final class EvaluateCommand implements Callable<Integer> {
             ? ""
             : " --sequence-cards " + sequenceCards + " --exchanges " + exchanges)
         + (reference == null ? "" : " --reference ../shared/reference")
-        + " --report docs/evaluation/detection.md";
+        + (draw.aged
+            ? " --report docs/evaluation/detection-aged.md"
+            : " --report docs/evaluation/detection.md");
   }
 }

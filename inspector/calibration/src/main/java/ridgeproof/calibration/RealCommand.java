@@ -38,7 +38,8 @@ final class RealCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     RealReport text = new RealReport(LimitTable.inUse().judge());
-    List<EyeBox.Overlap> overlaps = reference == null ? List.of() : EyeBox.overlaps(reference);
+    List<EyeBox.Overlap> overlaps =
+        reference == null ? List.of() : EyeBox.overlaps(reference, prints);
     Files.writeString(report, text.write(RealSet.all(prints), overlaps));
     return 0;
   }

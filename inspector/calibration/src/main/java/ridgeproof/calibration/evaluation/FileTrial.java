@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import ridgeproof.calibration.print.DrawOptions;
 import ridgeproof.corpus.batch.SubjectPlan;
 import ridgeproof.corpus.composition.ComposedTransaction;
 import ridgeproof.corpus.composition.People;
@@ -51,8 +52,8 @@ public final class FileTrial {
   private final Examiner examiner = new Examiner(SpecTables.open(), ReadingLimits.standard());
   private final SubjectPlan plan;
 
-  public FileTrial(long seed, double defectRate) {
-    plan = new SubjectPlan(seed, defectRate, 0);
+  public FileTrial(DrawOptions draw) {
+    plan = draw.plan();
   }
 
   /** So many files, on all cores. */

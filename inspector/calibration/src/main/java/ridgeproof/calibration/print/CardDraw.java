@@ -38,13 +38,9 @@ public final class CardDraw {
   private final long seed;
   private final SubjectPlan plan;
 
-  /**
-   * @param seed of the draw
-   * @param defectRate the probability of a defect in one image
-   */
-  CardDraw(long seed, double defectRate) {
-    this.seed = seed;
-    this.plan = new SubjectPlan(seed, defectRate, 0);
+  CardDraw(DrawOptions draw) {
+    this.seed = draw.seed;
+    this.plan = draw.plan();
   }
 
   /** Every print of so many cards, card by card, on all cores. */

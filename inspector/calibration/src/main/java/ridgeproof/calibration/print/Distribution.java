@@ -1,5 +1,6 @@
 package ridgeproof.calibration.print;
 
+import java.util.Arrays;
 import java.util.stream.DoubleStream;
 
 /** Numbers of one kind, sorted. */
@@ -53,5 +54,26 @@ public final class Distribution {
 
   public long countWithin(double from, double below) {
     return DoubleStream.of(sorted).filter(value -> value >= from && value < below).count();
+  }
+
+  /** The share that is at most as large. */
+  private double shareTo(double limit) {
+    int place = Arrays.binarySearch(sorted, limit);
+    int end = place < 0 ? -place - 1 : place;
+    while (end < sorted.length && sorted[end] <= limit) {
+      end++;
+    }
+    return (double) end / sorted.length;
+  }
+
+  /**
+   * The two-sample distance of Kolmogorov and Smirnov: the largest difference of the shares that
+   * lie below one value; 0 alike to 1 apart.
+   */
+  public double distance(Distribution other) {
+    return DoubleStream.concat(DoubleStream.of(sorted), DoubleStream.of(other.sorted))
+        .map(value -> Math.abs(shareTo(value) - other.shareTo(value)))
+        .max()
+        .orElse(0);
   }
 }

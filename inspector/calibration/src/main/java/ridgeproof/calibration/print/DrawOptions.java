@@ -2,6 +2,7 @@ package ridgeproof.calibration.print;
 
 import java.util.Locale;
 import picocli.CommandLine.Option;
+import ridgeproof.corpus.batch.SubjectPlan;
 
 /** Which cards are drawn. */
 public final class DrawOptions {
@@ -27,9 +28,22 @@ public final class DrawOptions {
       description = "share of images with a defect, 0 to 1 (default: 0.5)")
   public double defectRate;
 
+  @Option(names = "--aged", description = "draw skin by age, and half of the rolled cards on paper")
+  public boolean aged;
+
+  /** Whose prints they are, without mistakes. */
+  public SubjectPlan plan() {
+    return new SubjectPlan(seed, defectRate, 0, aged);
+  }
+
   /** The options that give the same prints. */
   public String options() {
     return String.format(
-        Locale.ROOT, "--seed %d --cards %d --defect-rate %.2f", seed, cards, defectRate);
+        Locale.ROOT,
+        "--seed %d --cards %d --defect-rate %.2f%s",
+        seed,
+        cards,
+        defectRate,
+        aged ? " --aged" : "");
   }
 }

@@ -31,7 +31,7 @@ public final class PrintSource {
 
   public List<MeasuredPrint> prints() throws IOException {
     if (measures == null) {
-      return new CardDraw(draw.seed, draw.defectRate).measure(draw.cards);
+      return new CardDraw(draw).measure(draw.cards);
     }
     try (Reader reader = Files.newBufferedReader(measures)) {
       List<MeasuredPrint> prints = MeasureTable.read(reader);

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.examination.facts.RidgeFacts.Impression;
@@ -25,8 +26,13 @@ public final class ReferencePrints {
   private static final double USUAL_PPI = 500;
   private static final List<Integer> FINGERPRINT_RECORDS = List.of(3, 4, 5, 6, 14);
 
-  /** The pixels of one position code. */
-  public record Image(int box, double ppi, GrayImage gray) {
+  /**
+   * The pixels of one image.
+   *
+   * @param record number of the record in the file, from 1
+   * @param box its position code, 0 without one
+   */
+  public record Image(int record, int box, double ppi, GrayImage gray) {
 
     public boolean isRolled() {
       return box <= LAST_ROLLED;
@@ -54,6 +60,19 @@ public final class ReferencePrints {
    * @throws IOException if it cannot be read
    */
   public static List<Image> images(Path file) throws IOException {
+    return images(
+        file,
+        image ->
+            FINGERPRINT_RECORDS.contains(image.record().type())
+                && !FingerPosition.shownBy(image.position().orElse(0)).isEmpty());
+  }
+
+  /**
+   * Every image of one file that can be decoded and meets a condition.
+   *
+   * @throws IOException if it cannot be read
+   */
+  public static List<Image> images(Path file, Predicate<ExaminedImage> wanted) throws IOException {
     SpecTables tables = SpecTables.open();
     Transaction transaction =
         new TransactionReader(tables, ReadingLimits.standard())
@@ -61,12 +80,11 @@ public final class ReferencePrints {
     ImageExtraction extraction = new ImageExtraction(tables, DecodingLimits.standard());
     List<Image> images = new ArrayList<>();
     for (ExaminedImage image : extraction.imagesOf(transaction)) {
-      boolean fingers = FINGERPRINT_RECORDS.contains(image.record().type());
-      int box = image.position().orElse(0);
-      if (fingers && !FingerPosition.shownBy(box).isEmpty()) {
+      if (wanted.test(image)) {
+        int box = image.position().orElse(0);
         Optional<GrayImage> pixels = extraction.decode(image).pixels();
         double ppi = image.density().map(d -> d.horizontalPpi()).orElse(USUAL_PPI);
-        pixels.ifPresent(gray -> images.add(new Image(box, ppi, gray)));
+        pixels.ifPresent(gray -> images.add(new Image(image.record().ordinal(), box, ppi, gray)));
       }
     }
     return images;

@@ -9,18 +9,29 @@ import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
 import ridgeproof.calibration.print.Csv;
 import ridgeproof.calibration.print.ReferencePrints;
+import ridgeproof.imagery.GrayImage;
 import ridgeproof.ridges.map.RotatedBox;
 import ridgeproof.ridges.quality.FingerAnalyzer;
 import ridgeproof.ridges.segmentation.SlapSegmenter;
 import ridgeproof.spec.layout.FingerPosition;
 
 /**
- * A box that a person drew around the last joint of a finger in a public reference transaction.
+ * A box that a person drew around the last joint of a finger in a public reference transaction, or
+ * in a single print.
  *
- * @param record number of the record in the file, from 1
- * @param image position code of the image
+ * @param file of a transaction; of a single print, with its folder
+ * @param record number of the record in the file, from 1; 0 for a single print
+ * @param image position code of the image; 0 for a single print
+ * @param finger which it is among several; empty where the image shows one finger of no known name
+ * @param note why it is hard to meet, as far as it is known
  */
-public record EyeBox(String file, int record, int image, FingerPosition finger, RotatedBox box) {
+public record EyeBox(
+    String file,
+    int record,
+    int image,
+    Optional<FingerPosition> finger,
+    RotatedBox box,
+    String note) {
 
   private static final String RESOURCE = "/ridgeproof/calibration/eye-boxes.csv";
 
@@ -40,46 +51,62 @@ public record EyeBox(String file, int record, int image, FingerPosition finger, 
         row.get("file"),
         Integer.parseInt(row.get("record")),
         Integer.parseInt(row.get("position")),
-        FingerPosition.ofCode(Integer.parseInt(row.get("finger"))).orElseThrow(),
+        FingerPosition.ofCode(Integer.parseInt(row.get("finger"))),
         new RotatedBox(
             number(row, "centre_x"),
             number(row, "centre_y"),
             number(row, "width"),
             number(row, "height"),
-            number(row, "degrees")));
+            number(row, "degrees")),
+        row.get("note"));
   }
 
   private static double number(CSVRecord row, String column) {
     return Double.parseDouble(row.get(column));
   }
 
-  /** Each box of the files in a folder with what is found there. */
-  public static List<Overlap> overlaps(Path folder) throws IOException {
+  /** Each box of transactions in one folder and of prints in another, with what is found there. */
+  public static List<Overlap> overlaps(Path reference, Path prints) throws IOException {
     List<EyeBox> boxes = load();
     List<Overlap> overlaps = new ArrayList<>();
     for (String file : boxes.stream().map(EyeBox::file).distinct().toList()) {
-      for (ReferencePrints.Image image : ReferencePrints.images(folder.resolve(file))) {
-        for (EyeBox box : boxes) {
-          if (box.file().equals(file) && box.image() == image.box()) {
-            Optional<RotatedBox> found = found(image, box.finger());
-            overlaps.add(new Overlap(box, found.map(f -> share(box.box(), f)).orElse(0.0)));
-          }
+      List<EyeBox> drawn = boxes.stream().filter(box -> box.file().equals(file)).toList();
+      if (drawn.get(0).isOfSinglePrint()) {
+        GrayImage print = RealPrint.pixels(prints.resolve(file));
+        drawn.forEach(box -> overlaps.add(box.overlap(single(print, RealPrint.PPI))));
+      } else {
+        for (ReferencePrints.Image image :
+            ReferencePrints.images(reference.resolve(file), one -> true)) {
+          drawn.stream()
+              .filter(box -> box.record() == image.record())
+              .forEach(box -> overlaps.add(box.overlap(found(image, box.finger()))));
         }
       }
     }
     return overlaps;
   }
 
-  private static Optional<RotatedBox> found(ReferencePrints.Image image, FingerPosition finger) {
+  private boolean isOfSinglePrint() {
+    return record == 0;
+  }
+
+  private Overlap overlap(Optional<RotatedBox> found) {
+    return new Overlap(this, found.map(one -> share(box, one)).orElse(0.0));
+  }
+
+  private static Optional<RotatedBox> found(
+      ReferencePrints.Image image, Optional<FingerPosition> finger) {
     List<FingerPosition> shown = FingerPosition.shownBy(image.box());
-    return shown.size() == 1
-        ? FingerAnalyzer.analyse(image.gray(), image.ppi())
-            .measures()
-            .map(measures -> measures.extent().box())
+    return shown.size() <= 1
+        ? single(image.gray(), image.ppi())
         : SlapSegmenter.segment(image.gray(), image.ppi(), shown).segments().stream()
-            .filter(segment -> segment.position() == finger)
+            .filter(segment -> finger.filter(segment.position()::equals).isPresent())
             .flatMap(segment -> segment.box().stream())
             .findFirst();
+  }
+
+  private static Optional<RotatedBox> single(GrayImage gray, double ppi) {
+    return FingerAnalyzer.analyse(gray, ppi).measures().map(measures -> measures.extent().box());
   }
 
   /** Intersection over union. */
@@ -136,10 +163,10 @@ public record EyeBox(String file, int record, int image, FingerPosition finger, 
     return Math.abs(twice) / 2;
   }
 
-  /** The files that boxes were drawn in. */
+  /** Where boxes were drawn: transactions and sets of single prints. */
   static String files(List<Overlap> overlaps) {
     return overlaps.stream()
-        .map(overlap -> overlap.drawn().file())
+        .map(overlap -> overlap.drawn().file().split("/")[0])
         .distinct()
         .collect(Collectors.joining(", "));
   }

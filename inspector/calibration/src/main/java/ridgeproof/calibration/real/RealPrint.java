@@ -26,7 +26,7 @@ import ridgeproof.spec.layout.FingerPosition;
  */
 record RealPrint(int finger, int impression, FingerAnalysis analysis, Minutiae whole) {
 
-  private static final double PPI = 500;
+  static final double PPI = 500;
   private static final int FIRST = 100;
   private static final String POOR = "RP-RDG-017";
 
@@ -45,7 +45,7 @@ record RealPrint(int finger, int impression, FingerAnalysis analysis, Minutiae w
         Minutiae.of(image.toArray(), image.width(), image.height(), PPI));
   }
 
-  private static GrayImage pixels(Path file) throws IOException {
+  static GrayImage pixels(Path file) throws IOException {
     BufferedImage image = ImageIO.read(file.toFile());
     int width = image.getWidth();
     int height = image.getHeight();

@@ -137,9 +137,18 @@ public final class RealReport {
         .line(
             "Genuine pairs below the similarity that leaves so many unmatched, before and after"
                 + " the tenth of the prints with the lowest score is taken out"
-                + " (after ISO/IEC 29794-1, from memory).")
+                + " (after ISO/IEC 29794-1, from memory). The share is of the pairs left, of which"
+                + " there are fewer.")
         .line("")
-        .head("set", "pairs", "unmatched", "pairs left", "unmatched", "share", "cut by");
+        .head(
+            "set",
+            "pairs",
+            "unmatched",
+            "pairs left",
+            "unmatched",
+            "share",
+            "cut by",
+            "share cut by");
     for (RealSet set : sets) {
       for (double share : FALSE_NON_MATCHES) {
         rejection(set, share);
@@ -169,7 +178,8 @@ public final class RealReport {
         left.size(),
         after,
         Markdown.share(after, left.size()),
-        Markdown.share(before - after, before));
+        Markdown.share(before - after, before),
+        Markdown.format("%.1f %%", 100 - 100.0 * after * pairs.size() / left.size() / before));
   }
 
   private void rules(List<RealSet> sets) {
@@ -198,14 +208,19 @@ public final class RealReport {
             "%d of %d boxes met with an intersection over union of at least %.1f (%s).",
             met, overlaps.size(), LEAST_OVERLAP, EyeBox.files(overlaps))
         .line("")
-        .head("file", "record", "image", "finger", "overlap");
+        .head("file", "record", "image", "finger", "overlap", "why below");
     overlaps.forEach(
         o ->
             text.row(
                 o.drawn().file(),
-                o.drawn().record(),
-                o.drawn().image(),
-                o.drawn().finger().code(),
-                Markdown.format("%.2f", o.share())));
+                orNothing(o.drawn().record()),
+                orNothing(o.drawn().image()),
+                o.drawn().finger().map(finger -> String.valueOf(finger.code())).orElse(""),
+                Markdown.format("%.2f", o.share()),
+                o.share() < LEAST_OVERLAP ? o.drawn().note() : ""));
+  }
+
+  private static String orNothing(int number) {
+    return number == 0 ? "" : String.valueOf(number);
   }
 }

@@ -39,4 +39,14 @@ class DistributionTest {
     assertEquals(0, none.quantile(0.5));
     assertEquals(0, none.shareFrom(1));
   }
+
+  @Test
+  void theDistanceOfTwoSamplesIsTheLargestDifferenceOfTheirShares() {
+    Distribution one = Distribution.of(DoubleStream.of(1, 2, 3, 4));
+    assertEquals(0, one.distance(Distribution.of(DoubleStream.of(4, 3, 2, 1))), 1e-12);
+    assertEquals(1, one.distance(Distribution.of(DoubleStream.of(5, 6))), 1e-12);
+    assertEquals(0.5, one.distance(Distribution.of(DoubleStream.of(3, 4))), 1e-12);
+    assertEquals(
+        0.125, one.distance(Distribution.of(DoubleStream.of(1, 2, 3, 4, 4, 4, 3, 1))), 1e-12);
+  }
 }

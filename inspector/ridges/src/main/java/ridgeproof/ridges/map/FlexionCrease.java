@@ -27,6 +27,9 @@ public final class FlexionCrease {
   /** Of the print that lies above the crease at least. */
   private static final double LEAST_KEPT = 0.5;
 
+  /** The same of a print so long that it must show lower phalanges. */
+  private static final double LEAST_KEPT_OF_LONG = 0.15;
+
   /** Degrees either way that the finger may lean, and the steps in which leans are tried. */
   private static final int LEAN = 25;
 
@@ -34,16 +37,37 @@ public final class FlexionCrease {
 
   private FlexionCrease() {}
 
+  /**
+   * A row that may be the crease.
+   *
+   * @param row of blocks below the tip; the last of the print without a crease
+   * @param ridges clear ones in it, of those usual above it; 1 without a crease
+   */
+  private record Row(int row, double ridges) {}
+
   /** The print down to the crease; the whole where none is to be seen. */
   public static RidgeRegion distal(RidgeMaps maps, RidgeRegion print) {
     RidgeRegion distal = print;
+    double barest = 1;
     for (int degrees = -LEAN; degrees <= LEAN; degrees += STEP) {
       int[] bins = bins(print, degrees);
-      RidgeRegion above = above(print, bins, crease(maps, print, bins));
-      boolean most = above.size() >= LEAST_KEPT * print.size();
-      distal = most && above.size() < distal.size() ? above : distal;
+      boolean isLong = length(bins) > FARTHEST;
+      Row crease = crease(maps, print, bins);
+      RidgeRegion above = above(print, bins, crease.row());
+      boolean most = above.size() >= (isLong ? LEAST_KEPT_OF_LONG : LEAST_KEPT) * print.size();
+      // Below a long print's crease there is as much again: the line is the barest, not the
+      // highest.
+      boolean better = isLong ? crease.ridges() < barest : above.size() < distal.size();
+      if (most && better) {
+        distal = above;
+        barest = crease.ridges();
+      }
     }
     return distal;
+  }
+
+  private static double length(int[] bins) {
+    return Arrays.stream(bins).max().orElse(0) * BlockGrid.BLOCK_MM;
   }
 
   private static RidgeRegion above(RidgeRegion print, int[] bins, int crease) {
@@ -77,7 +101,7 @@ public final class FlexionCrease {
   }
 
   /** The first row with few clear ridges between rows with more; the last row without one. */
-  private static int crease(RidgeMaps maps, RidgeRegion print, int[] bins) {
+  private static Row crease(RidgeMaps maps, RidgeRegion print, int[] bins) {
     int last = Arrays.stream(bins).max().orElse(0);
     double[] clear = new double[last + 1];
     for (int i = 0; i < bins.length; i++) {
@@ -91,10 +115,10 @@ public final class FlexionCrease {
       double here = smooth(clear, bin);
       boolean lowest = here <= smooth(clear, bin + 1) && here <= smooth(clear, bin - 1);
       if (lowest && here <= MOST_RIDGES * usual && recovers(clear, bin, here, usual)) {
-        return bin;
+        return new Row(bin, here / usual);
       }
     }
-    return last;
+    return new Row(last, 1);
   }
 
   private static double smooth(double[] rows, int row) {

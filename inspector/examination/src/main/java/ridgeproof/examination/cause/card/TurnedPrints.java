@@ -26,6 +26,9 @@ record TurnedPrints(Map<FingerPosition, Print> prints, double likeHand) {
 
   private static final double FULL_SCORE = 200;
 
+  /** Square millimetres: less is a touch, of which no side can be told. */
+  private static final double LEAST_AREA = 60;
+
   /** Decodes again, since no pixels were kept. */
   static Optional<GrayImage> pixels(PlainImage plain, Examinee examinee) {
     ExaminedImage image = plain.image();
@@ -47,8 +50,19 @@ record TurnedPrints(Map<FingerPosition, Print> prints, double likeHand) {
         likeHand(new RidgeFacts(RidgeFacts.Impression.PLAIN, seen.fingers(), seen.slap())));
   }
 
-  /** By the places of the prints, what they are worth, and the side that their tips are on. */
+  /**
+   * By the places of the prints, what they are worth, and the side that their tips are on; 0 where
+   * most of them are too small to tell.
+   */
   static double likeHand(RidgeFacts facts) {
+    long large =
+        facts.fingers().values().stream()
+            .flatMap(finger -> finger.measures().stream())
+            .filter(m -> m.extent().areaMm2() >= LEAST_AREA)
+            .count();
+    if (2 * large < facts.fingers().size()) {
+      return 0;
+    }
     double places =
         facts.slap().map(Slap::segments).stream()
             .flatMap(segments -> segments.stream())
