@@ -1,0 +1,101 @@
+package ridgeproof.cli;
+
+import java.io.IOException;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import ridgeproof.desk.Desk;
+import ridgeproof.desk.web.DeskSettings;
+import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.examination.Examiner;
+import ridgeproof.examination.ImageExtraction;
+import ridgeproof.spec.SpecTables;
+
+@Command(
+    name = "desk",
+    description = {
+      "Opens a page in the browser of this machine: drop files, see what to do.",
+      "",
+      "Files stay in the memory of this machine. Nothing is sent anywhere, and nothing is written",
+      "to disk unless you save it."
+    },
+    footer = {"", "Exit status: 0 when the desk is closed."})
+final class DeskCommand implements Callable<Integer> {
+
+  @Option(
+      names = "--port",
+      paramLabel = "N",
+      defaultValue = "0",
+      description = "port on the loopback address (default: any free port)")
+  int port;
+
+  @Option(
+      names = "--keep",
+      paramLabel = "MINUTES",
+      defaultValue = "60",
+      converter = PositiveConverter.class,
+      description = "drop a file this long after anyone last opened it (default: 60 minutes)")
+  int keepMinutes;
+
+  @Option(names = "--no-browser", description = "only print the address")
+  boolean noBrowser;
+
+  @Mixin DepthAndProfile choices;
+
+  @Mixin LimitOptions limits;
+
+  private final Console console;
+
+  DeskCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    SpecTables tables = SpecTables.open();
+    choices.options(limits, tables);
+    try (Desk desk = Desk.open(settings(tables))) {
+      Thread whenEnded = new Thread(desk::close);
+      Runtime.getRuntime().addShutdownHook(whenEnded);
+      show(desk.address());
+      desk.awaitStop();
+      Runtime.getRuntime().removeShutdownHook(whenEnded);
+      return ExitStatus.OK;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return ExitStatus.OK;
+    }
+  }
+
+  private DeskSettings settings(SpecTables tables) {
+    // Asked for each file: the day changes while the desk is open, and a profile may be corrected.
+    Supplier<ExaminationOptions> options = () -> choices.options(limits, tables);
+    return new DeskSettings(
+        port,
+        Duration.ofMinutes(keepMinutes),
+        limits.maxFileSize,
+        new Examiner(tables, limits.reading()),
+        options,
+        new ImageExtraction(tables, limits.decoding()),
+        Version.facts(),
+        Clock.systemUTC());
+  }
+
+  private void show(String address) {
+    console.print("The desk is open at this address, which works once:");
+    console.print("  " + address);
+    console.print("Ctrl-C closes it.");
+    console.out().flush();
+    if (!noBrowser) {
+      try (PrivateAddress file = PrivateAddress.write(address)) {
+        file.openInBrowser();
+      } catch (IOException e) {
+        console.complain("no browser could be opened; open the address yourself");
+      }
+    }
+  }
+}

@@ -1,0 +1,190 @@
+package ridgeproof.desk.web;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import ridgeproof.desk.view.Frame;
+import ridgeproof.desk.view.Markup;
+import ridgeproof.desk.view.Row;
+import ridgeproof.desk.view.Rows;
+import ridgeproof.desk.view.Stations;
+import ridgeproof.desk.view.Texts;
+import ridgeproof.desk.work.ExaminationQueue;
+import ridgeproof.desk.work.MemoryBudget;
+import ridgeproof.desk.work.Worklist;
+
+/** Serves the desk on the loopback address. */
+public final class DeskServer implements AutoCloseable {
+
+  private static final String LOOPBACK = "127.0.0.1";
+  private static final int MAX_THREADS = 64;
+  private static final int MIN_THREADS = 4;
+  private static final int IDLE_MILLIS = 30_000;
+  private static final int MAX_HEADER_BYTES = 8 * 1024;
+  private static final long MIN_BYTES_A_SECOND = 1_000;
+
+  private final Access access = new Access();
+  private final Texts texts = Texts.english();
+  private final Stations stations = new Stations();
+  private final Rows rows = new Rows(texts, stations);
+  private final Worklist worklist;
+  private final ExaminationQueue queue;
+  private final Frames frames;
+  private final Javalin server;
+  private final ScheduledExecutorService housekeeping =
+      Executors.newSingleThreadScheduledExecutor(
+          work -> {
+            Thread thread = new Thread(work, "desk-housekeeping");
+            thread.setDaemon(true);
+            return thread;
+          });
+  private final Runnable stopped;
+
+  /**
+   * Opens the desk.
+   *
+   * @param stopped called once a person has stopped it on the page
+   */
+  public DeskServer(DeskSettings settings, Runnable stopped) {
+    this.stopped = stopped;
+    this.worklist = new Worklist(settings.clock(), MemoryBudget.ofThisMachine());
+    this.queue = new ExaminationQueue(worklist, settings.examiner(), settings.options());
+    this.frames = new Frames(texts, access.base(), false, settings.keep());
+    this.server = Javalin.create(config -> configure(config, settings.port()));
+    routes(settings);
+    server.start();
+    long seconds = Math.max(1, Math.min(10, settings.keep().toSeconds() / 4));
+    Duration keep = settings.keep();
+    housekeeping.scheduleWithFixedDelay(
+        () -> worklist.dropUnusedFor(keep), seconds, seconds, TimeUnit.SECONDS);
+  }
+
+  private static void configure(JavalinConfig config, int port) {
+    QueuedThreadPool threads = new QueuedThreadPool(MAX_THREADS, MIN_THREADS);
+    threads.setDaemon(true);
+    threads.setName("desk-web");
+    config.showJavalinBanner = false;
+    config.startupWatcherEnabled = false;
+    config.http.disableCompression();
+    config.http.generateEtags = false;
+    config.jetty.threadPool = threads;
+    config.jetty.addConnector((jetty, http) -> connector(jetty, http, port));
+  }
+
+  private static ServerConnector connector(Server jetty, HttpConfiguration http, int port) {
+    http.setSendServerVersion(false);
+    http.setSendDateHeader(false);
+    http.setRequestHeaderSize(MAX_HEADER_BYTES);
+    http.setMinRequestDataRate(MIN_BYTES_A_SECOND);
+    ServerConnector connector = new ServerConnector(jetty, new HttpConnectionFactory(http));
+    connector.setHost(LOOPBACK);
+    connector.setPort(port);
+    connector.setIdleTimeout(IDLE_MILLIS);
+    return connector;
+  }
+
+  private void routes(DeskSettings settings) {
+    String base = access.base();
+    server.before(
+        request -> {
+          Headers.page(request);
+          access.check(request, server.port());
+        });
+    server.exception(Refused.class, this::refused);
+    server.exception(Exception.class, (failure, request) -> failed(request));
+    server.error(404, request -> refused(Refused.notFound(), request));
+    server.get(base + "/enter", this::enter);
+    server.get(base + "/assets/{name}", new Assets()::serve);
+    server.get(base + "/", this::desk);
+    server.get(base + "/alive", request -> request.status(204));
+    RowStream stream = new RowStream(worklist, file -> Markup.row(frame(), rows.of(file)));
+    server.sse(base + "/events", stream::serve);
+    server.post(base + "/files", new Upload(worklist, queue, settings.maxFileBytes())::take);
+    FilePages files = new FilePages(worklist, settings.extraction(), frames);
+    server.get(base + "/files/{id}", files::page);
+    server.delete(base + "/files/{id}", files::drop);
+    server.get(base + "/files/{id}/report", files::report);
+    server.get(base + "/files/{id}/images/{record}", files::image);
+    server.post(base + "/forget", this::forget);
+    server.post(base + "/stop", this::stop);
+  }
+
+  private Frame frame() {
+    return frames.titled("files", "desk.title");
+  }
+
+  /** The one address that lets a browser in, once. */
+  public String address() {
+    return "http://" + LOOPBACK + ":" + server.port() + access.entrance();
+  }
+
+  public Worklist worklist() {
+    return worklist;
+  }
+
+  public ExaminationQueue queue() {
+    return queue;
+  }
+
+  private void enter(Context request) {
+    access.enter(request);
+    request.html(Markup.enter(frame()));
+  }
+
+  private void desk(Context request) {
+    // The number first: what changes in between is sent again, and never missed.
+    long since = worklist.changes();
+    List<Row> shown = worklist.files().stream().map(rows::of).toList();
+    request.html(Markup.desk(frame(), reversed(shown), since, false));
+  }
+
+  private static List<Row> reversed(List<Row> rows) {
+    List<Row> newest = new ArrayList<>(rows);
+    Collections.reverse(newest);
+    return newest;
+  }
+
+  private void forget(Context request) {
+    worklist.dropAll();
+    stations.forget();
+    request.status(204);
+  }
+
+  private void stop(Context request) {
+    request.status(204);
+    Thread ending = new Thread(stopped, "desk-stop");
+    ending.start();
+  }
+
+  private void refused(Refused refusal, Context request) {
+    request.status(refusal.status());
+    request.html(Markup.message(frame(), texts.of(refusal.key())));
+  }
+
+  /** Neither what failed nor any value of it is shown. */
+  private void failed(Context request) {
+    request.status(500).html(Markup.message(frame(), texts.of("refused.internal")));
+  }
+
+  /** Forgets all files and ends. Pages that are open say so. */
+  @Override
+  public void close() {
+    worklist.close();
+    queue.close();
+    housekeeping.shutdownNow();
+    stations.forget();
+    server.stop();
+  }
+}
