@@ -1,0 +1,96 @@
+package ridgeproof.desk;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
+import ridgeproof.corpus.scenario.DemonstrationSet;
+import ridgeproof.corpus.scenario.People;
+import ridgeproof.corpus.scenario.TransactionComposer;
+import ridgeproof.desk.web.DeskSettings;
+import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.examination.Examiner;
+import ridgeproof.examination.ImageExtraction;
+import ridgeproof.imagery.DecodingLimits;
+import ridgeproof.report.ToolFacts;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.transaction.ReadingLimits;
+
+/** A desk as the command line opens it, and files of the invented pilots' office to drop on it. */
+final class DeskRun implements AutoCloseable {
+
+  static final LocalDate TODAY = LocalDate.of(2026, 3, 2);
+
+  private static final SpecTables TABLES = SpecTables.open();
+  private static final Map<String, byte[]> STORIES = new ConcurrentHashMap<>();
+
+  private final Desk desk;
+
+  private DeskRun(Desk desk) {
+    this.desk = desk;
+  }
+
+  static DeskRun open() {
+    return open(settings -> settings);
+  }
+
+  static DeskRun open(UnaryOperator<DeskSettings> change) {
+    DeskSettings usual =
+        new DeskSettings(
+            0,
+            Duration.ofMinutes(60),
+            64L * 1024 * 1024,
+            new Examiner(TABLES, ReadingLimits.standard()),
+            () -> ExaminationOptions.standard().withToday(TODAY),
+            new ImageExtraction(TABLES, DecodingLimits.standard()),
+            new ToolFacts("0.1", "17", "harbor"),
+            Clock.systemUTC());
+    return new DeskRun(Desk.open(change.apply(usual)));
+  }
+
+  Desk desk() {
+    return desk;
+  }
+
+  /** What lets a browser in. */
+  String address() {
+    return desk.address();
+  }
+
+  /** What every address begins with. */
+  String base() {
+    return address().replaceAll("/enter.*", "");
+  }
+
+  /** The bytes of a story of the demonstration set. */
+  static byte[] story(String name) {
+    return STORIES.computeIfAbsent(
+        name,
+        key ->
+            new TransactionComposer(new People()).compose(DemonstrationSet.scenario(key)).bytes());
+  }
+
+  /** A story as a file in that folder. */
+  static Path story(Path folder, String name) {
+    return file(folder, name + ".an2", story(name));
+  }
+
+  static Path file(Path folder, String name, byte[] bytes) {
+    try {
+      return Files.write(folder.resolve(name), bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public void close() {
+    desk.close();
+  }
+}
