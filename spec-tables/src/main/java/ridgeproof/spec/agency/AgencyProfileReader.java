@@ -102,6 +102,7 @@ public final class AgencyProfileReader {
     Map<String, Severity> severities = new LinkedHashMap<>();
     root.table("severities").ifPresent(table -> severities(table, severities));
     AgencyLimits limits = root.table("limits").map(this::limits).orElse(AgencyLimits.NONE);
+    List<String> releaseReasons = root.texts("release_reasons");
     root.rejectOthers();
     return new AgencyProfile(
         name,
@@ -111,6 +112,7 @@ public final class AgencyProfileReader {
         List.copyOf(fields.values()),
         severities,
         limits,
+        releaseReasons,
         relaxed);
   }
 
