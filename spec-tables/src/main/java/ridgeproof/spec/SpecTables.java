@@ -32,6 +32,8 @@ public final class SpecTables {
       new Lazy<>(SpecTables::readMissingFingerFields);
   private final Lazy<List<CaptureOrigin>> captureOrigins =
       new Lazy<>(SpecTables::readCaptureOrigins);
+  private final Lazy<List<IdentityField>> identityFields =
+      new Lazy<>(SpecTables::readIdentityFields);
   private final Lazy<Set<String>> impressionMisfits = new Lazy<>(SpecTables::readImpressionMisfits);
   private final Lazy<List<CompressionCeiling>> compressionCeilings =
       new Lazy<>(SpecTables::readCompressionCeilings);
@@ -44,6 +46,7 @@ public final class SpecTables {
   private final Lazy<List<SubmissionProfile>> profiles = new Lazy<>(SpecTables::readProfiles);
   private final Lazy<List<Table.Row>> recordResolutions =
       new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
+  private final Lazy<List<BureauMessage>> bureauMessages = new Lazy<>(this::readBureauMessages);
   private final AgreementTables agreements = new AgreementTables();
   private final ParticularTables particulars = new ParticularTables();
   private final SubmissionTables submissions = new SubmissionTables();
@@ -247,6 +250,17 @@ public final class SpecTables {
         .toList();
   }
 
+  /** The fields that tell who the subject is. */
+  public List<IdentityField> identityFields() {
+    return identityFields.get();
+  }
+
+  private static List<IdentityField> readIdentityFields() {
+    return Table.resource("layouts/identity-fields.csv").rows().stream()
+        .map(row -> new IdentityField(row.parse("field", FieldNumber::parse), row.source()))
+        .toList();
+  }
+
   /** What the records of one transaction have to agree in. */
   public AgreementTables agreements() {
     return agreements;
@@ -315,6 +329,17 @@ public final class SpecTables {
   /** What similarities of two prints weigh, in rising order. */
   public List<MatchLikelihood> matchLikelihoods() {
     return matchLikelihoods.get();
+  }
+
+  /** What bureaus say of transactions that they do not take, those with a code first. */
+  public List<BureauMessage> bureauMessages() {
+    return bureauMessages.get();
+  }
+
+  private List<BureauMessage> readBureauMessages() {
+    return Table.resource("messages/bureau-messages.csv").rows().stream()
+        .map(row -> BureauMessage.of(row, catalogue))
+        .toList();
   }
 
   /** What measures of decoded pixels are held against. */

@@ -23,10 +23,10 @@ import ridgeproof.spec.SpecTables;
 
 @Command(
     name = "compare",
-    description = "Says what a second transaction has otherwise than a first.",
+    description = "Compares two transaction files and reports which problems are resolved.",
     footer = {
       "",
-      "Exit status: 0 nothing that counts differs, 1 something does.",
+      "Exit status: 0 no difference that counts, 1 the files differ.",
       "64 wrong usage, 70 a defect of Ridgeproof, 74 a file cannot be read or written."
     })
 final class CompareCommand implements Callable<Integer> {
@@ -59,8 +59,8 @@ final class CompareCommand implements Callable<Integer> {
       defaultValue = IgnoredFields.STANDARD,
       converter = IgnoredFieldsConverter.class,
       description = {
-        "fields whose differences do not count, such as 1.005,2.022; LEN is the length of every",
-        "record; " + IgnoredFields.STANDARD + " unless set"
+        "fields to ignore, such as 1.005,2.022; LEN is the length of every record, IDC its",
+        "number (default: " + IgnoredFields.STANDARD + ")"
       })
   IgnoredFields ignored;
 

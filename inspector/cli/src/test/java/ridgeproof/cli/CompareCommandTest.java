@@ -200,9 +200,13 @@ class CompareCommandTest {
   void fingersOfAnotherPersonCannotBeTold() throws IOException {
     JsonNode comparison = compare(rolls, otherPerson);
     for (String level : levels(comparison)) {
-      assertEquals("cannot be told", level, comparison.toPrettyString());
+      assertEquals("not determined", level, comparison.toPrettyString());
     }
     reasons(comparison).values().forEach(reason -> assertEquals("NOT_ALIKE", reason));
+    assertTrue(
+        comparison.at("/personWarning/kind").asText().startsWith("OTHER_PRINTS_"),
+        comparison.toPrettyString());
+    assertTrue(compare(rolls, rollsAgain).path("personWarning").isMissingNode());
   }
 
   @Test
@@ -218,7 +222,7 @@ class CompareCommandTest {
     assertEquals(Map.of(), reasons(images));
     assertEquals("different pixels", levels(images).get(0));
     JsonNode structure = command(rolls, rollsAgain, "--depth", "structure");
-    assertEquals("cannot be told", levels(structure).get(0));
+    assertEquals("not determined", levels(structure).get(0));
   }
 
   @Test
@@ -246,7 +250,7 @@ class CompareCommandTest {
   void theFindingsAreThoseOfTheProfileThatIsNamed() throws IOException {
     JsonNode comparison =
         command(rolls, slap, "--depth", "structure", "--profile", "identification-flats");
-    assertTrue(comparison.get("lost").size() > 0, comparison.toPrettyString());
+    assertTrue(comparison.get("resolved").size() > 0, comparison.toPrettyString());
     CommandRun wrong = CommandRun.of("compare", "--profile", "none", "a.an2", "b.an2");
     wrong.isOneLineOf(64, "no profile none");
   }
