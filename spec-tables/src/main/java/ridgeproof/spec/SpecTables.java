@@ -44,6 +44,7 @@ public final class SpecTables {
   private final Lazy<List<SubmissionProfile>> profiles = new Lazy<>(SpecTables::readProfiles);
   private final Lazy<List<Table.Row>> recordResolutions =
       new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
+  private final Lazy<List<BureauMessage>> bureauMessages = new Lazy<>(this::readBureauMessages);
   private final AgreementTables agreements = new AgreementTables();
   private final ParticularTables particulars = new ParticularTables();
   private final SubmissionTables submissions = new SubmissionTables();
@@ -315,6 +316,17 @@ public final class SpecTables {
   /** What similarities of two prints weigh, in rising order. */
   public List<MatchLikelihood> matchLikelihoods() {
     return matchLikelihoods.get();
+  }
+
+  /** What bureaus say of transactions that they do not take, those with a code first. */
+  public List<BureauMessage> bureauMessages() {
+    return bureauMessages.get();
+  }
+
+  private List<BureauMessage> readBureauMessages() {
+    return Table.resource("messages/bureau-messages.csv").rows().stream()
+        .map(row -> BureauMessage.of(row, catalogue))
+        .toList();
   }
 
   /** What measures of decoded pixels are held against. */
