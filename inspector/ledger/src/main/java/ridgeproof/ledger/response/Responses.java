@@ -2,9 +2,6 @@ package ridgeproof.ledger.response;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import ridgeproof.ledger.KeyedHash;
 import ridgeproof.ledger.Outcome;
@@ -13,7 +10,6 @@ import ridgeproof.ledger.ResponseMessage;
 import ridgeproof.spec.Code;
 import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.Field;
 import ridgeproof.transaction.Transaction;
 
 /** Tells responses from other transactions by the published types, and reads them. */
@@ -23,15 +19,16 @@ public final class Responses {
   private static final String KIND = "kind";
   private static final int REFERENCE = 10;
   private static final FieldNumber MESSAGE = new FieldNumber(2, 60);
-  private static final Pattern CODE = Pattern.compile("\\b[A-Z]\\d{4}\\b");
   private static final int MAX_MESSAGES = 50;
 
   private final SpecTables tables;
   private final KeyedHash hash;
+  private final Reasons reasons;
 
   public Responses(SpecTables tables, KeyedHash hash) {
     this.tables = tables;
     this.hash = hash;
+    this.reasons = new Reasons(tables);
   }
 
   /** What a response says; empty for other transactions and where it names no submission. */
@@ -60,25 +57,18 @@ public final class Responses {
                 });
   }
 
-  private static List<ResponseMessage> messages(Transaction transaction, Outcome outcome) {
-    if (outcome == Outcome.ACCEPTED) {
-      return List.of();
-    }
+  private List<ResponseMessage> messages(Transaction transaction, Outcome outcome) {
+    return outcome == Outcome.ACCEPTED
+        ? List.of()
+        : texts(transaction).map(reasons::of).limit(MAX_MESSAGES).toList();
+  }
+
+  /** The messages of the bureau as it sent them (field 2.060); they may name a person. */
+  public static Stream<String> texts(Transaction transaction) {
     return transaction.recordsOfType(MESSAGE.recordType()).stream()
         .flatMap(record -> record.field(MESSAGE).stream())
-        .flatMap(Responses::texts)
-        .limit(MAX_MESSAGES)
-        .map(Responses::message)
-        .toList();
-  }
-
-  private static Stream<String> texts(Field field) {
-    return field.subfields().stream().map(subfield -> subfield.text(1)).filter(t -> !t.isEmpty());
-  }
-
-  private static ResponseMessage message(String text) {
-    Matcher code = CODE.matcher(text);
-    return new ResponseMessage(
-        code.find() ? code.group() : ResponseMessage.NO_CODE, OptionalInt.empty());
+        .flatMap(field -> field.subfields().stream())
+        .map(subfield -> subfield.text(1))
+        .filter(text -> !text.isEmpty());
   }
 }

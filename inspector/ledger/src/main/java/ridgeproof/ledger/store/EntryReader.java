@@ -120,7 +120,7 @@ final class EntryReader {
 
   private List<ResponseMessage> messages(long id) throws SQLException {
     return parts(
-        "SELECT code, finger FROM message WHERE entry = ? ORDER BY number",
+        "SELECT reason, finger FROM message WHERE entry = ? ORDER BY number",
         id,
         row -> new ResponseMessage(row.getString(1), number(row, 2)));
   }

@@ -50,7 +50,7 @@ final class EntryWriter implements AutoCloseable {
             "INSERT INTO score (entry, record, finger, score) VALUES (?, ?, ?, ?)");
     message =
         connection.prepareStatement(
-            "INSERT INTO message (entry, number, code, finger) VALUES (?, ?, ?, ?)");
+            "INSERT INTO message (entry, number, reason, finger) VALUES (?, ?, ?, ?)");
   }
 
   private static String printInsert() {
@@ -149,7 +149,7 @@ final class EntryWriter implements AutoCloseable {
   private void add(long id, int number, ResponseMessage m) throws SQLException {
     message.setLong(1, id);
     message.setInt(2, number);
-    message.setString(3, m.code());
+    message.setString(3, m.reason());
     set(message, 4, m.finger());
     message.addBatch();
   }

@@ -111,7 +111,7 @@ final class Schema {
               "ALTER TABLE entry ADD COLUMN outcome VARCHAR(16)",
               "CREATE INDEX entry_refers ON entry (refers)",
               "CREATE TABLE message (entry BIGINT NOT NULL, number INTEGER NOT NULL,"
-                  + " code VARCHAR(16) NOT NULL, finger INTEGER, PRIMARY KEY (entry, number))");
+                  + " reason VARCHAR(100) NOT NULL, finger INTEGER, PRIMARY KEY (entry, number))");
       default -> throw new IllegalArgumentException("schema version " + version);
     };
   }
