@@ -26,6 +26,7 @@ class FileBudgetTest {
             SampleCard.TODAY,
             limits,
             threads,
+            false,
             false);
     return SampleCard.examine(SampleCard.rolled().bytes(), options);
   }
