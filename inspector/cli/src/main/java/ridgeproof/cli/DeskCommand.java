@@ -1,10 +1,13 @@
 package ridgeproof.cli;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -13,6 +16,10 @@ import ridgeproof.desk.web.DeskSettings;
 import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.ImageExtraction;
+import ridgeproof.gate.FolderWatch;
+import ridgeproof.gate.Gate;
+import ridgeproof.gate.GateExamination;
+import ridgeproof.gate.GateFailure;
 import ridgeproof.spec.SpecTables;
 
 @Command(
@@ -41,6 +48,15 @@ final class DeskCommand implements Callable<Integer> {
       description = "drop a file this long after anyone last opened it (default: 60 minutes)")
   int keepMinutes;
 
+  @Option(
+      names = "--watch",
+      paramLabel = "DIR",
+      description = "also show the files that appear in this folder; nothing is moved")
+  Path watched;
+
+  @ArgGroup(exclusive = false, heading = "%nWith a gate (see ridgeproof gate --help):%n")
+  GateFolderOptions gateFolders;
+
   @Option(names = "--no-browser", description = "only print the address")
   boolean noBrowser;
 
@@ -57,23 +73,33 @@ final class DeskCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     SpecTables tables = SpecTables.open();
-    choices.options(limits, tables);
-    try (Desk desk = Desk.open(settings(tables))) {
+    choices.options(limits, tables); // what is wrong with them is told before anything opens
+    try (Desk desk = open(settings(tables))) {
       Thread whenEnded = new Thread(desk::close);
       Runtime.getRuntime().addShutdownHook(whenEnded);
       show(desk.address());
       desk.awaitStop();
       Runtime.getRuntime().removeShutdownHook(whenEnded);
       return ExitStatus.OK;
+    } catch (GateFailure failure) {
+      throw CommandFailure.usage(failure.getMessage());
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       return ExitStatus.OK;
     }
   }
 
+  private static Desk open(DeskSettings settings) {
+    try {
+      return Desk.open(settings);
+    } catch (IOException e) {
+      throw CommandFailure.inputOutput("cannot open the desk: " + e.getMessage());
+    }
+  }
+
   private DeskSettings settings(SpecTables tables) {
     // Asked for each file: the day changes while the desk is open, and a profile may be corrected.
-    Supplier<ExaminationOptions> options = () -> choices.options(limits, tables);
+    Supplier<ExaminationOptions> options = () -> choices.options(limits, tables).withPlaten(true);
     return new DeskSettings(
         port,
         Duration.ofMinutes(keepMinutes),
@@ -81,8 +107,27 @@ final class DeskCommand implements Callable<Integer> {
         new Examiner(tables, limits.reading()),
         options,
         new ImageExtraction(tables, limits.decoding()),
+        tables,
+        watch(),
+        gate(tables, options),
         Version.facts(),
         Clock.systemUTC());
+  }
+
+  private Optional<FolderWatch> watch() {
+    return Optional.ofNullable(watched)
+        .map(
+            folder -> new FolderWatch(folder, GateFolderOptions.SETTLE, limits.maxFileSize));
+  }
+
+  private Optional<Gate> gate(SpecTables tables, Supplier<ExaminationOptions> options) {
+    return Optional.ofNullable(gateFolders)
+        .map(
+            given ->
+                Gate.open(
+                    given.folders(),
+                    new GateExamination(new Examiner(tables, limits.reading()), options),
+                    GateFolderOptions.settings(options.get(), limits.maxFileSize)));
   }
 
   private void show(String address) {

@@ -44,6 +44,7 @@ final class RidgeproofCommand implements Runnable {
     line.addSubcommand(new CodesCommand(console));
     line.addSubcommand(new DemoCommand(console));
     line.addSubcommand(new DeskCommand(console));
+    line.addSubcommand(GateCommand.commandLine(console));
     line.getSubcommands().values().forEach(RidgeproofCommand::addHelp);
     line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(console.error(), true, StandardCharsets.UTF_8));

@@ -126,7 +126,7 @@ public final class Gate implements AutoCloseable {
   }
 
   /** How programs name what they have not finished writing. */
-  private static boolean isTemporary(String name) {
+  static boolean isTemporary(String name) {
     String lower = name.toLowerCase(Locale.ROOT);
     return lower.startsWith(".")
         || lower.endsWith("~")

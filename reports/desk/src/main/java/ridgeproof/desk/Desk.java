@@ -1,5 +1,7 @@
 package ridgeproof.desk;
 
+import io.javalin.util.JavalinBindException;
+import java.io.IOException;
 import java.util.concurrent.CountDownLatch;
 import ridgeproof.desk.web.DeskServer;
 import ridgeproof.desk.web.DeskSettings;
@@ -14,9 +16,17 @@ public final class Desk implements AutoCloseable {
     this.server = new DeskServer(settings, stopped::countDown);
   }
 
-  /** Opens a desk on the loopback address of this machine. */
-  public static Desk open(DeskSettings settings) {
-    return new Desk(settings);
+  /**
+   * Opens a desk on the loopback address of this machine.
+   *
+   * @throws IOException if the port is taken
+   */
+  public static Desk open(DeskSettings settings) throws IOException {
+    try {
+      return new Desk(settings);
+    } catch (JavalinBindException e) {
+      throw new IOException("port " + settings.port() + " is taken", e);
+    }
   }
 
   /** The address that lets one browser in, once. */

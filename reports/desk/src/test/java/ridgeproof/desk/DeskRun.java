@@ -7,7 +7,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import ridgeproof.corpus.scenario.DemonstrationSet;
@@ -17,6 +19,10 @@ import ridgeproof.desk.web.DeskSettings;
 import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.ImageExtraction;
+import ridgeproof.gate.Gate;
+import ridgeproof.gate.GateExamination;
+import ridgeproof.gate.GateFolders;
+import ridgeproof.gate.GateSettings;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.report.ToolFacts;
 import ridgeproof.spec.SpecTables;
@@ -47,11 +53,52 @@ final class DeskRun implements AutoCloseable {
             Duration.ofMinutes(60),
             64L * 1024 * 1024,
             new Examiner(TABLES, ReadingLimits.standard()),
-            () -> ExaminationOptions.standard().withToday(TODAY),
+            DeskRun::options,
             new ImageExtraction(TABLES, DecodingLimits.standard()),
+            TABLES,
+            Optional.empty(),
+            Optional.empty(),
             new ToolFacts("0.1", "17", "harbor"),
             Clock.systemUTC());
-    return new DeskRun(Desk.open(change.apply(usual)));
+    try {
+      Desk desk = Desk.open(change.apply(usual));
+      Thread whenStopped = new Thread(() -> closeWhenStopped(desk));
+      whenStopped.setDaemon(true);
+      whenStopped.start();
+      return new DeskRun(desk);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void closeWhenStopped(Desk desk) {
+    try {
+      desk.awaitStop();
+      desk.close();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private static ExaminationOptions options() {
+    return ExaminationOptions.standard().withToday(TODAY).withPlaten(true);
+  }
+
+  /** A gate over three folders in that one, whose agency gives one reason to release a file. */
+  static Gate gate(Path folder, String reason) {
+    try {
+      GateFolders folders =
+          new GateFolders(
+              Files.createDirectories(folder.resolve("from")),
+              folder.resolve("ready"),
+              folder.resolve("hold"));
+      return Gate.open(
+          folders,
+          new GateExamination(new Examiner(TABLES, ReadingLimits.standard()), DeskRun::options),
+          new GateSettings(Duration.ZERO, 10_000_000, List.of(reason), Clock.systemUTC()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   Desk desk() {

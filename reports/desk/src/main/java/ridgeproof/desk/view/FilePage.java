@@ -10,9 +10,10 @@ import ridgeproof.report.SafeText;
 /**
  * The page of one file.
  *
+ * @param response whether the file is what a bureau answered
  * @param prints the images that could be opened, in the order of the file
  */
-public record FilePage(String id, String name, List<Print> prints) {
+public record FilePage(String id, String name, boolean response, List<Print> prints) {
 
   private static final int SMALL = 120;
 
@@ -25,11 +26,12 @@ public record FilePage(String id, String name, List<Print> prints) {
    */
   public record Print(int record, String name, int height) {}
 
-  public static FilePage of(String id, Examined examined, Texts texts) {
+  public static FilePage of(String id, Examined examined, boolean response, Texts texts) {
     FindingsReport report = examined.report();
     return new FilePage(
         id,
         SafeText.of(examined.file().name()),
+        response,
         report.images().stream()
             .filter(image -> image.pixels().isPresent())
             .map(image -> print(image, report, texts))

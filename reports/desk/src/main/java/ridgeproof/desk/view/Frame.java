@@ -19,7 +19,7 @@ public record Frame(
   public record Tab(String key, String path, boolean here) {}
 
   private static final List<String> SCRIPTS =
-      List.of("htmx.js", "live.js", "desk.js", "file.js", "pages.js");
+      List.of("htmx.js", "uplot.js", "live.js", "desk.js", "file.js", "pages.js");
 
   /** The scripts that every page runs; each does nothing where it finds nothing of its own. */
   public List<String> scripts() {
@@ -27,7 +27,7 @@ public record Frame(
   }
 
   public List<Tab> tabs() {
-    return List.of("files", "shift", "gate", "help").stream()
+    return List.of("files", "rejected", "shift", "gate", "help").stream()
         .filter(key -> gate || !key.equals("gate"))
         .map(key -> new Tab(key, key.equals("files") ? "" : key, key.equals(here)))
         .toList();

@@ -5,6 +5,8 @@ import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.util.List;
 import java.util.function.Consumer;
+import ridgeproof.gate.HeldFile;
+import ridgeproof.gate.Passage;
 
 /** Fills the templates, which escape every text for the place where it stands. */
 public final class Markup {
@@ -22,6 +24,48 @@ public final class Markup {
 
   public static String file(Frame frame, FilePage file) {
     return filled(output -> JtefileGenerated.render(output, null, frame, file));
+  }
+
+  public static String suggestions(Frame frame, List<PairOfFiles> pairs) {
+    return filled(output -> JtesuggestionsGenerated.render(output, null, frame, pairs));
+  }
+
+  public static String compare(Frame frame, String first, String second) {
+    return filled(output -> JtecompareGenerated.render(output, null, frame, first, second));
+  }
+
+  public static String ticket(Frame frame, TicketPage ticket) {
+    return filled(output -> JteticketGenerated.render(output, null, frame, ticket));
+  }
+
+  public static String ticketText(Frame frame, String text) {
+    return filled(output -> JtetickettextGenerated.render(output, null, frame, text));
+  }
+
+  public static String rejected(Frame frame, List<RejectionPage.Choice> files, String message) {
+    return filled(output -> JterejectedGenerated.render(output, null, frame, files, message));
+  }
+
+  public static String explained(Frame frame, List<RejectionPage.Answer> answers) {
+    return filled(output -> JteexplainedGenerated.render(output, null, frame, answers));
+  }
+
+  public static String gate(Frame frame, List<String> reasons) {
+    return filled(output -> JtegateGenerated.render(output, null, frame, reasons));
+  }
+
+  public static String gateList(
+      Frame frame, List<HeldFile> held, List<String> reasons, List<Passage> latest, String said) {
+    return filled(
+        output -> JtegatelistGenerated.render(output, null, frame, held, reasons, latest, said));
+  }
+
+  public static String shift(Frame frame, ShiftPage page) {
+    return filled(output -> JteshiftGenerated.render(output, null, frame, page));
+  }
+
+  public static String help(Frame frame) {
+    return filled(output -> JtehelpGenerated.render(output, null, frame));
   }
 
   public static String enter(Frame frame) {

@@ -3,10 +3,10 @@ package ridgeproof.desk.web;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -19,10 +19,14 @@ import ridgeproof.desk.view.Frame;
 import ridgeproof.desk.view.Markup;
 import ridgeproof.desk.view.Row;
 import ridgeproof.desk.view.Rows;
+import ridgeproof.desk.view.ShiftCheck;
 import ridgeproof.desk.view.Stations;
 import ridgeproof.desk.view.Texts;
+import ridgeproof.desk.work.DeskFile;
 import ridgeproof.desk.work.ExaminationQueue;
+import ridgeproof.desk.work.Examined;
 import ridgeproof.desk.work.MemoryBudget;
+import ridgeproof.desk.work.StationShots;
 import ridgeproof.desk.work.Worklist;
 
 /** Serves the desk on the loopback address. */
@@ -42,6 +46,12 @@ public final class DeskServer implements AutoCloseable {
   private final Worklist worklist;
   private final ExaminationQueue queue;
   private final Frames frames;
+  private final DeskSettings settings;
+  private final FilePages files;
+  private final ComparePages compared;
+  private final TicketPages tickets;
+  private final StationShots shots;
+  private final Watchman watchman;
   private final Javalin server;
   private final ScheduledExecutorService housekeeping =
       Executors.newSingleThreadScheduledExecutor(
@@ -58,17 +68,37 @@ public final class DeskServer implements AutoCloseable {
    * @param stopped called once a person has stopped it on the page
    */
   public DeskServer(DeskSettings settings, Runnable stopped) {
+    this.settings = settings;
     this.stopped = stopped;
     this.worklist = new Worklist(settings.clock(), MemoryBudget.ofThisMachine());
     this.queue = new ExaminationQueue(worklist, settings.examiner(), settings.options());
-    this.frames = new Frames(texts, access.base(), false, settings.keep());
+    this.frames =
+        new Frames(texts, access.base(), settings.gate().isPresent(), settings.keep());
+    OpenImages open = new OpenImages();
+    this.files = new FilePages(worklist, settings.extraction(), frames, open);
+    this.compared = new ComparePages(worklist, files, settings.extraction(), frames, open);
+    this.tickets = new TicketPages(settings, files, frames, open);
+    this.shots = new StationShots(settings.tables());
     this.server = Javalin.create(config -> configure(config, settings.port()));
-    routes(settings);
+    GateLog log = new GateLog();
+    routes(log);
     server.start();
+    this.watchman = new Watchman(settings.watch(), settings.gate(), log, worklist, queue);
     long seconds = Math.max(1, Math.min(10, settings.keep().toSeconds() / 4));
-    Duration keep = settings.keep();
-    housekeeping.scheduleWithFixedDelay(
-        () -> worklist.dropUnusedFor(keep), seconds, seconds, TimeUnit.SECONDS);
+    housekeeping.scheduleWithFixedDelay(this::dropUnused, seconds, seconds, TimeUnit.SECONDS);
+  }
+
+  private void dropUnused() {
+    worklist.dropUnusedFor(settings.keep());
+    if (worklist.files().isEmpty()) {
+      forgetWhatWasMade();
+    }
+  }
+
+  private void forgetWhatWasMade() {
+    stations.forget();
+    compared.forget();
+    tickets.forget();
   }
 
   private static void configure(JavalinConfig config, int port) {
@@ -95,7 +125,7 @@ public final class DeskServer implements AutoCloseable {
     return connector;
   }
 
-  private void routes(DeskSettings settings) {
+  private void routes(GateLog log) {
     String base = access.base();
     server.before(
         request -> {
@@ -106,19 +136,65 @@ public final class DeskServer implements AutoCloseable {
     server.exception(Exception.class, (failure, request) -> failed(request));
     server.error(404, request -> refused(Refused.notFound(), request));
     server.get(base + "/enter", this::enter);
+    server.get(base + "/alive", request -> request.status(204));
     server.get(base + "/assets/{name}", new Assets()::serve);
     server.get(base + "/", this::desk);
-    server.get(base + "/alive", request -> request.status(204));
     RowStream stream = new RowStream(worklist, file -> Markup.row(frame(), rows.of(file)));
     server.sse(base + "/events", stream::serve);
     server.post(base + "/files", new Upload(worklist, queue, settings.maxFileBytes())::take);
-    FilePages files = new FilePages(worklist, settings.extraction(), frames);
+    server.post(base + "/forget", this::forget);
+    server.post(base + "/stop", this::stop);
+    server.get(base + "/help", this::help);
+    server.get(base + "/shift", this::shift);
+    fileRoutes(base);
+    RejectedPages rejected = new RejectedPages(worklist, files, frames, settings.tables());
+    server.get(base + "/rejected", rejected::page);
+    server.post(base + "/rejected", rejected::explain);
+    settings.gate().ifPresent(gate -> gateRoutes(base, new GatePages(gate.held(), log, frames)));
+  }
+
+  private void fileRoutes(String base) {
     server.get(base + "/files/{id}", files::page);
     server.delete(base + "/files/{id}", files::drop);
     server.get(base + "/files/{id}/report", files::report);
     server.get(base + "/files/{id}/images/{record}", files::image);
-    server.post(base + "/forget", this::forget);
-    server.post(base + "/stop", this::stop);
+    server.get(base + "/suggestions", compared::suggestions);
+    server.get(base + "/compare", compared::page);
+    server.get(base + "/compare/report", compared::report);
+    server.get(base + "/files/{id}/ticket", tickets::page);
+    server.post(base + "/files/{id}/ticket/preview", tickets::preview);
+    server.post(base + "/files/{id}/ticket", tickets::download);
+  }
+
+  private void gateRoutes(String base, GatePages pages) {
+    server.get(base + "/gate", pages::page);
+    server.get(base + "/gate/list", pages::list);
+    server.get(base + "/gate/report", pages::report);
+    server.post(base + "/gate/release", pages::release);
+  }
+
+  private void help(Context request) {
+    request.html(Markup.help(frames.titled("help", "help.title")));
+  }
+
+  private void shift(Context request) {
+    List<ShiftCheck.Shot> latest =
+        worklist.files().stream().flatMap(file -> shot(file).stream()).toList();
+    request.html(
+        Markup.shift(frames.titled("shift", "shift.title"), new ShiftCheck(texts).of(latest)));
+  }
+
+  private Optional<ShiftCheck.Shot> shot(DeskFile file) {
+    return shots
+        .of(file)
+        .map(
+            entry -> {
+              Examined examined = file.examined().orElseThrow();
+              return new ShiftCheck.Shot(
+                  stations.name(examined.report()).orElse(texts.of("shift.nameless")),
+                  examined,
+                  entry);
+            });
   }
 
   private Frame frame() {
@@ -130,14 +206,6 @@ public final class DeskServer implements AutoCloseable {
     return "http://" + LOOPBACK + ":" + server.port() + access.entrance();
   }
 
-  public Worklist worklist() {
-    return worklist;
-  }
-
-  public ExaminationQueue queue() {
-    return queue;
-  }
-
   private void enter(Context request) {
     access.enter(request);
     request.html(Markup.enter(frame()));
@@ -147,7 +215,7 @@ public final class DeskServer implements AutoCloseable {
     // The number first: what changes in between is sent again, and never missed.
     long since = worklist.changes();
     List<Row> shown = worklist.files().stream().map(rows::of).toList();
-    request.html(Markup.desk(frame(), reversed(shown), since, false));
+    request.html(Markup.desk(frame(), reversed(shown), since, settings.watch().isPresent()));
   }
 
   private static List<Row> reversed(List<Row> rows) {
@@ -158,7 +226,7 @@ public final class DeskServer implements AutoCloseable {
 
   private void forget(Context request) {
     worklist.dropAll();
-    stations.forget();
+    forgetWhatWasMade();
     request.status(204);
   }
 
@@ -183,8 +251,9 @@ public final class DeskServer implements AutoCloseable {
   public void close() {
     worklist.close();
     queue.close();
+    watchman.close();
     housekeeping.shutdownNow();
-    stations.forget();
+    forgetWhatWasMade();
     server.stop();
   }
 }

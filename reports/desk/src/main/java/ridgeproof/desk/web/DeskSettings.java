@@ -2,11 +2,15 @@ package ridgeproof.desk.web;
 
 import java.time.Clock;
 import java.time.Duration;
+import java.util.Optional;
 import java.util.function.Supplier;
 import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.ImageExtraction;
+import ridgeproof.gate.FolderWatch;
+import ridgeproof.gate.Gate;
 import ridgeproof.report.ToolFacts;
+import ridgeproof.spec.SpecTables;
 
 /**
  * How a desk works.
@@ -16,6 +20,8 @@ import ridgeproof.report.ToolFacts;
  * @param maxFileBytes of one file
  * @param options asked for each file
  * @param extraction decodes images within the same limits
+ * @param watch a folder whose new files come to the desk
+ * @param gate a gate whose held files the desk shows and releases
  * @param tool what tickets say of the program
  */
 public record DeskSettings(
@@ -25,5 +31,47 @@ public record DeskSettings(
     Examiner examiner,
     Supplier<ExaminationOptions> options,
     ImageExtraction extraction,
+    SpecTables tables,
+    Optional<FolderWatch> watch,
+    Optional<Gate> gate,
     ToolFacts tool,
-    Clock clock) {}
+    Clock clock) {
+
+  /** The same desk over a gate. */
+  public DeskSettings withGate(Gate other) {
+    return new DeskSettings(
+        port,
+        keep,
+        maxFileBytes,
+        examiner,
+        options,
+        extraction,
+        tables,
+        watch,
+        Optional.of(other),
+        tool,
+        clock);
+  }
+
+  /** The same desk that watches a folder. */
+  public DeskSettings withWatch(FolderWatch other) {
+    return new DeskSettings(
+        port,
+        keep,
+        maxFileBytes,
+        examiner,
+        options,
+        extraction,
+        tables,
+        Optional.of(other),
+        gate,
+        tool,
+        clock);
+  }
+
+  /** The same desk that keeps files for another time. */
+  public DeskSettings withKeep(Duration other) {
+    return new DeskSettings(
+        port, other, maxFileBytes, examiner, options, extraction, tables, watch, gate, tool, clock);
+  }
+}

@@ -2,7 +2,6 @@ package ridgeproof.desk.web;
 
 import io.javalin.http.Context;
 import java.util.Optional;
-import java.util.concurrent.Semaphore;
 import ridgeproof.desk.view.FilePage;
 import ridgeproof.desk.view.Markup;
 import ridgeproof.desk.work.DeskFile;
@@ -20,21 +19,20 @@ import ridgeproof.report.RidgePicture;
 /** One file: its page, the report in it, and its images. */
 final class FilePages {
 
-  /** Each image that is open takes memory, whoever asks for it. */
-  private static final int MAX_OPEN = 2;
-
   private static final int WIDTH = 80;
   private static final int SMALL = 240;
 
   private final Worklist worklist;
   private final ImageExtraction extraction;
   private final Frames frames;
-  private final Semaphore open = new Semaphore(MAX_OPEN, true);
+  private final OpenImages open;
 
-  FilePages(Worklist worklist, ImageExtraction extraction, Frames frames) {
+  FilePages(
+      Worklist worklist, ImageExtraction extraction, Frames frames, OpenImages open) {
     this.worklist = worklist;
     this.extraction = extraction;
     this.frames = frames;
+    this.open = open;
   }
 
   /** A file whose report is there, by the id in the address. */
@@ -51,7 +49,10 @@ final class FilePages {
   }
 
   void page(Context request) {
-    FilePage page = FilePage.of(request.pathParam("id"), examined(request), frames.texts());
+    Examined examined = examined(request);
+    boolean response = !RejectedPages.textsOf(examined.report()).isEmpty();
+    FilePage page =
+        FilePage.of(request.pathParam("id"), examined, response, frames.texts());
     request.html(Markup.file(frames.of("files", page.name()), page));
   }
 
@@ -60,34 +61,29 @@ final class FilePages {
     boolean personal = "shown".equals(request.queryParam("personal"));
     RenderOptions options = new RenderOptions(personal, false, WIDTH);
     Headers.report(request);
-    open.acquire();
-    try {
-      request.html(
-          HtmlReport.render(
-              examined.file(),
-              examined.report(),
-              options,
-              image -> extraction.decode(image).pixels()));
-    } finally {
-      open.release();
-    }
+    request.html(
+        open.use(
+            () ->
+                HtmlReport.render(
+                    examined.file(),
+                    examined.report(),
+                    options,
+                    image -> extraction.decode(image).pixels())));
   }
 
   void image(Context request) throws InterruptedException {
     ExaminedImage image = image(examined(request), request.pathParam("record"));
     boolean overlay = "yes".equals(request.queryParam("overlay")) && image.ridges().isPresent();
     boolean small = "yes".equals(request.queryParam("small"));
-    open.acquire();
-    try {
-      GrayImage pixels = extraction.decode(image).pixels().orElseThrow(Refused::notFound);
-      byte[] png =
-          overlay
-              ? RidgePicture.png(pixels, image.ridges().orElseThrow())
-              : PngWriter.encode(small ? smaller(pixels) : pixels, Optional.empty());
-      request.contentType("image/png").result(png);
-    } finally {
-      open.release();
-    }
+    byte[] png = open.use(() -> png(image, overlay, small));
+    request.contentType("image/png").result(png);
+  }
+
+  private byte[] png(ExaminedImage image, boolean overlay, boolean small) {
+    GrayImage pixels = extraction.decode(image).pixels().orElseThrow(Refused::notFound);
+    return overlay
+        ? RidgePicture.png(pixels, image.ridges().orElseThrow())
+        : PngWriter.encode(small ? smaller(pixels) : pixels, Optional.empty());
   }
 
   private static ExaminedImage image(Examined examined, String record) {

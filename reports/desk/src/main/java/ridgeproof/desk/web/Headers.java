@@ -20,7 +20,8 @@ final class Headers {
     answer.header("Content-Security-Policy", PAGE);
     answer.header("X-Frame-Options", "DENY");
     answer.header("X-Content-Type-Options", "nosniff");
-    answer.header("Referrer-Policy", "no-referrer");
+    // Nothing leaves; without a referrer a form of ours would be sent with the origin "null".
+    answer.header("Referrer-Policy", "same-origin");
     answer.header("Cross-Origin-Opener-Policy", "same-origin");
     answer.header("Cross-Origin-Resource-Policy", "same-origin");
     answer.header("Permissions-Policy", "camera=(), geolocation=(), microphone=(), usb=()");

@@ -85,7 +85,8 @@ public final class ExaminationQueue implements AutoCloseable {
     return worklist.use(id).map(DeskFile::name).orElse("");
   }
 
-  private static String sha256(byte[] bytes) {
+  /** 64 hexadecimal digits. */
+  public static String sha256(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException e) {

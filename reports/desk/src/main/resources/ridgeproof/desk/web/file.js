@@ -7,11 +7,15 @@
   const large = document.getElementById('large');
   const canvas = document.getElementById('canvas');
   const said = document.getElementById('said');
-  const address = `${desk.base}/files/${document.body.dataset.file}/report`;
+  const address = document.body.dataset.report || `${desk.base}/files/${document.body.dataset.file}/report`;
+  const unmasked = `${address}${address.includes('?') ? '&' : '?'}personal=shown`;
   const MASK_AFTER_MILLIS = 30000;
+  const when = (id, act) => button(id) && button(id).addEventListener('click', act);
   const button = id => document.getElementById(id);
-  const pressed = id => button(id).getAttribute('aria-pressed') === 'true';
-  const press = (id, on) => button(id).setAttribute('aria-pressed', String(on));
+  const pressed = id => button(id) !== null && button(id).getAttribute('aria-pressed') === 'true';
+  const press = (id, on) => button(id) && button(id).setAttribute('aria-pressed', String(on));
+
+  const prints = [...document.querySelectorAll('.print')];
 
   // Problems, one after the other.
   let at = -1;
@@ -32,15 +36,15 @@
     go.last = note;
     said.textContent = desk.say('problem', at + 1, all.length);
   };
-  button('next').addEventListener('click', () => go(1));
-  button('previous').addEventListener('click', () => go(-1));
+  when('next', () => go(1));
+  when('previous', () => go(-1));
 
   // What was seen in the prints, drawn over them.
   const overlay = on => {
     press('overlay', on);
     frame.contentDocument.querySelectorAll('[id^="show-"][type=checkbox]').forEach(box => { box.checked = on; });
   };
-  button('overlay').addEventListener('click', () => overlay(!pressed('overlay')));
+  when('overlay', () => overlay(!pressed('overlay')));
 
   // Biographic values: shown on a press, masked again by another, after half a minute, or when nobody looks.
   let timer = null;
@@ -50,11 +54,11 @@
     press('personal', on);
     const top = scrollY;
     frame.addEventListener('load', () => scrollTo({top}), {once: true});
-    frame.contentWindow.location.replace(on ? `${address}?personal=shown` : address);
+    frame.contentWindow.location.replace(on ? unmasked : address);
     said.textContent = desk.say(on ? 'personal-shown' : 'personal-masked');
     if (on) timer = setTimeout(() => personal(false), MASK_AFTER_MILLIS);
   };
-  button('personal').addEventListener('click', () => personal(!pressed('personal')));
+  when('personal', () => personal(!pressed('personal')));
   document.addEventListener('visibilitychange', () => document.hidden && personal(false));
   addEventListener('pagehide', () => { frame.src = 'about:blank'; });
 
@@ -71,12 +75,19 @@
     inner.addEventListener('keydown', keys);
     new ResizeObserver(fit).observe(inner.body);
     fit();
+    if (said.textContent === desk.say('comparing')) said.textContent = '';
+    inner.querySelectorAll('.picture').forEach(figure => {
+      const record = /\d+/.exec(figure.querySelector('a[href^="#r"]')?.hash || '');
+      const index = prints.findIndex(one => record && one.dataset.image.endsWith(`/images/${record[0]}`));
+      const drawing = figure.querySelector('svg');
+      if (index < 0 || !drawing) return;
+      drawing.style.cursor = 'zoom-in';
+      drawing.addEventListener('click', () => { delete large.dataset.fitted; show(index); });
+    });
   };
   frame.addEventListener('load', prepare);
-  if (frame.contentDocument && frame.contentDocument.readyState === 'complete') prepare();
 
   // Prints, large.
-  const prints = [...document.querySelectorAll('.print')];
   let print = 0;
   let zoom = 1;
   const scale = factor => {
@@ -95,31 +106,34 @@
     if (!viewer.open) viewer.showModal();
     canvas.focus();
   };
-  large.addEventListener('load', () => {
-    if (!large.dataset.fitted) {
-      large.dataset.fitted = 'yes';
-      zoom = Math.min(1, canvas.clientWidth / large.naturalWidth, canvas.clientHeight / large.naturalHeight) || 1;
-    }
-    scale(zoom);
-  });
-  prints.forEach((one, index) => one.addEventListener('click', () => { delete large.dataset.fitted; show(index); }));
-  viewer.addEventListener('close', () => { large.removeAttribute('src'); if (prints[print]) prints[print].focus(); });
-  button('zoom-in').addEventListener('click', () => scale(zoom * 1.5));
-  button('zoom-out').addEventListener('click', () => scale(zoom / 1.5));
-  button('viewer-next').addEventListener('click', () => show(print + 1));
-  button('viewer-overlay').addEventListener('click', () => { press('viewer-overlay', !pressed('viewer-overlay')); picture(); });
+  if (viewer) {
+    large.addEventListener('load', () => {
+      if (!large.dataset.fitted) {
+        large.dataset.fitted = 'yes';
+        zoom = Math.min(1, canvas.clientWidth / large.naturalWidth, canvas.clientHeight / large.naturalHeight) || 1;
+      }
+      scale(zoom);
+    });
+    prints.forEach((one, index) => one.addEventListener('click', () => { delete large.dataset.fitted; show(index); }));
+    viewer.addEventListener('close', () => { large.removeAttribute('src'); if (prints[print]) prints[print].focus(); });
+    when('zoom-in', () => scale(zoom * 1.5));
+    when('zoom-out', () => scale(zoom / 1.5));
+    when('viewer-next', () => show(print + 1));
+    when('viewer-overlay', () => { press('viewer-overlay', !pressed('viewer-overlay')); picture(); });
+  }
 
   // Keys, which a person can turn off.
   const keys = event => {
     if (event.ctrlKey || event.altKey || event.metaKey || !document.getElementById('keys').checked) return;
     if (event.target.matches && event.target.matches('textarea, select, input:not([type=checkbox])')) return;
-    const act = viewer.open
+    const act = viewer && viewer.open
       ? {'+': 'zoom-in', '=': 'zoom-in', '-': 'zoom-out', 'o': 'viewer-overlay', 'n': 'viewer-next'}[event.key]
       : {'n': 'next', 'p': 'previous', 'o': 'overlay', 'b': 'personal'}[event.key];
-    if (act) { event.preventDefault(); button(act).click(); }
-    else if (viewer.open && event.target !== canvas && event.key === 'ArrowRight') show(print + 1);
-    else if (viewer.open && zoom * large.naturalWidth <= canvas.clientWidth && event.key === 'ArrowRight') show(print + 1);
-    else if (viewer.open && zoom * large.naturalWidth <= canvas.clientWidth && event.key === 'ArrowLeft') show(print - 1);
+    if (act && button(act)) { event.preventDefault(); button(act).click(); }
+    else if (viewer && viewer.open && event.target !== canvas && event.key === 'ArrowRight') show(print + 1);
+    else if (viewer && viewer.open && zoom * large.naturalWidth <= canvas.clientWidth && event.key === 'ArrowRight') show(print + 1);
+    else if (viewer && viewer.open && zoom * large.naturalWidth <= canvas.clientWidth && event.key === 'ArrowLeft') show(print - 1);
   };
   document.addEventListener('keydown', keys);
+  if (frame.contentDocument && frame.contentDocument.readyState === 'complete') prepare();
 })();
