@@ -239,6 +239,7 @@ public final class DeskServer implements AutoCloseable {
   private void refused(Refused refusal, Context request) {
     request.status(refusal.status());
     request.html(Markup.message(frame(), texts.of(refusal.key())));
+    Upload.cutOff(request);
   }
 
   /** Neither what failed nor any value of it is shown. */

@@ -8,6 +8,7 @@ import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Semaphore;
 import java.util.regex.Pattern;
+import org.eclipse.jetty.server.Request;
 import ridgeproof.desk.work.ExaminationQueue;
 import ridgeproof.desk.work.MemoryBudget;
 import ridgeproof.desk.work.Worklist;
@@ -19,6 +20,7 @@ final class Upload {
   private static final int MAX_AT_ONCE = 16;
   private static final int MAX_NAME = 200;
   private static final int CHUNK = 64 * 1024;
+  private static final String UNREAD = "unread";
 
   private final Worklist worklist;
   private final ExaminationQueue queue;
@@ -96,10 +98,27 @@ final class Upload {
     return refused(request, 413, problem);
   }
 
-  /** What is still on its way is not waited for. */
   private static Refused refused(Context request, int status, String key) {
     request.header("Connection", "close");
+    request.attribute(UNREAD, true);
     return new Refused(status, key);
+  }
+
+  /**
+   * Ends the connection of a request that was refused before all of it was read: else the server
+   * would read on for as long as something comes.
+   */
+  static void cutOff(Context request) {
+    if (request.attribute(UNREAD) == null) {
+      return;
+    }
+    try {
+      request.res().getOutputStream().write(request.resultInputStream().readAllBytes());
+      request.res().flushBuffer();
+    } catch (IOException e) {
+      // Whoever sends so much need not hear why.
+    }
+    Request.getBaseRequest(request.req()).getHttpChannel().getEndPoint().close();
   }
 
   /** The name alone: what stands before it could tell of a person, and is no path here. */
