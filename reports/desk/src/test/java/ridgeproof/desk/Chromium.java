@@ -102,7 +102,8 @@ final class Chromium implements AutoCloseable {
   /** Lets the browser in and waits for the list. */
   void enter(String address) {
     open(address);
-    until("return document.getElementById('rows') !== null");
+    until(
+        "return document.getElementById('rows') !== null && document.readyState === 'complete'");
   }
 
   void go(String address) {

@@ -112,6 +112,7 @@ class DeskBrowserTest {
     browser.until("return " + REPORT + ".body.textContent.includes(arguments[0])", name);
     browser.click("#personal");
     browser.until("return !" + REPORT + ".body.textContent.includes(arguments[0])", name);
+    browser.evaluate("scrollTo(0, 0)");
     browser.click(".prints-large summary");
     browser.click(".print");
     browser.until("return document.getElementById('large').naturalWidth > 200");

@@ -13,8 +13,17 @@ public final class Markup {
 
   private Markup() {}
 
-  public static String desk(Frame frame, List<Row> rows, long since, boolean watched) {
-    return filled(output -> JtedeskGenerated.render(output, null, frame, rows, since, watched));
+  /**
+   * The list.
+   *
+   * @param since number of the latest change in it
+   * @param watched whether a folder is watched
+   * @param most bytes of one file
+   */
+  public static String desk(
+      Frame frame, List<Row> rows, long since, boolean watched, long most) {
+    return filled(
+        output -> JtedeskGenerated.render(output, null, frame, rows, since, watched, most));
   }
 
   /** One row, in one line. */

@@ -52,6 +52,7 @@ public final class DeskServer implements AutoCloseable {
   private final TicketPages tickets;
   private final StationShots shots;
   private final Watchman watchman;
+  private final RowStream stream;
   private final Javalin server;
   private final ScheduledExecutorService housekeeping =
       Executors.newSingleThreadScheduledExecutor(
@@ -80,6 +81,7 @@ public final class DeskServer implements AutoCloseable {
     this.tickets = new TicketPages(settings, files, frames, open);
     this.shots = new StationShots(settings.tables());
     this.server = Javalin.create(config -> configure(config, settings.port()));
+    this.stream = new RowStream(worklist, file -> Markup.row(frame(), rows.of(file)));
     GateLog log = new GateLog();
     routes(log);
     server.start();
@@ -139,7 +141,6 @@ public final class DeskServer implements AutoCloseable {
     server.get(base + "/alive", request -> request.status(204));
     server.get(base + "/assets/{name}", new Assets()::serve);
     server.get(base + "/", this::desk);
-    RowStream stream = new RowStream(worklist, file -> Markup.row(frame(), rows.of(file)));
     server.sse(base + "/events", stream::serve);
     server.post(base + "/files", new Upload(worklist, queue, settings.maxFileBytes())::take);
     server.post(base + "/forget", this::forget);
@@ -214,8 +215,9 @@ public final class DeskServer implements AutoCloseable {
   private void desk(Context request) {
     // The number first: what changes in between is sent again, and never missed.
     long since = worklist.changes();
+    long most = Math.min(settings.maxFileBytes(), worklist.budget().most());
     List<Row> shown = worklist.files().stream().map(rows::of).toList();
-    request.html(Markup.desk(frame(), reversed(shown), since, settings.watch().isPresent()));
+    request.html(Markup.desk(frame(), reversed(shown), since, settings.watch().isPresent(), most));
   }
 
   private static List<Row> reversed(List<Row> rows) {
@@ -252,6 +254,7 @@ public final class DeskServer implements AutoCloseable {
   public void close() {
     worklist.close();
     queue.close();
+    stream.awaitEnd();
     watchman.close();
     housekeeping.shutdownNow();
     forgetWhatWasMade();

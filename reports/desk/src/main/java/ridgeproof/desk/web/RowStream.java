@@ -3,6 +3,7 @@ package ridgeproof.desk.web;
 import io.javalin.http.sse.SseClient;
 import java.time.Duration;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import ridgeproof.desk.work.DeskFile;
 import ridgeproof.desk.work.Worklist;
@@ -12,6 +13,7 @@ final class RowStream {
 
   private static final int MAX_PAGES = 12;
   private static final Duration HEARTBEAT = Duration.ofSeconds(5);
+  private static final Duration FAREWELL = Duration.ofSeconds(3);
 
   private final Worklist worklist;
   private final Function<DeskFile, String> row;
@@ -36,6 +38,15 @@ final class RowStream {
     Thread thread = new Thread(() -> send(page, since), "desk-page");
     thread.setDaemon(true);
     thread.start();
+  }
+
+  /** Waits until every open page was told that the desk is closed, but not for one that is stuck. */
+  void awaitEnd() {
+    try {
+      pages.tryAcquire(MAX_PAGES, FAREWELL.toMillis(), TimeUnit.MILLISECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   /** A page that comes back says itself what it saw last. */

@@ -104,6 +104,7 @@
 
   // Sending files.
   const waiting = [];
+  const most = Number(document.body.dataset.most);
   let sending = 0;
 
   const newId = () => [...crypto.getRandomValues(new Uint8Array(8))]
@@ -184,7 +185,8 @@
     [...files].forEach(file => {
       const id = newId();
       placeholder(id, file);
-      waiting.push([id, file]);
+      if (file.size > most) refuse(id, desk.say('too-large'));
+      else waiting.push([id, file]);
     });
     summarize();
     next();
