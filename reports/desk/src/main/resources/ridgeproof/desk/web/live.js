@@ -18,7 +18,11 @@ const desk = (() => {
   });
 
   let gone = false;
+  let closed = false;
   const stopped = key => {
+    // A desk that said good-bye does not come back; what fails from now on fails for that reason.
+    if (closed) return;
+    closed = key === 'closed';
     const banner = document.getElementById('stopped');
     banner.hidden = key === null;
     banner.textContent = key === null ? '' : say(key);
