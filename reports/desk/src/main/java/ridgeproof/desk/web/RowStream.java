@@ -13,6 +13,10 @@ final class RowStream {
 
   private static final int MAX_PAGES = 12;
   private static final Duration HEARTBEAT = Duration.ofSeconds(5);
+
+  /** A browser passes over an event without data. */
+  private static final String SOMETHING = "yes";
+
   private static final Duration FAREWELL = Duration.ofSeconds(3);
 
   private final Worklist worklist;
@@ -63,7 +67,6 @@ final class RowStream {
   private void send(SseClient page, long since) {
     try {
       long seen = since;
-      page.sendEvent("open", "", null);
       while (!page.terminated() && worklist.await(seen, HEARTBEAT)) {
         page.sendComment("still here");
         long now = worklist.changes();
@@ -74,7 +77,7 @@ final class RowStream {
         seen = now;
       }
       if (!page.terminated()) {
-        page.sendEvent("closed", "", null);
+        page.sendEvent("closed", SOMETHING, null);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
