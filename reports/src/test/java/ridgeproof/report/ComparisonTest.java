@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.comparison.FindingChanges;
 import ridgeproof.examination.comparison.FingerChange;
 import ridgeproof.examination.comparison.IgnoredFields;
@@ -23,8 +22,11 @@ import ridgeproof.examination.comparison.PrintComparison;
 import ridgeproof.examination.comparison.RecordPair;
 import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.examination.comparison.ValueDifference;
+import ridgeproof.examination.facts.Depth;
 import ridgeproof.finding.Finding;
-import ridgeproof.ridges.FingerPosition;
+import ridgeproof.report.comparison.ComparisonJson;
+import ridgeproof.report.comparison.ComparisonText;
+import ridgeproof.spec.layout.FingerPosition;
 
 class ComparisonTest {
 

@@ -8,6 +8,32 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import ridgeproof.spec.consistency.AgreementTables;
+import ridgeproof.spec.consistency.CaptureOrigin;
+import ridgeproof.spec.consistency.IdentityField;
+import ridgeproof.spec.consistency.ImageRecordRow;
+import ridgeproof.spec.consistency.MissingFingerField;
+import ridgeproof.spec.descriptive.ParticularTables;
+import ridgeproof.spec.layout.Code;
+import ridgeproof.spec.layout.CodeTable;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.RecordLayout;
+import ridgeproof.spec.layout.RecordTypeRow;
+import ridgeproof.spec.limit.CompressionCeiling;
+import ridgeproof.spec.limit.ImageSizeLimit;
+import ridgeproof.spec.limit.MatchLikelihood;
+import ridgeproof.spec.limit.PixelLimits;
+import ridgeproof.spec.limit.ResolutionClass;
+import ridgeproof.spec.limit.RidgeLimit;
+import ridgeproof.spec.privacy.HarmlessTables;
+import ridgeproof.spec.rule.BureauMessage;
+import ridgeproof.spec.rule.RuleCatalogue;
+import ridgeproof.spec.rule.VendorCheck;
+import ridgeproof.spec.submission.SubmissionTables;
+import ridgeproof.spec.table.Lazy;
+import ridgeproof.spec.table.Source;
+import ridgeproof.spec.table.Table;
+import ridgeproof.spec.table.TableError;
 
 /**
  * The published layouts and codes. All but the catalogue and the lists of record types and code
@@ -47,6 +73,7 @@ public final class SpecTables {
   private final Lazy<List<Table.Row>> recordResolutions =
       new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
   private final Lazy<List<BureauMessage>> bureauMessages = new Lazy<>(this::readBureauMessages);
+  private final Lazy<List<VendorCheck>> vendorChecks = new Lazy<>(this::readVendorChecks);
   private final AgreementTables agreements = new AgreementTables();
   private final ParticularTables particulars = new ParticularTables();
   private final SubmissionTables submissions = new SubmissionTables();
@@ -334,6 +361,20 @@ public final class SpecTables {
   /** What bureaus say of transactions that they do not take, those with a code first. */
   public List<BureauMessage> bureauMessages() {
     return bureauMessages.get();
+  }
+
+  /** What the vendor of a station can check, by the rules that were met, the narrowest first. */
+  public List<VendorCheck> vendorChecks() {
+    return vendorChecks.get();
+  }
+
+  private List<VendorCheck> readVendorChecks() {
+    return Table.resource("rules/vendor-checks.csv").rows().stream()
+        .map(
+            row ->
+                new VendorCheck(
+                    row.parse("rules", catalogue::matching), row.required("check"), row.source()))
+        .toList();
   }
 
   private List<BureauMessage> readBureauMessages() {

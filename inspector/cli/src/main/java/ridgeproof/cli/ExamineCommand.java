@@ -10,18 +10,38 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import ridgeproof.cli.io.CommandFailure;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.io.InputFile;
+import ridgeproof.cli.io.InputPaths;
+import ridgeproof.cli.io.Inputs;
+import ridgeproof.cli.io.Progress;
+import ridgeproof.cli.option.DepthAndProfile;
+import ridgeproof.cli.option.FieldNumberConverter;
+import ridgeproof.cli.option.LimitOptions;
+import ridgeproof.cli.option.OutputOptions;
+import ridgeproof.cli.option.PdfOutput;
+import ridgeproof.cli.reporting.FailOn;
+import ridgeproof.cli.reporting.JoinedReports;
+import ridgeproof.cli.reporting.PageFolder;
+import ridgeproof.cli.reporting.ParallelExamination;
+import ridgeproof.cli.reporting.ReportAssembly;
+import ridgeproof.cli.reporting.ReportFormat;
+import ridgeproof.cli.reporting.ReportSink;
 import ridgeproof.examination.ControlNumbers;
-import ridgeproof.examination.ExaminationOptions;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.report.FolderSummary;
 import ridgeproof.report.NotExamined;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.report.summary.FolderSummary;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.rule.Severity;
 
 @Command(
     name = "examine",
@@ -34,15 +54,6 @@ import ridgeproof.spec.SpecTables;
 final class ExamineCommand implements Callable<Integer> {
 
   private static final int WIDTH = 80;
-
-  enum Format {
-    text,
-    json,
-    html,
-    csv,
-    sarif,
-    pdf
-  }
 
   @Parameters(
       paramLabel = "FILE",
@@ -59,7 +70,7 @@ final class ExamineCommand implements Callable<Integer> {
         "pdf as a document to file; json, csv or sarif for a program: json of several",
         "files is an array, csv has a row for each finding of all files"
       })
-  Format format;
+  ReportFormat format;
 
   @Mixin DepthAndProfile choices;
 
@@ -85,6 +96,18 @@ final class ExamineCommand implements Callable<Integer> {
       names = "--with-images",
       description = "html, pdf: show the images themselves, which are personal data")
   boolean withImages;
+
+  @Option(names = "--per-file", description = "csv: one row for each file instead of each finding")
+  boolean perFile;
+
+  @Option(
+      names = "--fail-on",
+      paramLabel = "LEVEL",
+      description = {
+        "exit status 0 unless a finding is at least this severe: BLOCKING, LIKELY, ADVICE or NOTE;",
+        "3 for an unreadable file in any case (default: by the verdict)"
+      })
+  Severity failOn;
 
   @Option(
       names = "--output-dir",
@@ -126,27 +149,34 @@ final class ExamineCommand implements Callable<Integer> {
     Examiner examiner = new Examiner(tables, limits.reading());
     Inputs inputs = InputPaths.expand(files, tables);
     List<Path> paths = inputs.files();
-    if (format == Format.html && outputFolder == null && paths.size() > 1) {
+    if (format == ReportFormat.html && outputFolder == null && paths.size() > 1) {
       throw CommandFailure.usage(
           "html is a page for one file; these are "
               + paths.size()
               + ": --output-dir DIR makes a page for each");
     }
-    pdf.check(format == Format.pdf, paths, output, console);
-    if (format == Format.pdf) {
+    pdf.check(format == ReportFormat.pdf, paths, output, console);
+    if (format == ReportFormat.pdf) {
       return writePdf(paths.get(0), examiner, options, tables);
     }
     int worst = ExitStatus.OK;
     try (ReportSink reports = sink(tables, inputs);
-        Progress progress = progress(paths.size())) {
+        Progress progress = Progress.of(console, "examine", paths.size());
+        ParallelExamination results =
+            new ParallelExamination(
+                paths,
+                path -> examine(path, examiner, options),
+                ParallelExamination.workers(paths.size()))) {
       for (Path path : paths) {
-        worst = Math.max(worst, examine(path, examiner, options, reports));
+        ParallelExamination.Result result = results.next();
+        progress.pause();
+        worst = Math.max(worst, report(path, result, reports));
         progress.step();
       }
       inputs.others().forEach(other -> reports.add(notExamined(other.path(), other.reason())));
       reports.end();
     }
-    if (!inputs.others().isEmpty() && format == Format.sarif) {
+    if (!inputs.others().isEmpty() && format == ReportFormat.sarif) {
       console.complain(inputs.others().size() + " of " + inputs.count() + " files: not examined");
     }
     return worst;
@@ -160,18 +190,25 @@ final class ExamineCommand implements Callable<Integer> {
     RenderOptions rendering = new RenderOptions(showPersonal, false, WIDTH);
     byte[] document = pdf.render(file.facts(), report, rendering, pixels(tables));
     output.write(document, console, List.of(path));
-    return ExitStatus.of(report.verdict());
+    return new FailOn(Optional.ofNullable(failOn)).status(report);
   }
 
   private void refuseWhatContradicts() {
-    if (outputFolder != null && format != Format.html) {
+    if (outputFolder != null && format != ReportFormat.html) {
       throw CommandFailure.usage("--output-dir is for pages: --format html");
     }
     if (outputFolder != null && output.output != null) {
       throw CommandFailure.usage("--output and --output-dir exclude each other");
     }
-    if (allFindings && !Set.of(Format.json, Format.csv, Format.sarif).contains(format)) {
+    if (allFindings
+        && !Set.of(ReportFormat.json, ReportFormat.csv, ReportFormat.sarif).contains(format)) {
       throw CommandFailure.usage("--all-findings is for --format json, csv or sarif");
+    }
+    if (perFile && format != ReportFormat.csv) {
+      throw CommandFailure.usage("--per-file is for --format csv");
+    }
+    if (perFile && allFindings) {
+      throw CommandFailure.usage("--per-file and --all-findings exclude each other");
     }
     if (outputFolder == null && !operatorFields.isEmpty()) {
       throw CommandFailure.usage("--operator-field is for the summary that --output-dir makes");
@@ -179,20 +216,29 @@ final class ExamineCommand implements Callable<Integer> {
   }
 
   /** One file that cannot be opened does not keep the others from being examined. */
-  private int examine(
-      Path path, Examiner examiner, ExaminationOptions options, ReportSink reports) {
-    InputFile file;
-    FindingsReport report;
+  private ParallelExamination.Result examine(
+      Path path, Examiner examiner, ExaminationOptions options) {
     try {
-      file = InputFile.open(path, limits.maxFileSize);
-      report = controlNumbers.check(file.facts().name(), examiner.examine(file.bytes(), options));
+      InputFile file = InputFile.open(path, limits.maxFileSize);
+      return new ParallelExamination.Result.Examined(file, examiner.examine(file.bytes(), options));
     } catch (CommandFailure failure) {
-      return unexamined(path, failure, reports);
-    } catch (OutOfMemoryError e) {
-      return unexamined(path, CommandFailure.outOfMemory(path.toString()), reports);
+      return new ParallelExamination.Result.Failed(failure);
     }
-    reports.add(file, report);
-    return ExitStatus.of(report.verdict());
+  }
+
+  /** In the order of the files, so that the second use of a control number is the later one. */
+  private int report(Path path, ParallelExamination.Result result, ReportSink reports) {
+    if (result instanceof ParallelExamination.Result.Examined examined) {
+      FindingsReport report =
+          controlNumbers.check(examined.file().facts().name(), examined.report());
+      try {
+        reports.add(examined.file(), report);
+      } catch (OutOfMemoryError e) {
+        return unexamined(path, CommandFailure.outOfMemory(path.toString()), reports);
+      }
+      return new FailOn(Optional.ofNullable(failOn)).status(report);
+    }
+    return unexamined(path, ((ParallelExamination.Result.Failed) result).failure(), reports);
   }
 
   private int unexamined(Path path, CommandFailure failure, ReportSink reports) {
@@ -222,13 +268,13 @@ final class ExamineCommand implements Callable<Integer> {
         output.open(console, paths),
         target ->
             ReportAssembly.of(
-                format, tables, rendering, pixels(tables), target.writer(), inputs.count() > 1));
-  }
-
-  /** Reports on the same terminal say themselves how far it is. */
-  private Progress progress(int steps) {
-    boolean reportsAreSeen = console.terminal() && output.output == null && outputFolder == null;
-    return reportsAreSeen ? new Progress.Silent() : Progress.of(console, "examine", steps);
+                format,
+                tables,
+                rendering,
+                pixels(tables),
+                target.writer(),
+                inputs.count() > 1,
+                perFile));
   }
 
   private Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels(SpecTables tables) {

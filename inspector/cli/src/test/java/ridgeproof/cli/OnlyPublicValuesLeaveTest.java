@@ -16,7 +16,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -27,27 +26,30 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import ridgeproof.examination.Depth;
-import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.io.Version;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.ImageExtraction;
 import ridgeproof.examination.comparison.IgnoredFields;
 import ridgeproof.examination.comparison.TransactionComparison;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.examination.safecopy.SafeCopies;
 import ridgeproof.examination.safecopy.SafeCopy;
 import ridgeproof.imagery.DecodingLimits;
-import ridgeproof.report.ComparisonHtml;
-import ridgeproof.report.ComparisonJson;
-import ridgeproof.report.ComparisonText;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.LayoutListing;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.Ticket;
+import ridgeproof.report.comparison.ComparisonHtml;
+import ridgeproof.report.comparison.ComparisonJson;
+import ridgeproof.report.comparison.ComparisonText;
+import ridgeproof.report.text.LayoutListing;
+import ridgeproof.report.ticket.Ticket;
+import ridgeproof.report.ticket.TicketRequest;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
-import ridgeproof.transaction.TransactionReader;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Whatever a file holds and however it is damaged, only what a row calls public is written. */
 class OnlyPublicValuesLeaveTest {
@@ -200,7 +202,7 @@ class OnlyPublicValuesLeaveTest {
     FindingsReport report = REPORTS.get(name);
     Ticket ticket =
         Ticket.of(
-            facts(name), report, Version.facts(), Optional.of(Instant.EPOCH), Optional.empty());
+            facts(name), report, Version.facts(), TicketRequest.standard().withTime(Instant.EPOCH));
     assertOnlyPublic(
         Map.of(
             "layout",

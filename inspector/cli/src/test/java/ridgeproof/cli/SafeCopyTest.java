@@ -20,20 +20,22 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import ridgeproof.cli.ToldStories.Told;
-import ridgeproof.examination.Depth;
-import ridgeproof.examination.ExaminationOptions;
-import ridgeproof.examination.ExaminedImage;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.io.InputFile;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.safecopy.FindingChange;
 import ridgeproof.examination.safecopy.SafeCopies;
 import ridgeproof.examination.safecopy.SafeCopy;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.rule.Severity;
 import ridgeproof.testing.ReferenceFiles;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.TransactionReader;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
+import ridgeproof.transaction.record.ByteSource;
 
 class SafeCopyTest {
 
@@ -144,12 +146,11 @@ class SafeCopyTest {
     }
     assertEquals(
         Map.of(
-            "RP-IMG-", Set.of("the image was replaced by a blank one"),
+            "RP-IMG-", Set.of("the image was replaced"),
             "RP-PTL-", Set.of("the value was replaced"),
-            "RP-RDG-", Set.of("the ridges went with the image, which was replaced by a blank one"),
-            "RP-SEQ-",
-                Set.of("the fingers went with the images, which were replaced by blank ones"),
-            "RP-TXN-", Set.of("the image was replaced by a blank one")),
+            "RP-RDG-", Set.of("the ridges were replaced with the image"),
+            "RP-SEQ-", Set.of("the fingers were replaced with the images"),
+            "RP-TXN-", Set.of("the image was replaced")),
         words);
   }
 

@@ -2,9 +2,9 @@ package ridgeproof.spec.agency;
 
 import java.util.List;
 import java.util.Map;
-import ridgeproof.spec.Severity;
-import ridgeproof.spec.Source;
 import ridgeproof.spec.SubmissionProfile.NeededPrint;
+import ridgeproof.spec.rule.Severity;
+import ridgeproof.spec.table.Source;
 
 /**
  * What one receiving agency asks for beyond the published documents.
@@ -13,6 +13,7 @@ import ridgeproof.spec.SubmissionProfile.NeededPrint;
  * @param prints those of the base and the agency's own
  * @param severities what the agency makes of a rule, by the id of the rule
  * @param releaseReasons for which a person may send a file that is held
+ * @param accepted deviations that the agency takes for a while
  * @param relaxed every rule that is laxer than published, by its severity or its limit
  */
 public record AgencyProfile(
@@ -24,6 +25,7 @@ public record AgencyProfile(
     Map<String, Severity> severities,
     AgencyLimits limits,
     List<String> releaseReasons,
+    List<AcceptedDeviation> accepted,
     List<RelaxedRule> relaxed) {
 
   /** The document that findings of a profile cite. */
@@ -34,6 +36,7 @@ public record AgencyProfile(
     fields = List.copyOf(fields);
     severities = Map.copyOf(severities);
     releaseReasons = List.copyOf(releaseReasons);
+    accepted = List.copyOf(accepted);
     relaxed = List.copyOf(relaxed);
   }
 

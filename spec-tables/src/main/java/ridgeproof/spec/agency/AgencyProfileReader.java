@@ -3,6 +3,8 @@ package ridgeproof.spec.agency;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.dataformat.toml.TomlMapper;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -14,18 +16,18 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import ridgeproof.spec.CompressionCeiling;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.Plausible;
-import ridgeproof.spec.Presence;
-import ridgeproof.spec.ResolutionClass;
-import ridgeproof.spec.RuleRow;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.SubmissionProfile;
 import ridgeproof.spec.SubmissionProfile.NeededPrint;
-import ridgeproof.spec.ValueRule;
 import ridgeproof.spec.agency.ProfileReading.Problem;
+import ridgeproof.spec.descriptive.Plausible;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.Presence;
+import ridgeproof.spec.layout.ValueRule;
+import ridgeproof.spec.limit.CompressionCeiling;
+import ridgeproof.spec.limit.ResolutionClass;
+import ridgeproof.spec.rule.RuleRow;
+import ridgeproof.spec.rule.Severity;
 
 /** Reads agency profiles, which {@code agency-profile.schema.json} describes. */
 public final class AgencyProfileReader {
@@ -103,6 +105,8 @@ public final class AgencyProfileReader {
     root.table("severities").ifPresent(table -> severities(table, severities));
     AgencyLimits limits = root.table("limits").map(this::limits).orElse(AgencyLimits.NONE);
     List<String> releaseReasons = root.texts("release_reasons");
+    List<AcceptedDeviation> accepted = new ArrayList<>();
+    root.tables("accepted").forEach(table -> accepted(table).ifPresent(accepted::add));
     root.rejectOthers();
     return new AgencyProfile(
         name,
@@ -113,6 +117,7 @@ public final class AgencyProfileReader {
         severities,
         limits,
         releaseReasons,
+        accepted,
         relaxed);
   }
 
@@ -196,6 +201,30 @@ public final class AgencyProfileReader {
         severities.put(id, severity.get());
         relaxed(id, rule.get().severity(), severity.get());
       }
+    }
+  }
+
+  private Optional<AcceptedDeviation> accepted(TomlTable table) {
+    Optional<String> rule = table.requiredText("rule");
+    if (rule.isPresent() && tables.catalogue().find(rule.get()).isEmpty()) {
+      table.atValue("rule", "no rule " + rule.get() + "; ridgeproof rules lists them");
+    }
+    Optional<String> station = table.text("station");
+    Optional<String> reason = table.requiredText("reason");
+    Optional<String> written = table.requiredText("last_day");
+    Optional<LocalDate> lastDay =
+        written.flatMap(text -> table.tried("last_day", text, AgencyProfileReader::day));
+    table.rejectOthers();
+    return rule.isPresent() && reason.isPresent() && lastDay.isPresent()
+        ? Optional.of(new AcceptedDeviation(rule.get(), station, reason.get(), lastDay.get()))
+        : Optional.empty();
+  }
+
+  private static LocalDate day(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeParseException e) {
+      throw new IllegalArgumentException("not a day such as 2026-12-31");
     }
   }
 

@@ -6,9 +6,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import ridgeproof.spec.BureauMessage;
-import ridgeproof.spec.Source.Knowledge;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.rule.BureauMessage;
+import ridgeproof.spec.table.Source.Knowledge;
 
 class MessagesAgreeWithPublishedListTest {
 

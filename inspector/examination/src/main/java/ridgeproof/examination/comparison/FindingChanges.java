@@ -14,7 +14,7 @@ import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.cause.Repetitions;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.rule.Severity;
 
 /**
  * How the findings went over from the first to the second. A problem is the same one where its rule

@@ -2,10 +2,10 @@ package ridgeproof.examination.comparison;
 
 import java.util.List;
 import java.util.Optional;
-import ridgeproof.examination.ExaminedImage;
+import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
-import ridgeproof.ridges.FingerAnalysis;
-import ridgeproof.spec.Severity;
+import ridgeproof.ridges.quality.FingerAnalysis;
+import ridgeproof.spec.rule.Severity;
 
 /**
  * One capture of a finger in a transaction.

@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.RidgeFacts;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.RidgeFacts;
 import ridgeproof.finding.Finding;
-import ridgeproof.ridges.FingerPosition;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.layout.FingerPosition;
+import ridgeproof.spec.rule.Severity;
 
 /**
  * A finger before and after, rolled or plain.

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.IdentityField;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.consistency.IdentityField;
+import ridgeproof.spec.layout.FieldNumber;
 
 /**
  * Prints and biographic data that do not go together: the files may be of two people.

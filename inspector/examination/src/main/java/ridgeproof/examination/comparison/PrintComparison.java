@@ -1,8 +1,8 @@
 package ridgeproof.examination.comparison;
 
 import java.util.Optional;
-import ridgeproof.ridges.FingerPosition;
-import ridgeproof.ridges.PrintAlignment;
+import ridgeproof.ridges.matching.PrintAlignment;
+import ridgeproof.spec.layout.FingerPosition;
 
 /**
  * Whether the print that each of two images has of a finger is of one finger.

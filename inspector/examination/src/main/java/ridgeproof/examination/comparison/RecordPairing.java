@@ -15,11 +15,11 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /**
  * Pairs the records of two transactions by what they show and hold, never by their numbers: images

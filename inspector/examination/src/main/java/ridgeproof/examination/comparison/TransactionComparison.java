@@ -2,11 +2,11 @@ package ridgeproof.examination.comparison;
 
 import java.util.List;
 import java.util.Optional;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.ImageExtraction;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /**
  * How a second transaction differs from a first.

@@ -11,9 +11,9 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import ridgeproof.spec.BureauMessage;
-import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.rule.BureauMessage;
 
 /** Explains what a bureau answered: first by the codes in it, then by its words. */
 public final class BureauMessages {

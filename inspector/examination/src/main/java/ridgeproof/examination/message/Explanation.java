@@ -2,8 +2,8 @@ package ridgeproof.examination.message;
 
 import java.util.List;
 import java.util.stream.Stream;
-import ridgeproof.spec.BureauMessage;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.rule.BureauMessage;
 
 /**
  * What is known of a message.

@@ -9,16 +9,16 @@ import java.util.OptionalInt;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.layout.FieldNumber;
 
 /** A finding that one of a file and its safe copy shows and the other does not. */
 public record FindingChange(Finding finding, Reason reason) {
 
   /** What it comes from. */
   public enum Reason {
-    IMAGE_REPLACED("the image was replaced by a blank one"),
-    RIDGES_REPLACED("the ridges went with the image, which was replaced by a blank one"),
-    FINGERS_REPLACED("the fingers went with the images, which were replaced by blank ones"),
+    IMAGE_REPLACED("the image was replaced"),
+    RIDGES_REPLACED("the ridges were replaced with the image"),
+    FINGERS_REPLACED("the fingers were replaced with the images"),
     FEATURES_REPLACED("the features were replaced"),
     VALUE_REPLACED("the value was replaced"),
     CONTENT_REPLACED("what it rests on was replaced");
