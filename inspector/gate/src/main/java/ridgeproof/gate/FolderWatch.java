@@ -54,8 +54,7 @@ public final class FolderWatch {
   public void look(BiConsumer<String, byte[]> taker) {
     try {
       for (Path file : files.list(folder)) {
-        Optional<Facts> facts =
-            Gate.isTemporary(name(file)) ? Optional.empty() : files.facts(file);
+        Optional<Facts> facts = Gate.isTemporary(name(file)) ? Optional.empty() : files.facts(file);
         if (facts.isPresent()
             && facts.get().bytes() <= maxFileBytes
             && !facts.get().equals(read.get(name(file)))

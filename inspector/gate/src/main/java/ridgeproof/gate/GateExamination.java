@@ -4,15 +4,15 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.function.Supplier;
-import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.Verdict;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.HtmlReport;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.SafeText;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.report.page.HtmlReport;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Examines what comes to a gate. A file that cannot be examined is never READY. */
 public final class GateExamination {

@@ -4,8 +4,8 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.Verdict;
+import ridgeproof.examination.facts.Depth;
 
 /**
  * One examination as the ledger keeps it.

@@ -102,8 +102,7 @@ final class Chromium implements AutoCloseable {
   /** Lets the browser in and waits for the list. */
   void enter(String address) {
     open(address);
-    until(
-        "return document.getElementById('rows') !== null && document.readyState === 'complete'");
+    until("return document.getElementById('rows') !== null && document.readyState === 'complete'");
   }
 
   void go(String address) {

@@ -82,8 +82,7 @@ class DeskAbuseTest {
   @Test
   void theCookieGoesToThisDeskAlone() throws IOException {
     String head = visitor.enter().head();
-    assertTrue(
-        head.contains("; Path=" + visitor.base() + "/; HttpOnly; SameSite=Strict"), head);
+    assertTrue(head.contains("; Path=" + visitor.base() + "/; HttpOnly; SameSite=Strict"), head);
   }
 
   @ParameterizedTest

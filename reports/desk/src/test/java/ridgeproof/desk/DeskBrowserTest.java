@@ -40,7 +40,8 @@ class DeskBrowserTest {
 
   private void drop(Chromium browser, String... stories) {
     browser.enter(desk.address());
-    Path[] files = List.of(stories).stream().map(name -> DeskRun.story(folder, name)).toArray(Path[]::new);
+    Path[] files =
+        List.of(stories).stream().map(name -> DeskRun.story(folder, name)).toArray(Path[]::new);
     browser.drop(files);
     untilExamined(browser, files.length);
   }
@@ -61,7 +62,8 @@ class DeskBrowserTest {
     drop(browser, READY, HOLD);
     assertEquals(
         List.of("HOLD", "READY"),
-        browser.texts("return [...document.querySelectorAll('#rows .stamp')].map(s => s.textContent)"));
+        browser.texts(
+            "return [...document.querySelectorAll('#rows .stamp')].map(s => s.textContent)"));
     assertEquals(
         "1 READY · 1 HOLD", browser.text("return document.getElementById('summary').textContent"));
     assertTrue(
@@ -101,11 +103,9 @@ class DeskBrowserTest {
     browser.screenshot("file", 1280, 1500);
     assertEquals(List.of(), browser.objections());
     browser.press("n");
-    browser.until(
-        "return document.getElementById('said').textContent.startsWith('Problem 1 of ')");
+    browser.until("return document.getElementById('said').textContent.startsWith('Problem 1 of ')");
     browser.press("o");
-    browser.until(
-        "return " + REPORT + ".querySelectorAll('[id^=\"show-\"]:checked').length > 0");
+    browser.until("return " + REPORT + ".querySelectorAll('[id^=\"show-\"]:checked').length > 0");
     String name = "SPECIMEN";
     assertFalse(browser.text("return " + REPORT + ".body.textContent").contains(name));
     browser.click("#personal");
@@ -157,7 +157,8 @@ class DeskBrowserTest {
     assertEquals(List.of(), browser.objections());
     browser.screenshot("ticket", 1280, 1500);
     browser.click("#copy");
-    browser.until("return !document.getElementById('ticket-text').textContent.includes('Safe copy')");
+    browser.until(
+        "return !document.getElementById('ticket-text').textContent.includes('Safe copy')");
     browser.click("#copy-text");
     browser.until("return document.getElementById('copied').textContent !== ''");
     String saved =
@@ -283,8 +284,7 @@ class DeskBrowserTest {
     assertEquals(List.of(), browser.objections());
     browser.screenshot("gate", 1280, 1000);
     browser.click("#gate form button");
-    browser.until(
-        "return document.getElementById('gate-said').textContent.startsWith('Released')");
+    browser.until("return document.getElementById('gate-said').textContent.startsWith('Released')");
     assertArrayEquals(
         DeskRun.story(HOLD), Files.readAllBytes(folder.resolve("ready").resolve(HOLD + ".an2")));
   }

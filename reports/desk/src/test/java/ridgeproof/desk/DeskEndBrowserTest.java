@@ -40,7 +40,8 @@ class DeskEndBrowserTest {
       browser.drop(card);
       browser.until("return document.querySelectorAll('#rows .row:not(.unsent)').length === 1");
       process.destroyForcibly().waitFor();
-      browser.until("return document.getElementById('stopped').textContent.includes('has stopped')");
+      browser.until(
+          "return document.getElementById('stopped').textContent.includes('has stopped')");
       assertTrue(browser.isTrue("return !document.getElementById('stopped').hidden"));
       browser.screenshot("killed", 1280, 900);
     } finally {

@@ -45,7 +45,8 @@ final class DeskMeasurement {
   public static void main(String[] arguments) throws IOException {
     Path folder = Files.createTempDirectory("desk-measurement");
     try (DeskRun desk = DeskRun.open();
-        Chromium browser = Chromium.start(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromedriver"))) {
+        Chromium browser =
+            Chromium.start(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromedriver"))) {
       browser.enter(desk.address());
       browser.evaluate(OBSERVE);
       for (int i = 0; i < CARDS; i++) {
@@ -85,7 +86,8 @@ final class DeskMeasurement {
     browser.until("return document.querySelectorAll('#rows .row').length === 200");
     double rows = decimal(browser, "return performance.now() - window.dropped");
     double slowest = 0;
-    while (!browser.isTrue("return document.querySelectorAll('#rows [data-state=examined]').length === 200")) {
+    while (!browser.isTrue(
+        "return document.querySelectorAll('#rows [data-state=examined]').length === 200")) {
       long start = System.nanoTime();
       browser.evaluate("return document.getElementById('summary').textContent");
       slowest = Math.max(slowest, (System.nanoTime() - start) / 1e6);

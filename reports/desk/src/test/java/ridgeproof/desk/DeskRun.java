@@ -12,13 +12,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
+import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.DemonstrationSet;
-import ridgeproof.corpus.scenario.People;
-import ridgeproof.corpus.scenario.TransactionComposer;
 import ridgeproof.desk.web.DeskSettings;
-import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
-import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.facts.ImageExtraction;
+import ridgeproof.examination.safecopy.SafeCopies;
 import ridgeproof.gate.Gate;
 import ridgeproof.gate.GateExamination;
 import ridgeproof.gate.GateFolders;
@@ -26,7 +27,7 @@ import ridgeproof.gate.GateSettings;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.report.ToolFacts;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.reader.ReadingLimits;
 
 /** A desk as the command line opens it, and files of the invented pilots' office to drop on it. */
 final class DeskRun implements AutoCloseable {
@@ -58,6 +59,7 @@ final class DeskRun implements AutoCloseable {
             TABLES,
             Optional.empty(),
             Optional.empty(),
+            () -> new SafeCopies(new Examiner(TABLES, ReadingLimits.standard()), options()),
             new ToolFacts("0.1", "17", "harbor"),
             Clock.systemUTC());
     try {

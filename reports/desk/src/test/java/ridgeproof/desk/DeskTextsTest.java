@@ -71,7 +71,12 @@ class DeskTextsTest {
         words.add(file.getFileName() + ": " + matcher.group());
       }
     }
-    words.removeIf(found -> found.contains("Ridgeproof") || found.contains("kbd") || found.endsWith(">Tab<") || found.endsWith(">Esc<"));
+    words.removeIf(
+        found ->
+            found.contains("Ridgeproof")
+                || found.contains("kbd")
+                || found.endsWith(">Tab<")
+                || found.endsWith(">Esc<"));
     assertEquals(Set.of(), words);
   }
 }

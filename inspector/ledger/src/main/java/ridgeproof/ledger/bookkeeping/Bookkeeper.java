@@ -18,14 +18,14 @@ import ridgeproof.ledger.EntryFinding;
 import ridgeproof.ledger.KeyedHash;
 import ridgeproof.ledger.Station;
 import ridgeproof.ledger.response.Responses;
-import ridgeproof.spec.Calendar;
-import ridgeproof.spec.CaptureOrigin;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.RuleRow;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.spec.consistency.CaptureOrigin;
+import ridgeproof.spec.layout.Calendar;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.rule.RuleRow;
 import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /** Makes entries of reports, and leaves out everything that tells of a person. */
 public final class Bookkeeper {

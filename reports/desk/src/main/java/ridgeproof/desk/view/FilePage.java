@@ -3,8 +3,8 @@ package ridgeproof.desk.view;
 import java.util.List;
 import java.util.OptionalInt;
 import ridgeproof.desk.work.Examined;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.report.SafeText;
 
 /**

@@ -20,8 +20,7 @@ public final class Markup {
    * @param watched whether a folder is watched
    * @param most bytes of one file
    */
-  public static String desk(
-      Frame frame, List<Row> rows, long since, boolean watched, long most) {
+  public static String desk(Frame frame, List<Row> rows, long since, boolean watched, long most) {
     return filled(
         output -> JtedeskGenerated.render(output, null, frame, rows, since, watched, most));
   }

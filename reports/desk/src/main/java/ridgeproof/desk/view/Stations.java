@@ -6,10 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.report.SafeText;
-import ridgeproof.spec.CaptureOrigin;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.FieldRow;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.spec.consistency.CaptureOrigin;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /**
  * Names the stations that captured the files: as the file does where the value is public, else by a

@@ -7,12 +7,12 @@ import ridgeproof.desk.view.PairOfFiles;
 import ridgeproof.desk.work.Examined;
 import ridgeproof.desk.work.Pairing;
 import ridgeproof.desk.work.Worklist;
-import ridgeproof.examination.ImageExtraction;
 import ridgeproof.examination.comparison.IgnoredFields;
 import ridgeproof.examination.comparison.TransactionComparison;
-import ridgeproof.report.ComparisonHtml;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.SafeText;
+import ridgeproof.report.comparison.ComparisonHtml;
 
 /** Two files side by side, and which two are worth it. */
 final class ComparePages {

@@ -73,8 +73,7 @@ public final class DeskServer implements AutoCloseable {
     this.stopped = stopped;
     this.worklist = new Worklist(settings.clock(), MemoryBudget.ofThisMachine());
     this.queue = new ExaminationQueue(worklist, settings.examiner(), settings.options());
-    this.frames =
-        new Frames(texts, access.base(), settings.gate().isPresent(), settings.keep());
+    this.frames = new Frames(texts, access.base(), settings.gate().isPresent(), settings.keep());
     OpenImages open = new OpenImages();
     this.files = new FilePages(worklist, settings.extraction(), frames, open);
     this.compared = new ComparePages(worklist, files, settings.extraction(), frames, open);

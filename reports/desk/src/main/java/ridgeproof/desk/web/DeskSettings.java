@@ -4,9 +4,10 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.Supplier;
-import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
-import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.facts.ImageExtraction;
+import ridgeproof.examination.safecopy.SafeCopies;
 import ridgeproof.gate.FolderWatch;
 import ridgeproof.gate.Gate;
 import ridgeproof.report.ToolFacts;
@@ -22,6 +23,7 @@ import ridgeproof.spec.SpecTables;
  * @param extraction decodes images within the same limits
  * @param watch a folder whose new files come to the desk
  * @param gate a gate whose held files the desk shows and releases
+ * @param safeCopies makes copies of files that strangers may have
  * @param tool what tickets say of the program
  */
 public record DeskSettings(
@@ -34,6 +36,7 @@ public record DeskSettings(
     SpecTables tables,
     Optional<FolderWatch> watch,
     Optional<Gate> gate,
+    Supplier<SafeCopies> safeCopies,
     ToolFacts tool,
     Clock clock) {
 
@@ -49,6 +52,7 @@ public record DeskSettings(
         tables,
         watch,
         Optional.of(other),
+        safeCopies,
         tool,
         clock);
   }
@@ -65,6 +69,7 @@ public record DeskSettings(
         tables,
         Optional.of(other),
         gate,
+        safeCopies,
         tool,
         clock);
   }
@@ -72,6 +77,17 @@ public record DeskSettings(
   /** The same desk that keeps files for another time. */
   public DeskSettings withKeep(Duration other) {
     return new DeskSettings(
-        port, other, maxFileBytes, examiner, options, extraction, tables, watch, gate, tool, clock);
+        port,
+        other,
+        maxFileBytes,
+        examiner,
+        options,
+        extraction,
+        tables,
+        watch,
+        gate,
+        safeCopies,
+        tool,
+        clock);
   }
 }

@@ -8,13 +8,13 @@ import ridgeproof.desk.work.DeskFile;
 import ridgeproof.desk.work.DeskFile.State;
 import ridgeproof.desk.work.Examined;
 import ridgeproof.desk.work.Worklist;
-import ridgeproof.examination.ExaminedImage;
-import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.codec.PngWriter;
-import ridgeproof.report.HtmlReport;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.RidgePicture;
+import ridgeproof.report.page.HtmlReport;
+import ridgeproof.report.picture.RidgePicture;
 
 /** One file: its page, the report in it, and its images. */
 final class FilePages {
@@ -27,8 +27,7 @@ final class FilePages {
   private final Frames frames;
   private final OpenImages open;
 
-  FilePages(
-      Worklist worklist, ImageExtraction extraction, Frames frames, OpenImages open) {
+  FilePages(Worklist worklist, ImageExtraction extraction, Frames frames, OpenImages open) {
     this.worklist = worklist;
     this.extraction = extraction;
     this.frames = frames;
@@ -51,8 +50,7 @@ final class FilePages {
   void page(Context request) {
     Examined examined = examined(request);
     boolean response = !RejectedPages.textsOf(examined.report()).isEmpty();
-    FilePage page =
-        FilePage.of(request.pathParam("id"), examined, response, frames.texts());
+    FilePage page = FilePage.of(request.pathParam("id"), examined, response, frames.texts());
     request.html(Markup.file(frames.of("files", page.name()), page));
   }
 

@@ -18,9 +18,9 @@ import ridgeproof.examination.message.BureauMessages;
 import ridgeproof.examination.message.Explanation;
 import ridgeproof.finding.Finding;
 import ridgeproof.report.SafeText;
-import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.Subfield;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.Subfield;
 
 /** What a bureau's message means, and whether it was to be foreseen. */
 final class RejectedPages {
@@ -70,9 +70,7 @@ final class RejectedPages {
     String text = typed.length() <= MAX_TEXT ? typed : typed.substring(0, MAX_TEXT);
     String id = Optional.ofNullable(request.formParam("file")).orElse("");
     Optional<Examined> examined =
-        id.isEmpty()
-            ? Optional.empty()
-            : worklist.use(id).flatMap(DeskFile::examined);
+        id.isEmpty() ? Optional.empty() : worklist.use(id).flatMap(DeskFile::examined);
     List<RejectionPage.Answer> answers = new ArrayList<>();
     text.lines()
         .filter(line -> !line.isBlank())
@@ -87,8 +85,7 @@ final class RejectedPages {
             .messages()
             .map(
                 message ->
-                    new RejectionPage.Meaning(
-                        message.title(), message.meaning(), message.remedy()))
+                    new RejectionPage.Meaning(message.title(), message.meaning(), message.remedy()))
             .toList();
     List<Finding> matches =
         examined.map(file -> matches(explanation, file.report())).orElse(List.of());

@@ -44,7 +44,9 @@ final class RowStream {
     thread.start();
   }
 
-  /** Waits until every open page was told that the desk is closed, but not for one that is stuck. */
+  /**
+   * Waits until every open page was told that the desk is closed, but not for one that is stuck.
+   */
   void awaitEnd() {
     try {
       pages.tryAcquire(MAX_PAGES, FAREWELL.toMillis(), TimeUnit.MILLISECONDS);

@@ -2,13 +2,12 @@ package ridgeproof.desk.web;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import ridgeproof.desk.work.Examined;
 import ridgeproof.desk.work.ExaminationQueue;
-import ridgeproof.examination.safecopy.SafeCopies;
+import ridgeproof.desk.work.Examined;
 import ridgeproof.examination.safecopy.SafeCopy;
-import ridgeproof.report.AttachedCopy;
 import ridgeproof.report.FileFacts;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.report.ticket.AttachedCopy;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Safe copies of the last few files for which somebody wrote a ticket: each takes a second. */
 final class SafeCopyCache {
@@ -37,8 +36,7 @@ final class SafeCopyCache {
   }
 
   private AttachedCopy make(Examined examined) {
-    SafeCopy copy =
-        new SafeCopies(settings.examiner(), settings.options().get()).of(examined.report());
+    SafeCopy copy = settings.safeCopies().get().of(examined.report());
     ByteSource bytes = copy.bytes();
     return new AttachedCopy(
         new FileFacts(NAME, bytes.length(), ExaminationQueue.sha256(bytes.toArray())), copy);

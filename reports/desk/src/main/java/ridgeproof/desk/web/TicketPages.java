@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -14,14 +13,15 @@ import ridgeproof.desk.view.Markup;
 import ridgeproof.desk.view.Texts;
 import ridgeproof.desk.view.TicketPage;
 import ridgeproof.desk.work.Examined;
-import ridgeproof.report.AttachedCopy;
-import ridgeproof.report.LayoutListing;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.SafeText;
-import ridgeproof.report.Ticket;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.report.text.LayoutListing;
+import ridgeproof.report.ticket.AttachedCopy;
+import ridgeproof.report.ticket.Ticket;
+import ridgeproof.report.ticket.TicketRequest;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.TransactionReader;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
 
 /** A ticket for the vendor or the help desk: shown first, then copied or saved. */
 final class TicketPages {
@@ -52,10 +52,12 @@ final class TicketPages {
     TicketPage page =
         new TicketPage(
             request.pathParam("id"),
-            text(examined, Optional.of(copy), ""),
+            text(examined, TicketRequest.standard().withCopy(copy), ""),
             copy.copy().bytes().length(),
             layout(copy, examined),
-            IntStream.rangeClosed(1, ABSENT).mapToObj(i -> texts.of("ticket.absent." + i)).toList());
+            IntStream.rangeClosed(1, ABSENT)
+                .mapToObj(i -> texts.of("ticket.absent." + i))
+                .toList());
     String title = texts.of("ticket.title", SafeText.of(examined.file().name()));
     request.html(Markup.ticket(frames.of("files", title), page));
   }
@@ -63,20 +65,20 @@ final class TicketPages {
   /** The text as it would leave, for the choices on the page. */
   void preview(Context request) throws InterruptedException {
     Examined examined = files.examined(request);
-    String text = text(examined, wanted(request, examined), note(request));
+    String text = text(examined, wanted(request, examined), typed(request, "note"));
     request.html(Markup.ticketText(frames.titled("files", "desk.title"), text));
   }
 
   void download(Context request) throws InterruptedException {
     Examined examined = files.examined(request);
-    Optional<AttachedCopy> copy = wanted(request, examined);
-    byte[] ticket = text(examined, copy, note(request)).getBytes(StandardCharsets.UTF_8);
-    if (copy.isEmpty()) {
+    TicketRequest wanted = wanted(request, examined);
+    byte[] ticket = text(examined, wanted, typed(request, "note")).getBytes(StandardCharsets.UTF_8);
+    if (wanted.copy().isEmpty()) {
       Headers.download(request, "text/plain; charset=utf-8", "ridgeproof-ticket.txt");
       request.result(ticket);
     } else {
       Headers.download(request, "application/zip", "ridgeproof-ticket.zip");
-      request.result(zip(ticket, copy.get().copy().bytes().toArray()));
+      request.result(zip(ticket, wanted.copy().get().copy().bytes().toArray()));
     }
   }
 
@@ -96,11 +98,16 @@ final class TicketPages {
     return bytes.toByteArray();
   }
 
-  private Optional<AttachedCopy> wanted(Context request, Examined examined)
-      throws InterruptedException {
-    return request.formParam("copy") == null
-        ? Optional.empty()
-        : Optional.of(copy(request, examined));
+  private TicketRequest wanted(Context request, Examined examined) throws InterruptedException {
+    TicketRequest wanted = TicketRequest.standard();
+    if (request.formParam("copy") != null) {
+      wanted = wanted.withCopy(copy(request, examined));
+    }
+    String message = typed(request, "message");
+    if (!message.isEmpty()) {
+      wanted = wanted.withMessage(message);
+    }
+    return request.formParam("control") == null ? wanted : wanted.withControlNumber();
   }
 
   private AttachedCopy copy(Context request, Examined examined) throws InterruptedException {
@@ -108,16 +115,14 @@ final class TicketPages {
     return open.use(() -> copies.of(id, examined));
   }
 
-  private static String note(Context request) {
-    String note = request.formParam("note");
-    String typed = note == null ? "" : note.strip().replace("\r\n", "\n");
-    return typed.length() <= MAX_NOTE ? typed : typed.substring(0, MAX_NOTE);
+  private static String typed(Context request, String field) {
+    String value = request.formParam(field);
+    String text = value == null ? "" : value.strip().replace("\r\n", "\n");
+    return text.length() <= MAX_NOTE ? text : text.substring(0, MAX_NOTE);
   }
 
-  private String text(Examined examined, Optional<AttachedCopy> copy, String note) {
-    String ticket =
-        Ticket.of(examined.file(), examined.report(), settings.tool(), Optional.empty(), copy)
-            .asText();
+  private String text(Examined examined, TicketRequest wanted, String note) {
+    String ticket = Ticket.of(examined.file(), examined.report(), settings.tool(), wanted).asText();
     if (note.isEmpty()) {
       return ticket;
     }
@@ -133,8 +138,7 @@ final class TicketPages {
     Transaction transaction =
         new TransactionReader(examined.report().tables(), ReadingLimits.standard())
             .read(copy.copy().bytes());
-    return LayoutListing.render(
-        copy.file(), transaction, examined.report().tables(), SHOWN);
+    return LayoutListing.render(copy.file(), transaction, examined.report().tables(), SHOWN);
   }
 
   void forget() {

@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.desk.work.DeskFile.State;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.ridges.FingerMeasures;
-import ridgeproof.ridges.FingerPosition;
-import ridgeproof.ridges.Minutiae;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.ridges.matching.Minutiae;
+import ridgeproof.ridges.quality.FingerMeasures;
+import ridgeproof.spec.layout.FingerPosition;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /**
  * Finds files of which one may be the other once more: with the same control number, or whose
@@ -98,8 +98,7 @@ public final class Pairing {
     return both.size() == FINGERS
         && both.stream()
             .allMatch(
-                finger ->
-                    right.get(finger).similarities(List.of(left.get(finger)))[0] >= least);
+                finger -> right.get(finger).similarities(List.of(left.get(finger)))[0] >= least);
   }
 
   private static Map<FingerPosition, Minutiae> prints(FindingsReport report) {

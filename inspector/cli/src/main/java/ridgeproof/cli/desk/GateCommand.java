@@ -1,4 +1,4 @@
-package ridgeproof.cli;
+package ridgeproof.cli.desk;
 
 import java.util.List;
 import java.util.Locale;
@@ -9,8 +9,13 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.cli.io.CommandFailure;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.option.DepthAndProfile;
+import ridgeproof.cli.option.LimitOptions;
 import ridgeproof.examination.Examiner;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.gate.Gate;
 import ridgeproof.gate.GateExamination;
 import ridgeproof.gate.GateFailure;
@@ -30,8 +35,11 @@ import ridgeproof.spec.SpecTables;
       "taken when it has not changed for 3 seconds. What happened to each file is recorded in",
       ".gate/record.jsonl in the --hold folder."
     },
-    footer = {"", "Exit status with --once: 0 all files moved on, 2 a file was held, 74 a problem."})
-final class GateCommand implements Callable<Integer> {
+    footer = {
+      "",
+      "Exit status with --once: 0 all files moved on, 2 a file was held, 74 a problem."
+    })
+public final class GateCommand implements Callable<Integer> {
 
   private static final int HELD = 2;
 
@@ -51,7 +59,8 @@ final class GateCommand implements Callable<Integer> {
     this.console = console;
   }
 
-  static CommandLine commandLine(Console console) {
+  /** The command with its own command. */
+  public static CommandLine commandLine(Console console) {
     CommandLine line = new CommandLine(new GateCommand(console));
     line.addSubcommand(new GateReleaseCommand(console));
     return line;

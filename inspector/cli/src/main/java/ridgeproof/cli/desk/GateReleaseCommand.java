@@ -1,4 +1,4 @@
-package ridgeproof.cli;
+package ridgeproof.cli.desk;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -8,7 +8,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.cli.io.CommandFailure;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.option.NamedProfile;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.gate.GateFailure;
 import ridgeproof.gate.GateSettings;
 import ridgeproof.gate.HeldFile;
@@ -38,7 +42,7 @@ final class GateReleaseCommand implements Callable<Integer> {
       names = "--profile",
       paramLabel = "FILE",
       required = true,
-      description = "the agency's profile, such as examples/tidewater-pilots.toml")
+      description = "the agency's profile, such as docs/examples/tidewater-pilots.toml")
   Path profile;
 
   @Option(names = "--reason", paramLabel = "TEXT", description = "a reason from the agency's list")
@@ -56,8 +60,7 @@ final class GateReleaseCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ExaminationOptions options =
-        NamedProfile.applyTo(
-            ExaminationOptions.standard(), profile.toString(), SpecTables.open());
+        NamedProfile.applyTo(ExaminationOptions.standard(), profile.toString(), SpecTables.open());
     GateSettings settings = GateFolderOptions.settings(options, Integer.MAX_VALUE);
     try {
       HeldFiles held = HeldFiles.in(folders.folders(), settings);
@@ -88,7 +91,6 @@ final class GateReleaseCommand implements Callable<Integer> {
     if (held.isEmpty()) {
       console.print("no files are held");
     }
-    held.forEach(
-        file -> console.print(file.verdict() + "  " + SafeText.of(file.entry())));
+    held.forEach(file -> console.print(file.verdict() + "  " + SafeText.of(file.entry())));
   }
 }

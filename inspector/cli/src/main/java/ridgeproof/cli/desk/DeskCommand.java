@@ -1,4 +1,4 @@
-package ridgeproof.cli;
+package ridgeproof.cli.desk;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -11,11 +11,20 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import ridgeproof.cli.drawing.SyntheticPrints;
+import ridgeproof.cli.io.CommandFailure;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.io.Version;
+import ridgeproof.cli.option.DepthAndProfile;
+import ridgeproof.cli.option.LimitOptions;
+import ridgeproof.cli.option.PositiveConverter;
 import ridgeproof.desk.Desk;
 import ridgeproof.desk.web.DeskSettings;
-import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
-import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.facts.ImageExtraction;
+import ridgeproof.examination.safecopy.SafeCopies;
 import ridgeproof.gate.FolderWatch;
 import ridgeproof.gate.Gate;
 import ridgeproof.gate.GateExamination;
@@ -31,7 +40,7 @@ import ridgeproof.spec.SpecTables;
       "to disk unless you save it."
     },
     footer = {"", "Exit status: 0 when the desk is closed."})
-final class DeskCommand implements Callable<Integer> {
+public final class DeskCommand implements Callable<Integer> {
 
   @Option(
       names = "--port",
@@ -66,7 +75,7 @@ final class DeskCommand implements Callable<Integer> {
 
   private final Console console;
 
-  DeskCommand(Console console) {
+  public DeskCommand(Console console) {
     this.console = console;
   }
 
@@ -100,33 +109,34 @@ final class DeskCommand implements Callable<Integer> {
   private DeskSettings settings(SpecTables tables) {
     // Asked for each file: the day changes while the desk is open, and a profile may be corrected.
     Supplier<ExaminationOptions> options = () -> choices.options(limits, tables).withPlaten(true);
+    Examiner examiner = new Examiner(tables, limits.reading());
     return new DeskSettings(
         port,
         Duration.ofMinutes(keepMinutes),
         limits.maxFileSize,
-        new Examiner(tables, limits.reading()),
+        examiner,
         options,
         new ImageExtraction(tables, limits.decoding()),
         tables,
         watch(),
-        gate(tables, options),
+        gate(examiner, options),
+        () -> new SafeCopies(examiner, options.get(), new SyntheticPrints()),
         Version.facts(),
         Clock.systemUTC());
   }
 
   private Optional<FolderWatch> watch() {
     return Optional.ofNullable(watched)
-        .map(
-            folder -> new FolderWatch(folder, GateFolderOptions.SETTLE, limits.maxFileSize));
+        .map(folder -> new FolderWatch(folder, GateFolderOptions.SETTLE, limits.maxFileSize));
   }
 
-  private Optional<Gate> gate(SpecTables tables, Supplier<ExaminationOptions> options) {
+  private Optional<Gate> gate(Examiner examiner, Supplier<ExaminationOptions> options) {
     return Optional.ofNullable(gateFolders)
         .map(
             given ->
                 Gate.open(
                     given.folders(),
-                    new GateExamination(new Examiner(tables, limits.reading()), options),
+                    new GateExamination(examiner, options),
                     GateFolderOptions.settings(options.get(), limits.maxFileSize)));
   }
 

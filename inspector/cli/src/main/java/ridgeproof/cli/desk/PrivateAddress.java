@@ -1,4 +1,4 @@
-package ridgeproof.cli;
+package ridgeproof.cli.desk;
 
 import java.io.Closeable;
 import java.io.IOException;

@@ -1,11 +1,11 @@
-package ridgeproof.cli;
+package ridgeproof.cli.desk;
 
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 import picocli.CommandLine.Option;
-import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.gate.GateFolders;
 import ridgeproof.gate.GateSettings;
 import ridgeproof.spec.agency.AgencyProfile;
@@ -43,8 +43,7 @@ final class GateFolderOptions {
 
   /** With the reasons of the agency whose profile was named. */
   static GateSettings settings(ExaminationOptions options, long maxFileSize) {
-    List<String> reasons =
-        options.agency().map(AgencyProfile::releaseReasons).orElse(List.of());
+    List<String> reasons = options.agency().map(AgencyProfile::releaseReasons).orElse(List.of());
     return new GateSettings(
         SETTLE, Math.min(maxFileSize, Integer.MAX_VALUE - 8L), reasons, Clock.systemUTC());
   }
