@@ -7,6 +7,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import ridgeproof.cli.desk.DeskCommand;
+import ridgeproof.cli.desk.GateCommand;
 import ridgeproof.cli.io.CommandFailure;
 import ridgeproof.cli.io.Console;
 import ridgeproof.cli.io.ExitStatus;
@@ -50,6 +52,8 @@ public final class RidgeproofCommand implements Runnable {
     line.addSubcommand(new CodesCommand(console));
     line.addSubcommand(new DemoCommand(console));
     line.addSubcommand(new CompletionCommand(console));
+    line.addSubcommand(new DeskCommand(console));
+    line.addSubcommand(GateCommand.commandLine(console));
     line.getSubcommands().values().forEach(RidgeproofCommand::addHelp);
     CommandLine help = new CommandLine(new CommandLine.HelpCommand());
     help.getCommandSpec().usageMessage().description("Explains a command.");
@@ -98,6 +102,7 @@ public final class RidgeproofCommand implements Runnable {
                 .usageHelp(true)
                 .description("show this help")
                 .build());
+    command.getSubcommands().values().forEach(RidgeproofCommand::addHelp);
   }
 
   /** Too little memory is a condition of the machine, and no defect and no verdict on a file. */

@@ -46,22 +46,44 @@ class ArchitectureTest {
         .definedBy("ridgeproof.report..")
         .layer("corpus")
         .definedBy("ridgeproof.corpus..")
+        .layer("ledger")
+        .definedBy("ridgeproof.ledger..")
+        .layer("gate")
+        .definedBy("ridgeproof.gate..")
+        .layer("desk")
+        .definedBy("ridgeproof.desk..")
         .layer("cli")
         .definedBy("ridgeproof.cli..")
         .whereLayer("cli")
         .mayNotBeAccessedByAnyLayer()
-        .whereLayer("report")
+        .whereLayer("desk")
         .mayOnlyBeAccessedByLayers("cli")
+        .whereLayer("gate")
+        .mayOnlyBeAccessedByLayers("desk", "cli")
+        .whereLayer("ledger")
+        .mayOnlyBeAccessedByLayers("desk", "cli")
+        .whereLayer("report")
+        .mayOnlyBeAccessedByLayers("ledger", "gate", "desk", "cli")
         .whereLayer("examination")
-        .mayOnlyBeAccessedByLayers("report", "cli")
+        .mayOnlyBeAccessedByLayers("report", "ledger", "gate", "desk", "cli")
         .whereLayer("ridges")
-        .mayOnlyBeAccessedByLayers("examination", "report", "cli")
+        .mayOnlyBeAccessedByLayers("examination", "report", "ledger", "desk", "cli")
         .whereLayer("corpus")
         .mayOnlyBeAccessedByLayers("cli")
         .whereLayer("imagery")
-        .mayOnlyBeAccessedByLayers("ridges", "examination", "report", "corpus", "cli")
+        .mayOnlyBeAccessedByLayers(
+            "ridges", "examination", "report", "ledger", "desk", "corpus", "cli")
         .whereLayer("transaction")
-        .mayOnlyBeAccessedByLayers("imagery", "ridges", "examination", "report", "corpus", "cli")
+        .mayOnlyBeAccessedByLayers(
+            "imagery",
+            "ridges",
+            "examination",
+            "report",
+            "ledger",
+            "gate",
+            "desk",
+            "corpus",
+            "cli")
         .check(CLASSES);
   }
 
@@ -137,13 +159,18 @@ class ArchitectureTest {
 
   private static DescribedPredicate<JavaClass> areNoCommands() {
     return resideOutsideOfPackages(
-            "ridgeproof.cli..", "ridgeproof.testing..", "ridgeproof.corpus.batch..")
+            "ridgeproof.cli..",
+            "ridgeproof.gate..",
+            "ridgeproof.testing..",
+            "ridgeproof.corpus.batch..")
         .and(not(simpleName("SpecimenSheet")));
   }
 
   @Test
-  void nothingOpensANetworkConnection() {
+  void nothingButTheDeskOpensANetworkConnection() {
     noClasses()
+        .that()
+        .resideOutsideOfPackages("ridgeproof.desk.web..")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("java.net..", "javax.net..", "java.net.http..")

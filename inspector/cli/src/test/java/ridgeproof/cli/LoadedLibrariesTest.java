@@ -19,17 +19,21 @@ import ridgeproof.testing.ReferenceFiles;
 class LoadedLibrariesTest {
 
   private static final Map<String, String> LIBRARIES =
-      Map.of(
-          "org.jnbis.", "jnbis",
-          "jj2000.", "jj2000",
-          "com.github.jaiimageio.", "jai-imageio",
-          "com.twelvemonkeys.", "imageio-jpeg",
-          "javax.imageio.", "Image I/O",
-          "org.apache.pdfbox.", "pdfbox",
-          "org.apache.fontbox.", "fontbox",
-          "com.openhtmltopdf.", "openhtmltopdf",
-          "me.tongfei.", "progressbar",
-          "org.jline.", "jline");
+      Map.ofEntries(
+          Map.entry("org.jnbis.", "jnbis"),
+          Map.entry("jj2000.", "jj2000"),
+          Map.entry("com.github.jaiimageio.", "jai-imageio"),
+          Map.entry("com.twelvemonkeys.", "imageio-jpeg"),
+          Map.entry("javax.imageio.", "Image I/O"),
+          Map.entry("org.apache.pdfbox.", "pdfbox"),
+          Map.entry("org.apache.fontbox.", "fontbox"),
+          Map.entry("com.openhtmltopdf.", "openhtmltopdf"),
+          Map.entry("me.tongfei.", "progressbar"),
+          Map.entry("org.jline.", "jline"),
+          Map.entry("io.javalin.", "javalin"),
+          Map.entry("org.eclipse.jetty.", "jetty"),
+          Map.entry("kotlin.", "kotlin"),
+          Map.entry("ridgeproof.desk.", "desk"));
 
   private static Set<String> loadedBy(String... arguments)
       throws IOException, InterruptedException {

@@ -12,6 +12,7 @@ import ridgeproof.spec.table.Source;
  * @param hasBase whether a submission is named whose prints are needed; else the file implies it
  * @param prints those of the base and the agency's own
  * @param severities what the agency makes of a rule, by the id of the rule
+ * @param releaseReasons for which a person may send a file that is held
  * @param accepted deviations that the agency takes for a while
  * @param relaxed every rule that is laxer than published, by its severity or its limit
  */
@@ -23,6 +24,7 @@ public record AgencyProfile(
     List<AgencyField> fields,
     Map<String, Severity> severities,
     AgencyLimits limits,
+    List<String> releaseReasons,
     List<AcceptedDeviation> accepted,
     List<RelaxedRule> relaxed) {
 
@@ -33,6 +35,7 @@ public record AgencyProfile(
     prints = List.copyOf(prints);
     fields = List.copyOf(fields);
     severities = Map.copyOf(severities);
+    releaseReasons = List.copyOf(releaseReasons);
     accepted = List.copyOf(accepted);
     relaxed = List.copyOf(relaxed);
   }

@@ -104,6 +104,7 @@ public final class AgencyProfileReader {
     Map<String, Severity> severities = new LinkedHashMap<>();
     root.table("severities").ifPresent(table -> severities(table, severities));
     AgencyLimits limits = root.table("limits").map(this::limits).orElse(AgencyLimits.NONE);
+    List<String> releaseReasons = root.texts("release_reasons");
     List<AcceptedDeviation> accepted = new ArrayList<>();
     root.tables("accepted").forEach(table -> accepted(table).ifPresent(accepted::add));
     root.rejectOthers();
@@ -115,6 +116,7 @@ public final class AgencyProfileReader {
         List.copyOf(fields.values()),
         severities,
         limits,
+        releaseReasons,
         accepted,
         relaxed);
   }

@@ -100,6 +100,23 @@ final class TomlTable {
     return value.map(JsonNode::booleanValue).orElse(false);
   }
 
+  List<String> texts(String key) {
+    List<String> texts = new ArrayList<>();
+    Optional<JsonNode> value = value(key);
+    if (value.isPresent()) {
+      boolean sound = value.get().isArray();
+      for (JsonNode element : value.get()) {
+        sound &= element.isTextual() && !element.textValue().isBlank();
+        texts.add(element.asText());
+      }
+      if (!sound) {
+        atValue(key, key + " has to be a list of texts in quotes");
+        return List.of();
+      }
+    }
+    return texts;
+  }
+
   List<Integer> integers(String key, int least, int most) {
     List<Integer> numbers = new ArrayList<>();
     Optional<JsonNode> value = value(key);

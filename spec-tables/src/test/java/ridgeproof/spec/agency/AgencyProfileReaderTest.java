@@ -75,6 +75,16 @@ class AgencyProfileReaderTest {
   }
 
   @Test
+  void theReasonsForReleasingAHeldFileAreAList() throws IOException {
+    String toml = HEAD + "release_reasons = [\"Finger injured\", \"Asked for\"]\n";
+    assertEquals(List.of("Finger injured", "Asked for"), usable(toml).releaseReasons());
+    assertTrue(satisfiesSchema(toml));
+    String wrong = HEAD + "release_reasons = [\"\"]\n";
+    assertEquals(
+        "release_reasons has to be a list of texts in quotes", firstProblem(wrong).message());
+  }
+
+  @Test
   void aNameAndATitleAreEnough() throws IOException {
     assertEquals(List.of(), usable(HEAD).prints());
     assertTrue(satisfiesSchema(HEAD));

@@ -5,7 +5,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Reads limits that are counted: whole numbers from 1. */
-final class PositiveConverter implements ITypeConverter<Integer> {
+public final class PositiveConverter implements ITypeConverter<Integer> {
 
   private static final Pattern NUMBER = Pattern.compile("0*[1-9][0-9]{0,8}");
 

@@ -15,6 +15,7 @@ import ridgeproof.spec.agency.AgencyProfile;
  * @param today the day of the examination, which no date of the file may follow
  * @param threads how many images are decoded at once, at least 1
  * @param secondDecoder whether WSQ images are decoded by another decoder too, and compared
+ * @param platen whether the platen beside the prints is measured
  */
 public record ExaminationOptions(
     Depth depth,
@@ -23,7 +24,8 @@ public record ExaminationOptions(
     LocalDate today,
     DecodingLimits imageLimits,
     int threads,
-    boolean secondDecoder) {
+    boolean secondDecoder,
+    boolean platen) {
 
   /** Everything there is, by what the file implies, by the day in UTC, over all cores. */
   public static ExaminationOptions standard() {
@@ -34,35 +36,43 @@ public record ExaminationOptions(
         LocalDate.now(Clock.systemUTC()),
         DecodingLimits.standard(),
         Runtime.getRuntime().availableProcessors(),
+        false,
         false);
   }
 
   public ExaminationOptions withDepth(Depth other) {
     return new ExaminationOptions(
-        other, profile, agency, today, imageLimits, threads, secondDecoder);
+        other, profile, agency, today, imageLimits, threads, secondDecoder, platen);
   }
 
   public ExaminationOptions withProfile(SubmissionProfile other) {
     return new ExaminationOptions(
-        depth, Optional.of(other), agency, today, imageLimits, threads, secondDecoder);
+        depth, Optional.of(other), agency, today, imageLimits, threads, secondDecoder, platen);
   }
 
   /** Holds the file to an agency's profile, and to its prints where it names any. */
   public ExaminationOptions withAgency(AgencyProfile other) {
     return new ExaminationOptions(
-        depth, profile, Optional.of(other), today, imageLimits, threads, secondDecoder);
+        depth, profile, Optional.of(other), today, imageLimits, threads, secondDecoder, platen);
   }
 
   public ExaminationOptions withToday(LocalDate other) {
     return new ExaminationOptions(
-        depth, profile, agency, other, imageLimits, threads, secondDecoder);
+        depth, profile, agency, other, imageLimits, threads, secondDecoder, platen);
   }
 
   public ExaminationOptions withImageLimits(DecodingLimits other) {
-    return new ExaminationOptions(depth, profile, agency, today, other, threads, secondDecoder);
+    return new ExaminationOptions(
+        depth, profile, agency, today, other, threads, secondDecoder, platen);
   }
 
   public ExaminationOptions withSecondDecoder(boolean wanted) {
-    return new ExaminationOptions(depth, profile, agency, today, imageLimits, threads, wanted);
+    return new ExaminationOptions(
+        depth, profile, agency, today, imageLimits, threads, wanted, platen);
+  }
+
+  public ExaminationOptions withPlaten(boolean wanted) {
+    return new ExaminationOptions(
+        depth, profile, agency, today, imageLimits, threads, secondDecoder, wanted);
   }
 }

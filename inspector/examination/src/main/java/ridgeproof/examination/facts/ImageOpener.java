@@ -11,11 +11,13 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import ridgeproof.imagery.Decoding;
+import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.codec.JnbisWsqCodec;
 import ridgeproof.imagery.header.ImageHeaders;
+import ridgeproof.imagery.platen.PlatenFacts;
 import ridgeproof.transaction.record.ByteSource;
 
 /** Reads the header and decodes the pixels of each image once, several images at a time. */
@@ -129,7 +131,8 @@ public final class ImageOpener {
     Optional<PixelFacts> pixels =
         decoding
             .image()
-            .map(ours -> PixelFacts.of(ours, frictionRidge, second(image, header, decoding)));
+            .map(ours -> PixelFacts.of(ours, frictionRidge, second(image, header, decoding)))
+            .map(facts -> withPlaten(facts, image, decoding.image().orElseThrow()));
     List<ImageDefect> defects = new ArrayList<>(decoding.defects());
     Optional<ImageDefect> blind = plan.ridgesRefusal().or(() -> budget.late(header));
     if (blind.isPresent() && pixels.isPresent() && sight.isPresent()) {
@@ -142,6 +145,12 @@ public final class ImageOpener {
                 facts ->
                     sight.flatMap(eyes -> eyes.look(image, decoding.image().orElseThrow(), facts)));
     return image.opened(header, pixels, List.copyOf(defects), ridges);
+  }
+
+  private PixelFacts withPlaten(PixelFacts facts, ExaminedImage image, GrayImage pixels) {
+    return options.platen() && image.layout().frictionRidge() && image.density().isPresent()
+        ? facts.withPlaten(PlatenFacts.of(pixels, image.density().get().meanPpi()))
+        : facts;
   }
 
   /**

@@ -6,6 +6,7 @@ import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.imagery.measure.GrayHistogram;
 import ridgeproof.imagery.measure.PrintFacts;
+import ridgeproof.imagery.platen.PlatenFacts;
 import ridgeproof.transaction.record.ByteSource;
 
 /**
@@ -20,6 +21,7 @@ import ridgeproof.transaction.record.ByteSource;
  * @param print what is measured of friction ridges; empty for other images
  * @param hidden the codestream that the pixels are, taken as bytes
  * @param second what another decoder made of the same codestream, where it was asked
+ * @param platen what is seen of the platen, where it was asked
  */
 public record PixelFacts(
     int width,
@@ -29,7 +31,8 @@ public record PixelFacts(
     int brightest,
     Optional<PrintFacts> print,
     Optional<ImageFormat> hidden,
-    Optional<SecondDecoding> second) {
+    Optional<SecondDecoding> second,
+    Optional<PlatenFacts> platen) {
 
   private static final int BILEVEL = 2;
 
@@ -51,7 +54,14 @@ public record PixelFacts(
         grays.quantile(1),
         print,
         hidden(image),
-        second);
+        second,
+        Optional.empty());
+  }
+
+  /** The same with what is seen of the platen. */
+  PixelFacts withPlaten(PlatenFacts seen) {
+    return new PixelFacts(
+        width, height, grayLevels, darkest, brightest, print, hidden, second, Optional.of(seen));
   }
 
   /**

@@ -29,6 +29,7 @@ class FileBudgetTest {
             SampleCard.TODAY,
             limits,
             threads,
+            false,
             false);
     return SampleCard.examine(SampleCard.rolled().bytes(), options);
   }

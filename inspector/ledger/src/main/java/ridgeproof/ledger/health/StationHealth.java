@@ -1,0 +1,96 @@
+package ridgeproof.ledger.health;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import ridgeproof.ledger.store.LedgerQueries;
+
+/**
+ * What is wrong with the stations of a ledger.
+ *
+ * @param findings the surest first
+ * @param people how many people of each station were looked at, by its name
+ * @param seasons the share of dry prints by station and season
+ */
+public record StationHealth(
+    List<HealthFinding> findings, Map<String, Integer> people, List<DrySeason> seasons) {
+
+  /** Probability that a report without any fault behind it has a finding, at most. */
+  public static final double ERROR_RATE = 0.01;
+
+  /**
+   * Every station is asked so many questions: six changes, spots, lines, encoder, scale, dryness.
+   */
+  private static final int QUESTIONS = 11;
+
+  private static final long MAX_DAYS_APART = 10;
+
+  public StationHealth {
+    findings = List.copyOf(findings);
+    seasons = List.copyOf(seasons);
+  }
+
+  /**
+   * Looks at the last people of each station.
+   *
+   * @param lastDay later visits are not looked at
+   */
+  public static StationHealth of(LedgerQueries queries, LocalDate lastDay) {
+    return of(Visits.load(queries, lastDay.toEpochDay()));
+  }
+
+  static StationHealth of(Visits visits) {
+    int stations = Math.max(1, visits.byStation().size());
+    double rate = ERROR_RATE / (stations * (QUESTIONS + 1));
+    List<HealthFinding> found = new ArrayList<>();
+    visits
+        .byStation()
+        .keySet()
+        .forEach(station -> found.addAll(new Marks(visits, station, rate).find()));
+    found.addAll(new Changes(visits, rate).find());
+    found.addAll(new Comparisons(visits, rate).find());
+    found.sort(Comparator.comparingDouble(HealthFinding::probability));
+    Map<String, Integer> people = new TreeMap<>();
+    visits
+        .byStation()
+        .forEach((station, all) -> people.merge(visits.nameOf(station), all.size(), Integer::sum));
+    return new StationHealth(gathered(found), people, DrySeason.of(visits));
+  }
+
+  /** Changes that come with a new encoder are one event with it. */
+  private static List<HealthFinding> gathered(List<HealthFinding> found) {
+    List<HealthFinding> events = new ArrayList<>();
+    List<HealthFinding> encoders =
+        found.stream().filter(finding -> finding.fault() == StationFault.ENCODER).toList();
+    for (HealthFinding finding : found) {
+      if (finding.fault() == StationFault.ENCODER) {
+        List<StationFault> others =
+            found.stream()
+                .filter(other -> isConsequence(other, finding))
+                .map(HealthFinding::fault)
+                .distinct()
+                .toList();
+        events.add(finding.explaining(others));
+      } else if (encoders.stream().noneMatch(encoder -> isConsequence(finding, encoder))) {
+        events.add(finding);
+      }
+    }
+    return events;
+  }
+
+  private static boolean isConsequence(HealthFinding other, HealthFinding encoder) {
+    boolean byEncoder =
+        switch (other.fault()) {
+          case COMPRESSION, CONTRAST, BACKGROUND, GHOST, SCALE -> true;
+          default -> false;
+        };
+    return byEncoder
+        && other.station().equals(encoder.station())
+        && other.since().isPresent()
+        && Math.abs(other.since().get().toEpochDay() - encoder.since().orElseThrow().toEpochDay())
+            <= MAX_DAYS_APART;
+  }
+}

@@ -1,0 +1,134 @@
+package ridgeproof.ledger.health;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import ridgeproof.ledger.PlatenNote;
+import ridgeproof.ledger.PrintMeasure;
+import ridgeproof.ledger.Station;
+import ridgeproof.ledger.store.LedgerQueries;
+
+/**
+ * The last people at each station.
+ *
+ * @param byStation in order of time
+ */
+record Visits(Map<Long, Station> stations, Map<Long, List<Visit>> byStation) {
+
+  /** People of each station that are looked at. */
+  static final int MAX_PEOPLE = 1000;
+
+  private static final int MEASURES_FROM = 7;
+
+  /** Of one entry, before its prints are known. */
+  private record Head(
+      long id, long day, long examined, long station, String operator, boolean ridges) {}
+
+  /** All visits up to and with a day. */
+  static Visits load(LedgerQueries queries, long lastDay) {
+    Map<Long, Station> stations = new HashMap<>();
+    queries.forEach(
+        "SELECT id, make, model, serial FROM station",
+        row ->
+            stations.put(
+                row.getLong(1), new Station(row.getString(2), row.getString(3), row.getString(4))));
+    Map<Long, List<Head>> heads = new TreeMap<>();
+    Map<String, Head> latest = new LinkedHashMap<>();
+    queries.forEach(
+        "SELECT id, day, examined, station, operator, depth, file_hash FROM entry"
+            + " WHERE outcome IS NULL AND prints > 0 AND day <= ?",
+        row -> {
+          String operator = row.getString(5);
+          // A file that was examined twice is one visit.
+          latest.put(
+              row.getString(7),
+              new Head(
+                  row.getLong(1),
+                  row.getLong(2),
+                  row.getLong(3),
+                  row.getLong(4),
+                  operator == null ? "" : operator,
+                  "RIDGES".equals(row.getString(6))));
+        },
+        lastDay);
+    latest
+        .values()
+        .forEach(head -> heads.computeIfAbsent(head.station(), s -> new ArrayList<>()).add(head));
+    Map<Long, List<Visit>> visits = new TreeMap<>();
+    heads.forEach((station, all) -> visits.put(station, load(queries, station, last(all))));
+    return new Visits(stations, visits);
+  }
+
+  private static List<Head> last(List<Head> heads) {
+    heads.sort(
+        Comparator.comparingLong(Head::day)
+            .thenComparingLong(Head::examined)
+            .thenComparingLong(Head::id));
+    return heads.subList(Math.max(0, heads.size() - MAX_PEOPLE), heads.size());
+  }
+
+  private static List<Visit> load(LedgerQueries queries, long station, List<Head> heads) {
+    Map<Long, List<Shot>> shots = new HashMap<>();
+    heads.forEach(head -> shots.put(head.id(), new ArrayList<>()));
+    String columns =
+        Stream.of(PrintMeasure.values())
+            .map(measure -> "p." + measure.column())
+            .collect(Collectors.joining(", "));
+    long first = heads.get(0).day();
+    queries.forEach(
+        "SELECT p.entry, p.record, p.position, p.rolled, p.encoder, p.platen, "
+            + columns
+            + " FROM print p JOIN entry e ON e.id = p.entry WHERE e.station = ? AND e.day >= ?",
+        row -> {
+          List<Shot> list = shots.get(row.getLong(1));
+          if (list != null) {
+            Map<PrintMeasure, Double> measures = new EnumMap<>(PrintMeasure.class);
+            for (PrintMeasure measure : PrintMeasure.values()) {
+              double value = row.getDouble(MEASURES_FROM + measure.ordinal());
+              if (!row.wasNull()) {
+                measures.put(measure, value);
+              }
+            }
+            list.add(
+                new Shot(
+                    row.getInt(3),
+                    row.getInt(4) != 0,
+                    row.getString(5),
+                    measures,
+                    Optional.ofNullable(row.getString(6)).map(PlatenNote::parse)));
+          }
+        },
+        station,
+        first);
+    Map<Long, Integer> dry = new HashMap<>();
+    queries.forEach(
+        "SELECT f.entry, COUNT(DISTINCT f.finger) FROM finding f JOIN entry e ON e.id = f.entry"
+            + " WHERE f.rule = 'RP-RDG-004' AND e.station = ? AND e.day >= ? GROUP BY f.entry",
+        row -> dry.put(row.getLong(1), row.getInt(2)),
+        station,
+        first);
+    return heads.stream()
+        .map(
+            head ->
+                new Visit(
+                    head.day(),
+                    station,
+                    head.operator(),
+                    head.ridges(),
+                    dry.getOrDefault(head.id(), 0),
+                    shots.get(head.id())))
+        .toList();
+  }
+
+  String nameOf(long station) {
+    return stations.getOrDefault(station, new Station("", "", "")).name();
+  }
+}

@@ -1,0 +1,25 @@
+package ridgeproof.ledger.report;
+
+import java.util.Optional;
+import ridgeproof.examination.Verdict;
+import ridgeproof.ledger.Outcome;
+
+/**
+ * A file of the ledger, as far as figures need it.
+ *
+ * @param day days since 1970-01-01
+ * @param control keyed hash of its control number, empty text without one
+ * @param refers keyed hash of the control number that a response answers
+ * @param outcome of a response
+ */
+record Attempt(
+    long id,
+    long day,
+    long examined,
+    String fileHash,
+    String control,
+    long station,
+    String operator,
+    Verdict verdict,
+    Optional<String> refers,
+    Optional<Outcome> outcome) {}

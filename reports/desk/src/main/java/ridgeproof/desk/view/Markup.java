@@ -1,0 +1,93 @@
+package ridgeproof.desk.view;
+
+import gg.jte.html.HtmlTemplateOutput;
+import gg.jte.html.OwaspHtmlTemplateOutput;
+import gg.jte.output.StringOutput;
+import java.util.List;
+import java.util.function.Consumer;
+import ridgeproof.gate.HeldFile;
+import ridgeproof.gate.Passage;
+
+/** Fills the templates, which escape every text for the place where it stands. */
+public final class Markup {
+
+  private Markup() {}
+
+  /**
+   * The list.
+   *
+   * @param since number of the latest change in it
+   * @param watched whether a folder is watched
+   * @param most bytes of one file
+   */
+  public static String desk(Frame frame, List<Row> rows, long since, boolean watched, long most) {
+    return filled(
+        output -> JtedeskGenerated.render(output, null, frame, rows, since, watched, most));
+  }
+
+  /** One row, in one line. */
+  public static String row(Frame frame, Row row) {
+    return filled(output -> JterowGenerated.render(output, null, frame, row)).replace('\n', ' ');
+  }
+
+  public static String file(Frame frame, FilePage file) {
+    return filled(output -> JtefileGenerated.render(output, null, frame, file));
+  }
+
+  public static String suggestions(Frame frame, List<PairOfFiles> pairs) {
+    return filled(output -> JtesuggestionsGenerated.render(output, null, frame, pairs));
+  }
+
+  public static String compare(Frame frame, String first, String second) {
+    return filled(output -> JtecompareGenerated.render(output, null, frame, first, second));
+  }
+
+  public static String ticket(Frame frame, TicketPage ticket) {
+    return filled(output -> JteticketGenerated.render(output, null, frame, ticket));
+  }
+
+  public static String ticketText(Frame frame, String text) {
+    return filled(output -> JtetickettextGenerated.render(output, null, frame, text));
+  }
+
+  public static String rejected(Frame frame, List<RejectionPage.Choice> files, String message) {
+    return filled(output -> JterejectedGenerated.render(output, null, frame, files, message));
+  }
+
+  public static String explained(Frame frame, List<RejectionPage.Answer> answers) {
+    return filled(output -> JteexplainedGenerated.render(output, null, frame, answers));
+  }
+
+  public static String gate(Frame frame, List<String> reasons) {
+    return filled(output -> JtegateGenerated.render(output, null, frame, reasons));
+  }
+
+  public static String gateList(
+      Frame frame, List<HeldFile> held, List<String> reasons, List<Passage> latest, String said) {
+    return filled(
+        output -> JtegatelistGenerated.render(output, null, frame, held, reasons, latest, said));
+  }
+
+  public static String shift(Frame frame, ShiftPage page) {
+    return filled(output -> JteshiftGenerated.render(output, null, frame, page));
+  }
+
+  public static String help(Frame frame) {
+    return filled(output -> JtehelpGenerated.render(output, null, frame));
+  }
+
+  public static String enter(Frame frame) {
+    return filled(output -> JteenterGenerated.render(output, null, frame));
+  }
+
+  /** A page with nothing but a message, for a browser that is not let in. */
+  public static String message(Frame frame, String message) {
+    return filled(output -> JtemessageGenerated.render(output, null, frame, message));
+  }
+
+  private static String filled(Consumer<HtmlTemplateOutput> template) {
+    StringOutput text = new StringOutput();
+    template.accept(new OwaspHtmlTemplateOutput(text));
+    return text.toString();
+  }
+}

@@ -1,0 +1,93 @@
+package ridgeproof.desk.web;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.function.Supplier;
+import ridgeproof.examination.Examiner;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.facts.ImageExtraction;
+import ridgeproof.examination.safecopy.SafeCopies;
+import ridgeproof.gate.FolderWatch;
+import ridgeproof.gate.Gate;
+import ridgeproof.report.ToolFacts;
+import ridgeproof.spec.SpecTables;
+
+/**
+ * How a desk works.
+ *
+ * @param port of the loopback address, 0 for any that is free
+ * @param keep how long a file is kept after somebody last looked at it
+ * @param maxFileBytes of one file
+ * @param options asked for each file
+ * @param extraction decodes images within the same limits
+ * @param watch a folder whose new files come to the desk
+ * @param gate a gate whose held files the desk shows and releases
+ * @param safeCopies makes copies of files that strangers may have
+ * @param tool what tickets say of the program
+ */
+public record DeskSettings(
+    int port,
+    Duration keep,
+    long maxFileBytes,
+    Examiner examiner,
+    Supplier<ExaminationOptions> options,
+    ImageExtraction extraction,
+    SpecTables tables,
+    Optional<FolderWatch> watch,
+    Optional<Gate> gate,
+    Supplier<SafeCopies> safeCopies,
+    ToolFacts tool,
+    Clock clock) {
+
+  /** The same desk over a gate. */
+  public DeskSettings withGate(Gate other) {
+    return new DeskSettings(
+        port,
+        keep,
+        maxFileBytes,
+        examiner,
+        options,
+        extraction,
+        tables,
+        watch,
+        Optional.of(other),
+        safeCopies,
+        tool,
+        clock);
+  }
+
+  /** The same desk that watches a folder. */
+  public DeskSettings withWatch(FolderWatch other) {
+    return new DeskSettings(
+        port,
+        keep,
+        maxFileBytes,
+        examiner,
+        options,
+        extraction,
+        tables,
+        Optional.of(other),
+        gate,
+        safeCopies,
+        tool,
+        clock);
+  }
+
+  /** The same desk that keeps files for another time. */
+  public DeskSettings withKeep(Duration other) {
+    return new DeskSettings(
+        port,
+        other,
+        maxFileBytes,
+        examiner,
+        options,
+        extraction,
+        tables,
+        watch,
+        gate,
+        safeCopies,
+        tool,
+        clock);
+  }
+}

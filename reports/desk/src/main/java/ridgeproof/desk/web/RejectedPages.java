@@ -1,0 +1,136 @@
+package ridgeproof.desk.web;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import ridgeproof.desk.view.Markup;
+import ridgeproof.desk.view.RejectionPage;
+import ridgeproof.desk.view.Texts;
+import ridgeproof.desk.work.DeskFile;
+import ridgeproof.desk.work.DeskFile.State;
+import ridgeproof.desk.work.Examined;
+import ridgeproof.desk.work.Worklist;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.message.BureauMessages;
+import ridgeproof.examination.message.Explanation;
+import ridgeproof.finding.Finding;
+import ridgeproof.report.SafeText;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.Subfield;
+
+/** What a bureau's message means, and whether it was to be foreseen. */
+final class RejectedPages {
+
+  private static final FieldNumber MESSAGE = new FieldNumber(2, 60);
+  private static final int MAX_TEXT = 10_000;
+  private static final int MAX_MATCHES = 8;
+
+  private final Worklist worklist;
+  private final FilePages files;
+  private final Frames frames;
+  private final BureauMessages messages;
+
+  RejectedPages(Worklist worklist, FilePages files, Frames frames, SpecTables tables) {
+    this.worklist = worklist;
+    this.files = files;
+    this.frames = frames;
+    this.messages = new BureauMessages(tables);
+  }
+
+  void page(Context request) {
+    List<RejectionPage.Choice> choices =
+        worklist.files().stream()
+            .filter(file -> file.state() == State.EXAMINED)
+            .map(file -> new RejectionPage.Choice(file.id(), SafeText.of(file.name())))
+            .toList();
+    String response = request.queryParam("response");
+    String text =
+        response == null ? "" : String.join("\n", textsOf(files.examined(response).report()));
+    request.html(
+        Markup.rejected(frames.titled("rejected", "rejected.title"), choices, SafeText.of(text)));
+  }
+
+  /** The messages in a response of a bureau (field 2.060). */
+  static List<String> textsOf(FindingsReport report) {
+    return report.transaction().recordsOfType(MESSAGE.recordType()).stream()
+        .flatMap(record -> record.field(MESSAGE).stream())
+        .flatMap(field -> field.subfields().stream())
+        .map((Subfield subfield) -> subfield.text(1))
+        .filter(text -> !text.isBlank())
+        .toList();
+  }
+
+  /** Explains the pasted text, as a part of the page. */
+  void explain(Context request) {
+    String typed = Optional.ofNullable(request.formParam("message")).orElse("").strip();
+    String text = typed.length() <= MAX_TEXT ? typed : typed.substring(0, MAX_TEXT);
+    String id = Optional.ofNullable(request.formParam("file")).orElse("");
+    Optional<Examined> examined =
+        id.isEmpty() ? Optional.empty() : worklist.use(id).flatMap(DeskFile::examined);
+    List<RejectionPage.Answer> answers = new ArrayList<>();
+    text.lines()
+        .filter(line -> !line.isBlank())
+        .forEach(line -> answers.add(answer(line.strip(), examined)));
+    request.html(Markup.explained(frames.titled("rejected", "rejected.title"), answers));
+  }
+
+  private RejectionPage.Answer answer(String line, Optional<Examined> examined) {
+    Explanation explanation = messages.explain(line);
+    List<RejectionPage.Meaning> meanings =
+        explanation
+            .messages()
+            .map(
+                message ->
+                    new RejectionPage.Meaning(message.title(), message.meaning(), message.remedy()))
+            .toList();
+    List<Finding> matches =
+        examined.map(file -> matches(explanation, file.report())).orElse(List.of());
+    return new RejectionPage.Answer(
+        SafeText.of(line),
+        meanings,
+        matches.stream().limit(MAX_MATCHES).map(RejectedPages::words).toList(),
+        conclusion(explanation, examined, matches));
+  }
+
+  private static List<Finding> matches(Explanation explanation, FindingsReport report) {
+    List<String> rules = explanation.rules();
+    List<Finding> inField =
+        report.findings().stream()
+            .filter(
+                finding ->
+                    finding.location().field().filter(explanation.fields()::contains).isPresent())
+            .toList();
+    return Stream.concat(
+            inField.stream(),
+            report.findings().stream().filter(finding -> rules.contains(finding.ruleId())))
+        .distinct()
+        .collect(Collectors.toList());
+  }
+
+  private static String words(Finding finding) {
+    return finding.severity().name()
+        + " "
+        + finding.ruleId()
+        + " "
+        + finding.rule().title()
+        + ". "
+        + SafeText.of(finding.remedy());
+  }
+
+  private String conclusion(
+      Explanation explanation, Optional<Examined> examined, List<Finding> matches) {
+    Texts texts = frames.texts();
+    if (examined.isEmpty()) {
+      return texts.of(explanation.isKnown() ? "rejected.nofile" : "rejected.unknown");
+    }
+    String name = SafeText.of(examined.get().file().name());
+    if (!matches.isEmpty()) {
+      return texts.of("rejected.found", name);
+    }
+    return texts.of(explanation.isKnown() ? "rejected.missed" : "rejected.unknown", name);
+  }
+}
