@@ -24,6 +24,7 @@ import ridgeproof.report.ToolFacts;
 import ridgeproof.report.Wording;
 import ridgeproof.report.ticket.Ticket.Line;
 import ridgeproof.report.ticket.Ticket.Section;
+import ridgeproof.report.words.Counted;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.rule.Severity;
 import ridgeproof.spec.table.Source;
