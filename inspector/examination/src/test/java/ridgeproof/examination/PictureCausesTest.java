@@ -125,7 +125,22 @@ class PictureCausesTest {
         found(prints -> prints.computeIfPresent(14, (position, image) -> Turn.HALF.of(image))));
   }
 
-  /** The right slap of this card matches its rolls in one finger alone, too few for any pose. */
+  /** The right slap of this card matches its rolls in one finger or two. */
+  @Test
+  void aSlapOfWhichHardlyAFingerMatchesTellsItsPoseAllTheSame() {
+    assertEquals(
+        Set.of("RP-SEQ-021"),
+        found(prints -> prints.computeIfPresent(13, (position, image) -> Turn.HALF.of(image))));
+    assertEquals(
+        Set.of("RP-SEQ-022"),
+        found(prints -> prints.computeIfPresent(13, (position, image) -> mirrored(image))));
+    assertEquals(
+        Set.of("RP-SEQ-025"),
+        found(
+            prints ->
+                prints.computeIfPresent(13, (position, image) -> Turn.QUARTER_RIGHT.of(image))));
+  }
+
   @Test
   void oneSlapMirrored() {
     assertEquals(

@@ -92,7 +92,7 @@ public final class RidgeImage {
     return SampleCard.rolledTagged().with(3, old -> thumb);
   }
 
-  static SampleCard withThumb(GrayImage image) {
+  public static SampleCard withThumb(GrayImage image) {
     return withThumb(record(1, image));
   }
 }

@@ -122,4 +122,31 @@ class PrintFactsTest {
     assertEquals(Optional.of(new ImageDifference(5, 0.5)), ImageDifference.between(one, other));
     assertEquals(Optional.empty(), ImageDifference.between(one, image(5, 20, (x, y) -> 100)));
   }
+
+  @Test
+  void anEmptyBandIsDarkFromEdgeToEdge() {
+    GrayImage whole = ridges(9, 20);
+    assertEquals(0, PrintFacts.of(whole).emptyBand().rows());
+    GrayImage cut = image(320, 320, (x, y) -> y >= 100 && y < 180 ? 3 : whole.grayAt(x, y));
+    assertEquals(new EmptyBand(100, 80, 3), PrintFacts.of(cut).emptyBand());
+    GrayImage white = image(320, 320, (x, y) -> y >= 100 && y < 180 ? 250 : whole.grayAt(x, y));
+    assertEquals(0, PrintFacts.of(white).emptyBand().rows());
+  }
+
+  @Test
+  void anImageThatBeginsInItsMiddleContinuesBeyondItsEdges() {
+    GrayImage wide = image(640, 320, (x, y) -> 128 + 100 * Math.sin((x * x / 900.0 + y) * 0.7));
+    GrayImage wrapped = image(640, 320, (x, y) -> wide.grayAt((x + 300) % 640, y));
+    assertTrue(PrintFacts.of(wrapped).wraparound().share() > 0.9);
+    assertTrue(PrintFacts.of(wrapped).wraparound().vertical());
+    assertTrue(PrintFacts.of(ridges(9.3, 30)).wraparound().share() < 0.6);
+  }
+
+  @Test
+  void middleGrayIsMissingWhereThereAreTwoLevels() {
+    assertTrue(PrintFacts.of(ridges(9, 20)).middleShare() > 0.25);
+    GrayImage whole = ridges(9, 20);
+    GrayImage two = image(320, 320, (x, y) -> whole.grayAt(x, y) < 128 ? 5 : 250);
+    assertTrue(PrintFacts.of(two).middleShare() < 0.02);
+  }
 }
