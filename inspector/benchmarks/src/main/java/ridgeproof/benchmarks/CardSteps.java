@@ -34,12 +34,9 @@ public final class CardSteps {
   private enum Step {
     TEMPLATES("templates from pixels", "com.machinezoo.sourceafis.engine.extractor"),
     MATCHING("matching", "com.machinezoo.sourceafis"),
-    SMOOTHING(
-        "smoothing for templates",
-        "ridgeproof.ridges.RidgeSmoothing",
-        "ridgeproof.ridges.Minutiae"),
-    MAPS("maps of ridge flow", "ridgeproof.ridges.RidgeMaps", "ridgeproof.ridges.SignatureField"),
-    PLACES("who belongs to whom", "ridgeproof.ridges.Arrangement", "ridgeproof.ridges.Sequence"),
+    SMOOTHING("smoothing for templates", "RidgeSmoothing", "Minutiae"),
+    MAPS("maps of ridge flow", "RidgeMaps", "SignatureField"),
+    PLACES("who belongs to whom", "Arrangement", "Sequence"),
     MEASURES("segments and measures", "ridgeproof.ridges."),
     DECODING("decoding", "ridgeproof.imagery."),
     OTHER("all else", "");
@@ -52,8 +49,15 @@ public final class CardSteps {
       this.prefixes = prefixes;
     }
 
+    /** Classes of ours are known by their own names: packages differ from version to version. */
     private boolean has(String type) {
-      return Arrays.stream(prefixes).anyMatch(type::startsWith);
+      String name = type.substring(type.lastIndexOf('.') + 1);
+      return Arrays.stream(prefixes)
+          .anyMatch(
+              prefix ->
+                  prefix.isEmpty() || prefix.contains(".")
+                      ? type.startsWith(prefix)
+                      : type.startsWith("ridgeproof.") && name.startsWith(prefix));
     }
   }
 
