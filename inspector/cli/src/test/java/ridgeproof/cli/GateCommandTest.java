@@ -70,6 +70,13 @@ class GateCommandTest {
   }
 
   @Test
+  void aGateNeedsItsFolders() {
+    CommandRun run = CommandRun.of("gate", "--once");
+    assertEquals(64, run.status());
+    assertTrue(run.error().contains("--from, --ready and --hold"), run.error());
+  }
+
+  @Test
   void theDeskExplainsItself() {
     CommandRun run = CommandRun.of("desk", "--help");
     assertEquals(0, run.status());

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 import picocli.CommandLine.Option;
+import ridgeproof.cli.io.CommandFailure;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.gate.GateFolders;
 import ridgeproof.gate.GateSettings;
@@ -19,25 +20,26 @@ final class GateFolderOptions {
   @Option(
       names = "--from",
       paramLabel = "DIR",
-      required = true,
       description = "the folder that the station exports to")
   Path from;
 
   @Option(
       names = "--ready",
       paramLabel = "DIR",
-      required = true,
       description = "READY files are moved here")
   Path ready;
 
   @Option(
       names = "--hold",
       paramLabel = "DIR",
-      required = true,
       description = "all others are moved here, each into a folder with its report")
   Path hold;
 
+  /** Not marked as required: a command below that of the gate would ask for them twice. */
   GateFolders folders() {
+    if (from == null || ready == null || hold == null) {
+      throw CommandFailure.usage("--from, --ready and --hold are needed, each with a folder");
+    }
     return new GateFolders(from, ready, hold);
   }
 

@@ -39,7 +39,7 @@ final class PrivateAddress implements Closeable {
 
   void openInBrowser() throws IOException {
     String system = System.getProperty("os.name").toLowerCase(Locale.ROOT);
-    String target = file.toUri().toString();
+    String target = file.toString();
     List<String> command =
         system.contains("win")
             ? List.of("rundll32", "url.dll,FileProtocolHandler", target)
