@@ -14,7 +14,7 @@ import java.util.Base64;
  * @param policy the Content-Security-Policy: nothing is loaded, no script runs, and the only style
  *     is the one of the page
  */
-record PageHead(String title, String policy, String style) {
+public record PageHead(String title, String policy, String style) {
 
   private static final String STYLE = "page.css";
 
@@ -27,6 +27,15 @@ record PageHead(String title, String policy, String style) {
    */
   static PageHead titled(String title, String sheet) {
     return of(title, readStyle(STYLE) + readStyle(sheet));
+  }
+
+  /**
+   * The head of a page of another module.
+   *
+   * @param style rules of CSS beside those of every page
+   */
+  public static PageHead styled(String title, String style) {
+    return of(title, readStyle(STYLE) + style);
   }
 
   private static PageHead of(String title, String style) {

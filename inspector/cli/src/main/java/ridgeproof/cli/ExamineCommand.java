@@ -100,10 +100,12 @@ final class ExamineCommand implements Callable<Integer> {
       paramLabel = "FIELD",
       converter = FieldNumberConverter.class,
       description = {
-        "summary: the field that tells who captured, such as an agency's own 2.2102;",
-        "no published field does"
+        "summary, ledger: the field that tells who captured, such as an agency's own",
+        "2.2102; no published field does"
       })
   List<FieldNumber> operatorFields = List.of();
+
+  @Mixin LedgerOptions ledger;
 
   @Mixin PdfOutput pdf;
 
@@ -122,7 +124,11 @@ final class ExamineCommand implements Callable<Integer> {
   public Integer call() {
     refuseWhatContradicts();
     SpecTables tables = SpecTables.open();
-    ExaminationOptions options = choices.options(limits, tables).withSecondDecoder(secondDecoder);
+    ExaminationOptions options =
+        choices
+            .options(limits, tables)
+            .withSecondDecoder(secondDecoder)
+            .withPlaten(ledger.isWanted());
     Examiner examiner = new Examiner(tables, limits.reading());
     Inputs inputs = InputPaths.expand(files, tables);
     List<Path> paths = inputs.files();
@@ -133,14 +139,25 @@ final class ExamineCommand implements Callable<Integer> {
               + ": --output-dir DIR makes a page for each");
     }
     pdf.check(format == Format.pdf, paths, output, console);
-    if (format == Format.pdf) {
-      return writePdf(paths.get(0), examiner, options, tables);
+    try (LedgerRecording recording = ledger.recording(tables, operatorFields)) {
+      return format == Format.pdf
+          ? writePdf(paths.get(0), examiner, options, tables, recording)
+          : writeReports(inputs, examiner, options, tables, recording);
     }
+  }
+
+  private int writeReports(
+      Inputs inputs,
+      Examiner examiner,
+      ExaminationOptions options,
+      SpecTables tables,
+      LedgerRecording recording) {
+    List<Path> paths = inputs.files();
     int worst = ExitStatus.OK;
     try (ReportSink reports = sink(tables, inputs);
         Progress progress = progress(paths.size())) {
       for (Path path : paths) {
-        worst = Math.max(worst, examine(path, examiner, options, reports));
+        worst = Math.max(worst, examine(path, examiner, options, reports, recording));
         progress.step();
       }
       inputs.others().forEach(other -> reports.add(notExamined(other.path(), other.reason())));
@@ -153,13 +170,18 @@ final class ExamineCommand implements Callable<Integer> {
   }
 
   private int writePdf(
-      Path path, Examiner examiner, ExaminationOptions options, SpecTables tables) {
+      Path path,
+      Examiner examiner,
+      ExaminationOptions options,
+      SpecTables tables,
+      LedgerRecording recording) {
     output.refuse(List.of(path));
     InputFile file = InputFile.open(path, limits.maxFileSize);
     FindingsReport report = examiner.examine(file.bytes(), options);
     RenderOptions rendering = new RenderOptions(showPersonal, false, WIDTH);
     byte[] document = pdf.render(file.facts(), report, rendering, pixels(tables));
     output.write(document, console, List.of(path));
+    recording.add(file, report);
     return ExitStatus.of(report.verdict());
   }
 
@@ -173,14 +195,19 @@ final class ExamineCommand implements Callable<Integer> {
     if (allFindings && !Set.of(Format.json, Format.csv, Format.sarif).contains(format)) {
       throw CommandFailure.usage("--all-findings is for --format json, csv or sarif");
     }
-    if (outputFolder == null && !operatorFields.isEmpty()) {
-      throw CommandFailure.usage("--operator-field is for the summary that --output-dir makes");
+    if (outputFolder == null && !operatorFields.isEmpty() && !ledger.isWanted()) {
+      throw CommandFailure.usage(
+          "--operator-field is for the summary that --output-dir makes, and for --ledger");
     }
   }
 
   /** One file that cannot be opened does not keep the others from being examined. */
   private int examine(
-      Path path, Examiner examiner, ExaminationOptions options, ReportSink reports) {
+      Path path,
+      Examiner examiner,
+      ExaminationOptions options,
+      ReportSink reports,
+      LedgerRecording recording) {
     InputFile file;
     FindingsReport report;
     try {
@@ -192,6 +219,7 @@ final class ExamineCommand implements Callable<Integer> {
       return unexamined(path, CommandFailure.outOfMemory(path.toString()), reports);
     }
     reports.add(file, report);
+    recording.add(file, report);
     return ExitStatus.of(report.verdict());
   }
 

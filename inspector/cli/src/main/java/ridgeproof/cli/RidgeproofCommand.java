@@ -43,7 +43,13 @@ final class RidgeproofCommand implements Runnable {
     line.addSubcommand(new RulesCommand(console));
     line.addSubcommand(new CodesCommand(console));
     line.addSubcommand(new DemoCommand(console));
+    line.addSubcommand(LedgerCommand.withParts(console));
     line.getSubcommands().values().forEach(RidgeproofCommand::addHelp);
+    line.getSubcommands()
+        .get("ledger")
+        .getSubcommands()
+        .values()
+        .forEach(RidgeproofCommand::addHelp);
     line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(console.error(), true, StandardCharsets.UTF_8));
     line.setColorScheme(

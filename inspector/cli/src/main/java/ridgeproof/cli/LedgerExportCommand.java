@@ -1,0 +1,42 @@
+package ridgeproof.cli;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import ridgeproof.ledger.report.LedgerExport;
+
+/** Writes the entries of a ledger for another program. */
+@Command(
+    name = "export",
+    description = "Writes every entry of a ledger as a line of JSON, the oldest first.",
+    footer = {"", "Exit status: 0, 64 wrong usage, 74 cannot be read or written."})
+final class LedgerExportCommand implements Callable<Integer> {
+
+  @Mixin LedgerInput input;
+
+  @Mixin OutputOptions output;
+
+  private final Console console;
+
+  LedgerExportCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    return input.use(
+        store -> {
+          try (ReportTarget target = output.open(console, List.of())) {
+            try {
+              LedgerExport.write(store, target.writer());
+              target.commit();
+            } catch (IOException e) {
+              throw target.failure(e);
+            }
+          }
+          return ExitStatus.OK;
+        });
+  }
+}
