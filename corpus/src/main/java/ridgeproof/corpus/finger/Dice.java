@@ -24,7 +24,8 @@ public final class Dice {
     return z ^ (z >>> 31);
   }
 
-  long next() {
+  /** 64 random bits. */
+  public long next() {
     state += GOLDEN;
     return mix(state);
   }

@@ -37,26 +37,35 @@ class ArchitectureTest {
         .definedBy("ridgeproof.examination..")
         .layer("report")
         .definedBy("ridgeproof.report..")
+        .layer("ledger")
+        .definedBy("ridgeproof.ledger..")
         .layer("corpus")
         .definedBy("ridgeproof.corpus..")
         .layer("cli")
         .definedBy("ridgeproof.cli..")
         .whereLayer("cli")
         .mayNotBeAccessedByAnyLayer()
-        .whereLayer("report")
+        .whereLayer("ledger")
         .mayOnlyBeAccessedByLayers("cli")
+        .whereLayer("report")
+        .mayOnlyBeAccessedByLayers("ledger", "cli")
         .whereLayer("examination")
-        .mayOnlyBeAccessedByLayers("report", "cli")
+        .mayOnlyBeAccessedByLayers("report", "ledger", "cli")
         .whereLayer("corpus")
         .mayOnlyBeAccessedByLayers("cli")
         .whereLayer("imagery")
-        .mayOnlyBeAccessedByLayers("examination", "report", "corpus", "cli")
+        .mayOnlyBeAccessedByLayers("examination", "report", "ledger", "corpus", "cli")
         .check(CLASSES);
   }
 
   @Test
   void codecsDoNotKnowEachOther() {
     slices().matching("ridgeproof.imagery.(*)..").should().beFreeOfCycles().check(CLASSES);
+  }
+
+  @Test
+  void thePackagesOfTheLedgerPointOneWay() {
+    slices().matching("ridgeproof.ledger.(*)..").should().beFreeOfCycles().check(CLASSES);
   }
 
   @Test

@@ -19,17 +19,21 @@ import ridgeproof.testing.ReferenceFiles;
 class LoadedLibrariesTest {
 
   private static final Map<String, String> LIBRARIES =
-      Map.of(
-          "org.jnbis.", "jnbis",
-          "jj2000.", "jj2000",
-          "com.github.jaiimageio.", "jai-imageio",
-          "com.twelvemonkeys.", "imageio-jpeg",
-          "javax.imageio.", "Image I/O",
-          "org.apache.pdfbox.", "pdfbox",
-          "org.apache.fontbox.", "fontbox",
-          "com.openhtmltopdf.", "openhtmltopdf",
-          "me.tongfei.", "progressbar",
-          "org.jline.", "jline");
+      Map.ofEntries(
+          Map.entry("org.jnbis.", "jnbis"),
+          Map.entry("jj2000.", "jj2000"),
+          Map.entry("com.github.jaiimageio.", "jai-imageio"),
+          Map.entry("com.twelvemonkeys.", "imageio-jpeg"),
+          Map.entry("javax.imageio.", "Image I/O"),
+          Map.entry("org.apache.pdfbox.", "pdfbox"),
+          Map.entry("org.apache.fontbox.", "fontbox"),
+          Map.entry("com.openhtmltopdf.", "openhtmltopdf"),
+          Map.entry("me.tongfei.", "progressbar"),
+          Map.entry("org.jline.", "jline"),
+          Map.entry("org.sqlite.", "sqlite-jdbc"),
+          Map.entry("org.postgresql.", "postgresql"),
+          Map.entry("java.sql.", "java.sql"),
+          Map.entry("ridgeproof.ledger.", "the ledger"));
 
   private static Set<String> loadedBy(String... arguments)
       throws IOException, InterruptedException {
@@ -105,5 +109,13 @@ class LoadedLibrariesTest {
     }
     String out = folder.resolve("out.txt").toString();
     assertEquals(Set.of(), loadedBy("examine", "--output", out, folder.toString()));
+  }
+
+  @Test
+  void aLedgerInAFileLoadsItsDriverAlone(@TempDir Path folder) throws Exception {
+    Path card = Files.write(folder.resolve("card.an2"), SmallTransaction.bytes());
+    assertEquals(
+        Set.of("sqlite-jdbc", "java.sql", "the ledger"),
+        loadedBy("examine", "--ledger", folder.resolve("ledger.db").toString(), card.toString()));
   }
 }

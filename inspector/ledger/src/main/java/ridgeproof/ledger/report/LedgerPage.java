@@ -130,7 +130,7 @@ public record LedgerPage(
                 "Operator",
                 "Accepted",
                 acceptance.byOperator(),
-                names::operator,
+                name -> name,
                 "No submission has been answered yet.")),
         waiting(acceptance),
         reasons(agreement, names),

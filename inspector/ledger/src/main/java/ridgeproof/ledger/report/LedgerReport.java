@@ -73,6 +73,7 @@ public record LedgerReport(
   public static LedgerReport of(
       LedgerStore store, SpecTables tables, Map<String, String> operators, LocalDate lastDay) {
     Cases cases = Cases.load(store.queries());
+    Names names = new Names(operators, new Reasons(tables), tables);
     return new LedgerReport(
         store.count(),
         cases.submissions().size(),
@@ -80,9 +81,9 @@ public record LedgerReport(
         cases.unmatched(),
         cases.silent(),
         Agreement.of(cases, store.queries()),
-        Acceptance.of(cases),
+        Acceptance.of(cases).named(names::operator),
         Recaptures.of(cases, store.queries()),
         StationHealth.of(store.queries(), lastDay),
-        new Names(operators, new Reasons(tables), tables));
+        names);
   }
 }

@@ -76,9 +76,7 @@ public final class LedgerText {
     heading("By station");
     acceptance.byStation().forEach((name, share) -> line("  %s: %s", name, share.words()));
     heading("By operator");
-    acceptance
-        .byOperator()
-        .forEach((hash, share) -> line("  %s: %s", report.names().operator(hash), share.words()));
+    acceptance.byOperator().forEach((name, share) -> line("  %s: %s", name, share.words()));
     heading("By week");
     acceptance.byWeek().forEach((week, share) -> line("  week of %s: %s", week, share.words()));
     heading("Time to acceptance");
