@@ -1,5 +1,5 @@
 # Builds the project on first use and after each change of its sources, then starts a main class of it.
-# Sourced by ./ridgeproof, ./ridgeproof-corpus and ./ridgeproof-calibration, which set: program (its name) and home (the project).
+# Sourced by ./ridgeproof, ./corpus/generate and ./inspector/calibration/calibrate, which set: program (its name) and home (the project).
 
 state=$home/.ridgeproof
 jar=$home/inspector/cli/target/cli-0.1.0-SNAPSHOT.jar
@@ -39,7 +39,7 @@ build() {
   touch "$state/building"
   # Maven refuses to start with a JAVA_HOME that is none.
   [ -x "${JAVA_HOME:-/none}/bin/javac" ] || unset JAVA_HOME
-  if ! (cd "$home" && mvn -B -q -ntp -DskipTests -Dspotless.check.skip -Djacoco.skip -pl inspector/cli,calibration -am package) \
+  if ! (cd "$home" && mvn -B -q -ntp -DskipTests -Dspotless.check.skip -Djacoco.skip -pl inspector/cli,inspector/calibration -am package) \
     >"$state/build.log" 2>&1; then
     tail -n 15 "$state/build.log" >&2
     fail "the build failed; the whole log is in $state/build.log"
@@ -49,9 +49,9 @@ build() {
   # by -XX:ArchiveClassesAtExit: methods that wait for the compiler when that run ends would be kept as waiting, and then
   # stay interpreted for ever (seen in 17.0.15).
   "$java" -XX:DumpLoadedClassList="$state/classes.list" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "$jar" \
-    examine --format html "$home/examples/clean-flats.an2" >/dev/null 2>&1 || true
+    examine --format html "$home/docs/examples/clean-flats.an2" >/dev/null 2>&1 || true
   "$java" -XX:DumpLoadedClassList="$state/faults.list" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "$jar" \
-    examine --depth structure "$home/examples/date-turned-round.an2" "$home/examples/length-off-by-one.an2" \
+    examine --depth structure "$home/docs/examples/date-turned-round.an2" "$home/docs/examples/length-off-by-one.an2" \
     >/dev/null 2>&1 || true
   awk '!seen[$0]++' "$state/classes.list" "$state/faults.list" >"$state/all.list"
   "$java" -Xshare:dump -XX:SharedClassListFile="$state/all.list" -XX:SharedArchiveFile="$archive" -XX:+UseSerialGC \

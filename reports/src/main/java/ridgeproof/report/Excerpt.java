@@ -3,7 +3,7 @@ package ridgeproof.report;
 import java.util.Locale;
 
 /** The beginning of a value that is too long to be shown whole. */
-final class Excerpt {
+public final class Excerpt {
 
   private static final int ON_SCREEN = 600;
   private static final int ON_PAPER = 240;
@@ -12,12 +12,12 @@ final class Excerpt {
   private Excerpt() {}
 
   /** The text, or its beginning and how many characters follow. */
-  static String of(String text) {
+  public static String of(String text) {
     return of(text, ON_SCREEN);
   }
 
   /** The text from a character on, counted from 0, or the beginning of that. */
-  static String from(String text, int first) {
+  public static String from(String text, int first) {
     return first == 0
         ? of(text)
         : String.format(
@@ -28,17 +28,17 @@ final class Excerpt {
   }
 
   /** Whether a text is too long to be shown whole. */
-  static boolean cuts(String text) {
+  public static boolean cuts(String text) {
     return length(text) > ON_SCREEN;
   }
 
   /** The same for paper, which has less room. */
-  static String onPaper(String text) {
+  public static String onPaper(String text) {
     return of(text, ON_PAPER);
   }
 
   /** The beginning, for where there is room for one line. */
-  static String ofName(String name) {
+  public static String ofName(String name) {
     return length(name) <= NAME_ON_PAPER ? name : begin(name, NAME_ON_PAPER) + "\u2026";
   }
 

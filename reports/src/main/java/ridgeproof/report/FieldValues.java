@@ -6,19 +6,19 @@ import java.util.Locale;
 import java.util.Optional;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.header.ImageHeaders;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.LogicalRecord;
-import ridgeproof.transaction.Subfield;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.Subfield;
 
 /**
  * The values of fields as a report may show them: inert, and masked where no row says that they are
  * public.
  */
-final class FieldValues {
+public final class FieldValues {
 
   private static final int FIRST_BYTES = 8;
 
@@ -26,19 +26,19 @@ final class FieldValues {
   private final int version;
   private final boolean showPersonal;
 
-  FieldValues(SpecTables tables, int version, boolean showPersonal) {
+  public FieldValues(SpecTables tables, int version, boolean showPersonal) {
     this.tables = tables;
     this.version = version;
     this.showPersonal = showPersonal;
   }
 
   /** The row of the layout, if the version has the field. */
-  Optional<FieldRow> row(FieldNumber number) {
+  public Optional<FieldRow> row(FieldNumber number) {
     return tables.layout(number.recordType()).field(number, version);
   }
 
   /** Whether a value is masked: it is shown only where its row says that it is public. */
-  boolean isPrivate(FieldNumber number, int item) {
+  public boolean isPrivate(FieldNumber number, int item) {
     return publicRow(number, item).isEmpty();
   }
 
@@ -50,7 +50,7 @@ final class FieldValues {
   }
 
   /** Whether a value is masked or shown in part. */
-  boolean isCut(FieldNumber number, int item, String text) {
+  public boolean isCut(FieldNumber number, int item, String text) {
     return publicRow(number, item).filter(row -> row.shown(text).equals(text)).isEmpty();
   }
 
@@ -60,7 +60,7 @@ final class FieldValues {
   }
 
   /** One item. */
-  String item(FieldNumber number, int item, String text) {
+  public String item(FieldNumber number, int item, String text) {
     if (showPersonal || text.isEmpty()) {
       return SafeText.of(text);
     }
@@ -68,7 +68,7 @@ final class FieldValues {
   }
 
   /** The items of a subfield in one line. */
-  String items(FieldNumber number, Subfield subfield) {
+  public String items(FieldNumber number, Subfield subfield) {
     List<String> shown = new ArrayList<>();
     int masked = 0;
     for (int item = 1; item <= subfield.items().size(); item++) {
@@ -82,7 +82,7 @@ final class FieldValues {
   }
 
   /** How much data a field holds, and how it begins where that tells only how it is coded. */
-  String data(LogicalRecord record, Field field) {
+  public String data(LogicalRecord record, Field field) {
     ByteSource bytes = record.dataOf(field);
     boolean coded = ImageHeaders.formatOf(bytes) != ImageFormat.RAW;
     if (!showPersonal && (isPrivate(field.number()) || !coded)) {

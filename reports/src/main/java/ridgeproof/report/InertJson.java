@@ -4,11 +4,11 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
 
 /** JSON in ASCII alone: a control or direction character from a file is written as an escape. */
-final class InertJson {
+public final class InertJson {
 
   private InertJson() {}
 
-  static JsonFactory factory() {
+  public static JsonFactory factory() {
     return JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
   }
 }

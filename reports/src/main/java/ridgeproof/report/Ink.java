@@ -1,10 +1,10 @@
 package ridgeproof.report;
 
 import ridgeproof.examination.Verdict;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.rule.Severity;
 
 /** Colour for a terminal; the words carry the meaning, colour only helps to find them. */
-final class Ink {
+public final class Ink {
 
   private static final String RESET = "\u001B[0m";
   private static final String BOLD = "\u001B[1m";
@@ -14,15 +14,15 @@ final class Ink {
 
   private final boolean colour;
 
-  Ink(boolean colour) {
+  public Ink(boolean colour) {
     this.colour = colour;
   }
 
-  String strong(String text) {
+  public String strong(String text) {
     return paint(BOLD, text);
   }
 
-  String verdict(Verdict verdict) {
+  public String verdict(Verdict verdict) {
     return switch (verdict) {
       case READY -> paint(BOLD + GREEN, verdict.name());
       case REVIEW -> paint(BOLD + YELLOW, verdict.name());
@@ -30,7 +30,7 @@ final class Ink {
     };
   }
 
-  String severity(Severity severity) {
+  public String severity(Severity severity) {
     String name = severity.name();
     return switch (severity) {
       case BLOCKING -> paint(RED, name);

@@ -6,16 +6,16 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.LogicalRecord;
-import ridgeproof.transaction.Subfield;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.Subfield;
 
 /**
  * What findings observed, masked where the rule says that it tells of a person, and where the words
  * repeat a value that no row calls public.
  */
-final class ObservedText {
+public final class ObservedText {
 
   /** A field with more repetitions is not searched: what was observed there is masked. */
   private static final int MOST_SEARCHED = 100;
@@ -26,14 +26,14 @@ final class ObservedText {
   private final FieldValues values;
   private final boolean showPersonal;
 
-  ObservedText(FindingsReport report, boolean showPersonal) {
+  public ObservedText(FindingsReport report, boolean showPersonal) {
     this.records = report.transaction().records();
     this.values = new FieldValues(report.tables(), report.transaction().version(), showPersonal);
     this.showPersonal = showPersonal;
   }
 
   /** What was found; of a repeated fault the first few values that differ. */
-  String of(Finding finding) {
+  public String of(Finding finding) {
     List<String> values =
         Stream.concat(Stream.of(finding), finding.repeats().stream())
             .map(this::single)
@@ -48,7 +48,7 @@ final class ObservedText {
     return isMasked(finding) ? SafeText.MASKED : SafeText.of(finding.observed().text());
   }
 
-  boolean isMasked(Finding finding) {
+  public boolean isMasked(Finding finding) {
     return !showPersonal && (finding.observed().personal() || repeatsPersonal(finding));
   }
 

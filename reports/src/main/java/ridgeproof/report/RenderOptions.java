@@ -24,7 +24,7 @@ public record RenderOptions(boolean showPersonal, boolean colour, int width, boo
   }
 
   /** The findings that a report for a program lists. */
-  List<Finding> findings(FindingsReport report) {
+  public List<Finding> findings(FindingsReport report) {
     return everyFinding ? report.everyFinding() : report.findings();
   }
 

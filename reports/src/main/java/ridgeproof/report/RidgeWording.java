@@ -4,25 +4,25 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import ridgeproof.examination.RidgeFacts;
-import ridgeproof.examination.SequenceFacts;
-import ridgeproof.ridges.FingerAnalysis;
-import ridgeproof.ridges.FingerAnswer;
-import ridgeproof.ridges.FingerAnswer.Verdict;
-import ridgeproof.ridges.FingerMeasures;
-import ridgeproof.ridges.FingerPosition;
+import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.examination.facts.SequenceFacts;
+import ridgeproof.ridges.matching.FingerAnswer;
+import ridgeproof.ridges.matching.FingerAnswer.Verdict;
+import ridgeproof.ridges.quality.FingerAnalysis;
+import ridgeproof.ridges.quality.FingerMeasures;
+import ridgeproof.spec.layout.FingerPosition;
 
 /** The words in which reports speak of ridges and of the sequence of fingers. */
-final class RidgeWording {
+public final class RidgeWording {
 
   private final Wording wording;
 
-  RidgeWording(Wording wording) {
+  public RidgeWording(Wording wording) {
     this.wording = wording;
   }
 
   /** A line for each finger of an image. */
-  List<String> lines(RidgeFacts facts) {
+  public List<String> lines(RidgeFacts facts) {
     List<String> lines = new ArrayList<>();
     for (Map.Entry<FingerPosition, FingerAnalysis> finger : facts.fingers().entrySet()) {
       String name =
@@ -49,7 +49,7 @@ final class RidgeWording {
   }
 
   /** How many fingers are confirmed, contradicted and neither, and which are not confirmed. */
-  String sequence(SequenceFacts sequence) {
+  public String sequence(SequenceFacts sequence) {
     List<FingerAnswer> answers =
         sequence.answers().answers().stream()
             .filter(answer -> sequence.plains().containsKey(answer.position()))

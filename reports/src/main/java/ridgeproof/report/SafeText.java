@@ -5,7 +5,7 @@ import java.util.Locale;
 /** Makes text from a file harmless on a terminal and in a report. */
 public final class SafeText {
 
-  static final String MASKED = "[masked]";
+  public static final String MASKED = "[masked]";
 
   private SafeText() {}
 
@@ -24,7 +24,7 @@ public final class SafeText {
     return safe.toString();
   }
 
-  static String escape(int c) {
+  public static String escape(int c) {
     return c <= 0xFF
         ? String.format(Locale.ROOT, "\\x%02X", c)
         : String.format(Locale.ROOT, "\\u%04X", c);

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Breaks text into lines of a width. */
-final class TextLayout {
+public final class TextLayout {
 
   private TextLayout() {}
 
   /** The words of the text in lines of at most that many columns; a longer word is cut. */
-  static List<String> wrap(String text, int width) {
+  public static List<String> wrap(String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.split(" ")) {
@@ -30,7 +30,7 @@ final class TextLayout {
   }
 
   /** The text wrapped under a lead: the lead on the first line, blanks below it. */
-  static void indented(StringBuilder out, String lead, String text, int width) {
+  public static void indented(StringBuilder out, String lead, String text, int width) {
     String blanks = " ".repeat(lead.length());
     String start = lead;
     for (String line : wrap(text, width - lead.length())) {

@@ -9,24 +9,24 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.Verdict;
+import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
-import ridgeproof.spec.Code;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.RecordTypeRow;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.agency.RelaxedRule;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.spec.layout.Code;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.RecordTypeRow;
+import ridgeproof.spec.rule.Severity;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /** The words in which every report speaks of records, fingers and verdicts. */
-final class Wording {
+public final class Wording {
 
-  static final List<String> CAUTIONS =
+  public static final List<String> CAUTIONS =
       List.of(
           "This report is no identification and no certification.",
           "The receiving bureau's specification and your agency's policy decide.");
@@ -39,12 +39,12 @@ final class Wording {
   private final SpecTables tables;
   private final Map<String, SpecTables.Document> documents;
 
-  Wording(SpecTables tables) {
+  public Wording(SpecTables tables) {
     this.tables = tables;
     this.documents = tables.documents();
   }
 
-  static String of(Verdict verdict) {
+  public static String of(Verdict verdict) {
     return switch (verdict) {
       case READY -> "Nothing found that a bureau is known to object to.";
       case REVIEW -> "Look again before sending: this is commonly rejected or will not match.";
@@ -54,7 +54,7 @@ final class Wording {
   }
 
   /** The version by which the file was read, and what it states where that is another. */
-  static String version(FindingsReport report) {
+  public static String version(FindingsReport report) {
     int version = report.transaction().version();
     String read = String.format(Locale.ROOT, "%04d", version);
     FieldValues values = new FieldValues(report.tables(), version, false);
@@ -70,20 +70,20 @@ final class Wording {
         + read;
   }
 
-  String recordType(int type) {
+  public String recordType(int type) {
     return tables.recordType(type).map(RecordTypeRow::name).orElse("unknown record type");
   }
 
   /** The positions of an image in plain words, such as "right thumb". */
-  String positions(ExaminedImage image) {
+  public String positions(ExaminedImage image) {
     return image.positions().stream().map(this::position).collect(Collectors.joining(", "));
   }
 
-  String position(int code) {
+  public String position(int code) {
     return tables.positionName(code);
   }
 
-  String impression(OptionalInt code) {
+  public String impression(OptionalInt code) {
     return code.isEmpty()
         ? ""
         : tables
@@ -94,7 +94,7 @@ final class Wording {
   }
 
   /** Size, resolution and compression in one line. */
-  String measures(ExaminedImage image) {
+  public String measures(ExaminedImage image) {
     StringBuilder line = new StringBuilder();
     if (image.width().isPresent() && image.height().isPresent()) {
       line.append(image.width().getAsInt()).append(" x ").append(image.height().getAsInt());
@@ -122,7 +122,7 @@ final class Wording {
   }
 
   /** The place of a finding within its record. */
-  static String place(Location location) {
+  public static String place(Location location) {
     StringBuilder place = new StringBuilder();
     location.field().ifPresent(field -> place.append("field ").append(field));
     location.subfield().ifPresent(number -> place.append(", subfield ").append(number));
@@ -139,7 +139,7 @@ final class Wording {
   }
 
   /** A rule that a profile made laxer, in one line. */
-  String relaxed(RelaxedRule rule) {
+  public String relaxed(RelaxedRule rule) {
     return String.format(
         Locale.ROOT,
         "%s %s: %s, published %s",
@@ -149,12 +149,12 @@ final class Wording {
         rule.published());
   }
 
-  String ruleTitle(RelaxedRule rule) {
+  public String ruleTitle(RelaxedRule rule) {
     return tables.catalogue().rule(rule.ruleId()).title();
   }
 
   /** The place of a finding within the file. */
-  String whereabouts(Location location) {
+  public String whereabouts(Location location) {
     StringBuilder place = new StringBuilder();
     location.record().ifPresent(record -> place.append("record ").append(record));
     location
@@ -172,7 +172,7 @@ final class Wording {
   }
 
   /** A place in few words: the finger, else the field, else the record. */
-  String briefly(Location location) {
+  public String briefly(Location location) {
     if (location.position().isPresent()) {
       return position(location.position().getAsInt());
     }
@@ -184,7 +184,7 @@ final class Wording {
         : "the file as a whole";
   }
 
-  String recordTitle(LogicalRecord record) {
+  public String recordTitle(LogicalRecord record) {
     String idc =
         record.idc().isPresent()
             ? String.format(Locale.ROOT, ", IDC %02d", record.idc().getAsInt())
@@ -198,7 +198,7 @@ final class Wording {
         recordType(record.type()));
   }
 
-  static String extent(LogicalRecord record) {
+  public static String extent(LogicalRecord record) {
     return String.format(
         Locale.ROOT,
         "bytes %d to %d, %,d in all; %d fields",
@@ -208,7 +208,7 @@ final class Wording {
         record.fields().size());
   }
 
-  static String counts(FindingsReport report) {
+  public static String counts(FindingsReport report) {
     if (report.findings().isEmpty()) {
       return "No findings.";
     }
@@ -219,7 +219,7 @@ final class Wording {
         .collect(Collectors.joining(", ", "Findings: ", "."));
   }
 
-  static String heldTo(FindingsReport report) {
+  public static String heldTo(FindingsReport report) {
     return report
         .profile()
         .map(
@@ -230,7 +230,7 @@ final class Wording {
   }
 
   /** How many other findings a cause explains. */
-  static Optional<String> explains(Finding finding) {
+  public static Optional<String> explains(Finding finding) {
     if (finding.explains().isEmpty() || finding.explains().getAsInt() == 0) {
       return Optional.empty();
     }
@@ -243,7 +243,7 @@ final class Wording {
   }
 
   /** The first places of a fault that is repeated, and how many there are. */
-  String places(Finding finding) {
+  public String places(Finding finding) {
     List<Location> first =
         Stream.concat(
                 Stream.of(finding.location()), finding.repeats().stream().map(Finding::location))
@@ -259,7 +259,7 @@ final class Wording {
   }
 
   /** As {@link #places}, behind the place of the first; nothing for a single one. */
-  String furtherPlaces(Finding finding) {
+  public String furtherPlaces(Finding finding) {
     return finding.count() == 1 ? "" : " (places: " + places(finding) + ")";
   }
 
@@ -272,19 +272,19 @@ final class Wording {
   }
 
   /** That completeness was not judged by a list, and why; empty where it was. */
-  static Optional<String> completenessGap(FindingsReport report) {
+  public static Optional<String> completenessGap(FindingsReport report) {
     String how = report.profile().isPresent() ? "checked only by the contents" : "not checked";
     return report.completenessGap().map(why -> "Completeness was " + how + ": " + why);
   }
 
-  static String ids(List<Finding> findings) {
+  public static String ids(List<Finding> findings) {
     String ids =
         String.join(", ", findings.stream().map(Finding::ruleId).distinct().limit(4).toList());
     int places = findings.stream().mapToInt(Finding::count).sum();
     return places == 1 ? ids : ids + ", " + places + " places";
   }
 
-  static String measured(Measure measure) {
+  public static String measured(Measure measure) {
     String unit = measure.unit().isEmpty() ? "" : " " + measure.unit();
     String limit =
         measure.limit().isPresent()
@@ -294,7 +294,7 @@ final class Wording {
   }
 
   /** The title of a document, by its key. */
-  String title(String document) {
+  public String title(String document) {
     SpecTables.Document found = documents.get(document);
     return found == null ? document : found.title();
   }

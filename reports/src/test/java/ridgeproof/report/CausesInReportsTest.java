@@ -13,8 +13,11 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.report.data.JsonReport;
+import ridgeproof.report.page.HtmlReport;
+import ridgeproof.report.ticket.Ticket;
 
 /** Each form of the report lists a cause once and says how much it explains. */
 class CausesInReportsTest {
@@ -31,7 +34,7 @@ class CausesInReportsTest {
 
   private static byte[] example() {
     try {
-      return Files.readAllBytes(Path.of("../examples/clean-flats.an2"));
+      return Files.readAllBytes(Path.of("../docs/examples/clean-flats.an2"));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

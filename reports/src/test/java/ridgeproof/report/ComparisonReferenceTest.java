@@ -13,16 +13,18 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.comparison.ImageLevel;
 import ridgeproof.examination.comparison.PrintComparison;
 import ridgeproof.examination.comparison.PrintComparison.Reason;
 import ridgeproof.examination.comparison.RecordPair;
 import ridgeproof.examination.comparison.TransactionComparison;
-import ridgeproof.ridges.FingerPosition;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.report.comparison.ComparisonJson;
+import ridgeproof.report.comparison.ComparisonText;
+import ridgeproof.spec.layout.FingerPosition;
 import ridgeproof.testing.ReferenceFiles;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.transaction.record.LogicalRecord;
 
 class ComparisonReferenceTest {
 

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.comparison.IgnoredFields;
 import ridgeproof.examination.comparison.ImageDifference;
 import ridgeproof.examination.comparison.ImageLevel;
@@ -18,8 +17,11 @@ import ridgeproof.examination.comparison.PrintComparison;
 import ridgeproof.examination.comparison.RecordPair;
 import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.examination.comparison.ValueDifference;
+import ridgeproof.examination.facts.Depth;
 import ridgeproof.finding.Finding;
-import ridgeproof.ridges.FingerPosition;
+import ridgeproof.report.comparison.ComparisonJson;
+import ridgeproof.report.comparison.ComparisonText;
+import ridgeproof.spec.layout.FingerPosition;
 
 class ComparisonTest {
 

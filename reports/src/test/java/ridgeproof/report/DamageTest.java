@@ -18,14 +18,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.Verdict;
+import ridgeproof.examination.facts.Depth;
 import ridgeproof.finding.Finding;
 import ridgeproof.testing.ReferenceFiles;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.LogicalRecord;
 import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /** Whatever happens to a file, there is a report. */
 class DamageTest {

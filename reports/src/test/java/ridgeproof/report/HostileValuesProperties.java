@@ -22,7 +22,8 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
-import ridgeproof.transaction.CharacterEncoding;
+import ridgeproof.report.data.SarifReport;
+import ridgeproof.transaction.record.CharacterEncoding;
 
 /** Whatever stands in a field, it does nothing in any form of the report. */
 class HostileValuesProperties {

@@ -10,8 +10,10 @@ import java.io.StringWriter;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.report.data.FindingsCsv;
+import ridgeproof.report.data.SarifReport;
 
 /** The forms that hold the findings of several files. */
 class ManyFilesTest {

@@ -15,7 +15,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 
 /** What a reader of a PDF gets to see, and what it may be asked to do. */
-final class PdfText {
+public final class PdfText {
 
   private static final Set<String> ACTING =
       Set.of(
@@ -39,7 +39,7 @@ final class PdfText {
 
   private PdfText() {}
 
-  static String of(byte[] pdf) {
+  public static String of(byte[] pdf) {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       PDFTextStripper reader = new PDFTextStripper();
       reader.setSortByPosition(true);
@@ -50,12 +50,12 @@ final class PdfText {
   }
 
   /** The text without the places where lines end and words part. */
-  static String unbroken(byte[] pdf) {
+  public static String unbroken(byte[] pdf) {
     return of(pdf).replaceAll("\\s", "");
   }
 
   /** Names of what could act, of what leads out of the document, and of hidden descriptions. */
-  static Set<String> acting(byte[] pdf) {
+  public static Set<String> acting(byte[] pdf) {
     Set<String> found = new TreeSet<>();
     try (PDDocument document = Loader.loadPDF(pdf)) {
       collect(document.getDocument().getTrailer(), new HashSet<>(), found);

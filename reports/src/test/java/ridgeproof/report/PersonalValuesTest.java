@@ -8,9 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.report.page.HtmlReport;
+import ridgeproof.spec.layout.FieldNumber;
 
 class PersonalValuesTest {
 

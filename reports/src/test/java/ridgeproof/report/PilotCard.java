@@ -4,18 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.CharacterEncoding;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.RecordDraft;
-import ridgeproof.transaction.TransactionWriter;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
+import ridgeproof.transaction.writer.TransactionWriter;
 
 /**
  * A card of the invented Tidewater Harbour Pilots' licensing office, with images too small to show
  * a finger.
  */
-final class PilotCard {
+public final class PilotCard {
 
   static final int WIDTH = 32;
   static final int HEIGHT = 24;
@@ -27,7 +27,7 @@ final class PilotCard {
   private final List<Integer> positions = new ArrayList<>();
   private int brightened;
 
-  PilotCard(CharacterEncoding encoding) {
+  public PilotCard(CharacterEncoding encoding) {
     this.encoding = encoding;
     header.putAll(
         Map.of(
@@ -74,45 +74,45 @@ final class PilotCard {
     }
   }
 
-  static PilotCard ascii() {
+  public static PilotCard ascii() {
     return new PilotCard(CharacterEncoding.ASCII);
   }
 
-  PilotCard header(int field, String value) {
+  public PilotCard header(int field, String value) {
     header.put(field, value);
     return this;
   }
 
-  PilotCard particular(int field, String value) {
+  public PilotCard particular(int field, String value) {
     particulars.put(field, value);
     return this;
   }
 
   /** A field of every print. */
-  PilotCard print(int field, String value) {
+  public PilotCard print(int field, String value) {
     print.put(field, value);
     return this;
   }
 
-  PilotCard without(int position) {
+  public PilotCard without(int position) {
     positions.remove(Integer.valueOf(position));
     return this;
   }
 
   /** The prints in that order, each with the position's number as its IDC. */
-  PilotCard inOrder(List<Integer> order) {
+  public PilotCard inOrder(List<Integer> order) {
     positions.clear();
     positions.addAll(order);
     return this;
   }
 
   /** The first pixel of that print brighter by 100 gray levels. */
-  PilotCard brightened(int position) {
+  public PilotCard brightened(int position) {
     brightened = position;
     return this;
   }
 
-  byte[] bytes() {
+  public byte[] bytes() {
     return new TransactionWriter(encoding).write(records());
   }
 

@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
-import ridgeproof.examination.Depth;
+import ridgeproof.examination.facts.Depth;
 import ridgeproof.finding.Finding;
 import ridgeproof.testing.ReferenceFiles;
 

@@ -8,24 +8,37 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.ImageExtraction;
 import ridgeproof.examination.comparison.IgnoredFields;
 import ridgeproof.examination.comparison.TransactionComparison;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.imagery.DecodingLimits;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.report.comparison.ComparisonHtml;
+import ridgeproof.report.comparison.ComparisonJson;
+import ridgeproof.report.comparison.ComparisonText;
+import ridgeproof.report.data.FindingsCsv;
+import ridgeproof.report.data.JsonReport;
+import ridgeproof.report.data.SarifReport;
+import ridgeproof.report.page.HtmlReport;
+import ridgeproof.report.pdf.PdfOptions;
+import ridgeproof.report.pdf.PdfReport;
+import ridgeproof.report.summary.FolderSummary;
+import ridgeproof.report.text.LayoutListing;
+import ridgeproof.report.text.TextReport;
+import ridgeproof.report.ticket.Ticket;
+import ridgeproof.spec.layout.FieldNumber;
 
 /**
  * One file, examined once, in every form that a report has.
  *
  * @param comparison of another card with this one
  */
-record Renderings(FileFacts file, FindingsReport report, TransactionComparison comparison) {
+public record Renderings(FileFacts file, FindingsReport report, TransactionComparison comparison) {
 
-  static final ToolFacts TOOL = new ToolFacts("0.1", "17, a maker", "a system 1.0");
+  public static final ToolFacts TOOL = new ToolFacts("0.1", "17, a maker", "a system 1.0");
 
-  static final ImageExtraction EXTRACTION =
+  public static final ImageExtraction EXTRACTION =
       new ImageExtraction(Reports.TABLES, DecodingLimits.standard());
 
   private static final byte[] OTHER_BYTES = PilotCard.ascii().bytes();
@@ -97,11 +110,11 @@ record Renderings(FileFacts file, FindingsReport report, TransactionComparison c
     return PdfReport.render(file, report, options, PdfOptions.standard());
   }
 
-  static TransactionComparison compare(byte[] first, byte[] second) {
+  public static TransactionComparison compare(byte[] first, byte[] second) {
     return compare(first, second, Depth.RIDGES);
   }
 
-  static TransactionComparison compare(byte[] first, byte[] second, Depth depth) {
+  public static TransactionComparison compare(byte[] first, byte[] second, Depth depth) {
     return compare(Reports.examine(first, depth), Reports.examine(second, depth));
   }
 

@@ -11,19 +11,22 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.Set;
-import ridgeproof.examination.Depth;
-import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.report.comparison.ComparisonJson;
+import ridgeproof.report.data.JsonReport;
+import ridgeproof.report.text.TextReport;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.SubmissionProfile;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Examines bytes and renders what was found, as the command line does. */
-final class Reports {
+public final class Reports {
 
-  static final SpecTables TABLES = SpecTables.open();
+  public static final SpecTables TABLES = SpecTables.open();
 
   private static final Examiner EXAMINER = new Examiner(TABLES, ReadingLimits.standard());
   private static final JsonSchema SCHEMA = schema(JsonReport.SCHEMA);
@@ -31,14 +34,14 @@ final class Reports {
 
   private Reports() {}
 
-  static FindingsReport examine(byte[] bytes, Depth depth) {
+  public static FindingsReport examine(byte[] bytes, Depth depth) {
     return EXAMINER.examine(
         ByteSource.of(bytes),
         ExaminationOptions.standard().withToday(LocalDate.of(2026, 3, 2)).withDepth(depth));
   }
 
   /** Examines bytes as a set that the user named. */
-  static FindingsReport examineAs(String profile, byte[] bytes) {
+  public static FindingsReport examineAs(String profile, byte[] bytes) {
     SubmissionProfile named =
         TABLES.profiles().stream().filter(p -> p.name().equals(profile)).findFirst().orElseThrow();
     return EXAMINER.examine(
@@ -49,7 +52,7 @@ final class Reports {
             .withProfile(named));
   }
 
-  static FileFacts facts(byte[] bytes) {
+  public static FileFacts facts(byte[] bytes) {
     return new FileFacts("file.an2", bytes.length, "0".repeat(64));
   }
 

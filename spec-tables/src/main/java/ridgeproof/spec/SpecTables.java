@@ -8,6 +8,29 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import ridgeproof.spec.consistency.AgreementTables;
+import ridgeproof.spec.consistency.CaptureOrigin;
+import ridgeproof.spec.consistency.ImageRecordRow;
+import ridgeproof.spec.consistency.MissingFingerField;
+import ridgeproof.spec.descriptive.ParticularTables;
+import ridgeproof.spec.layout.Code;
+import ridgeproof.spec.layout.CodeTable;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.RecordLayout;
+import ridgeproof.spec.layout.RecordTypeRow;
+import ridgeproof.spec.limit.CompressionCeiling;
+import ridgeproof.spec.limit.ImageSizeLimit;
+import ridgeproof.spec.limit.MatchLikelihood;
+import ridgeproof.spec.limit.PixelLimits;
+import ridgeproof.spec.limit.ResolutionClass;
+import ridgeproof.spec.limit.RidgeLimit;
+import ridgeproof.spec.privacy.HarmlessTables;
+import ridgeproof.spec.rule.RuleCatalogue;
+import ridgeproof.spec.submission.SubmissionTables;
+import ridgeproof.spec.table.Lazy;
+import ridgeproof.spec.table.Source;
+import ridgeproof.spec.table.Table;
+import ridgeproof.spec.table.TableError;
 
 /**
  * The published layouts and codes. All but the catalogue and the lists of record types and code

@@ -1,6 +1,7 @@
 package ridgeproof.spec;
 
 import java.util.List;
+import ridgeproof.spec.table.Source;
 
 /**
  * What a kind of submission has to hold.

@@ -11,13 +11,13 @@ import java.util.TreeSet;
  * @param longest {@link #ENDLESS} where nothing bounds it
  * @param characters but for those that {@code .} stands for
  */
-record PatternExtent(int shortest, int longest, Set<Integer> characters) {
+public record PatternExtent(int shortest, int longest, Set<Integer> characters) {
 
-  static final int ENDLESS = 1_000_000;
+  public static final int ENDLESS = 1_000_000;
 
   private static final PatternExtent EMPTY = new PatternExtent(0, 0, Set.of());
 
-  static PatternExtent of(String pattern) {
+  public static PatternExtent of(String pattern) {
     Reader reader = new Reader(pattern);
     PatternExtent extent = reader.alternatives();
     if (reader.next < pattern.length()) {

@@ -13,6 +13,16 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import ridgeproof.spec.consistency.CaptureOrigin;
+import ridgeproof.spec.layout.Code;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.layout.RecordLayout;
+import ridgeproof.spec.layout.RecordTypeRow;
+import ridgeproof.spec.layout.ValueRule;
+import ridgeproof.spec.rule.RuleRow;
+import ridgeproof.spec.table.Table;
+import ridgeproof.spec.table.TableError;
 
 class SpecTablesTest {
 

@@ -13,9 +13,9 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import ridgeproof.corpus.scenario.ComposedTransaction;
-import ridgeproof.corpus.scenario.People;
-import ridgeproof.corpus.scenario.TransactionComposer;
+import ridgeproof.corpus.composition.ComposedTransaction;
+import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.TransactionComposer;
 
 /** Writes many files with their labels; the same seed gives the same folder. */
 final class Batch {

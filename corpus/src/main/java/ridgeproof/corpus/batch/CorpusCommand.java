@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
 
 /** Makes many transactions of people who do not exist, with labels of what is wrong in each. */
 @Command(
-    name = "ridgeproof-corpus",
+    name = "corpus/generate",
     mixinStandardHelpOptions = true,
     subcommands = {FaultsCommand.class, YearCommand.class},
     description = {
@@ -70,8 +70,8 @@ public final class CorpusCommand implements Callable<Integer> {
     line.setParameterExceptionHandler(
         (failure, arguments) -> {
           PrintWriter error = failure.getCommandLine().getErr();
-          error.println("ridgeproof-corpus: " + failure.getMessage());
-          error.println("try: ridgeproof-corpus --help");
+          error.println("corpus/generate: " + failure.getMessage());
+          error.println("try: corpus/generate --help");
           error.flush();
           return USAGE;
         });

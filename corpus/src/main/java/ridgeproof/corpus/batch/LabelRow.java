@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import ridgeproof.corpus.finger.CaptureDefect;
-import ridgeproof.corpus.scenario.ComposedTransaction;
+import ridgeproof.corpus.composition.ComposedTransaction;
+import ridgeproof.corpus.impression.CaptureDefect;
 import ridgeproof.corpus.scenario.Damage;
 
 /**

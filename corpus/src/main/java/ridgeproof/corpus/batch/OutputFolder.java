@@ -25,14 +25,14 @@ record OutputFolder(Path path, boolean overwrite) {
     try {
       Files.createDirectories(path);
       if (!overwrite && holdsSomething()) {
-        error.println("ridgeproof-corpus: " + path + ": is not empty; --overwrite writes into it");
+        error.println("corpus/generate: " + path + ": is not empty; --overwrite writes into it");
         error.flush();
         return INPUT_OUTPUT;
       }
       content.write();
       return 0;
     } catch (IOException e) {
-      error.println("ridgeproof-corpus: cannot write to " + path + ": " + e.getMessage());
+      error.println("corpus/generate: cannot write to " + path + ": " + e.getMessage());
       error.flush();
       return INPUT_OUTPUT;
     }

@@ -3,10 +3,10 @@ package ridgeproof.corpus.fault;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import ridgeproof.corpus.scenario.DraftedTransaction;
-import ridgeproof.corpus.scenario.People;
+import ridgeproof.corpus.composition.DraftedTransaction;
+import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.ScenarioError;
-import ridgeproof.corpus.scenario.TransactionComposer;
 
 /**
  * Makes the files of the catalogue: a clean file is captured once, each fault changes a copy. Safe

@@ -2,7 +2,7 @@ package ridgeproof.corpus.fault;
 
 import java.util.Locale;
 import java.util.Map;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.layout.FieldNumber;
 
 /** Fields that were typed or exported as they should not have been. */
 final class FieldVerbs {

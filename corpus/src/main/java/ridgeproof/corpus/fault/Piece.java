@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.RecordTypeRow.Encoding;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.RecordDraft;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.RecordTypeRow.Encoding;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
 
 /**
  * A record on the bench.

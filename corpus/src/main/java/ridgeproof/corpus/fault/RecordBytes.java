@@ -4,15 +4,15 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.RecordTypeRow.Encoding;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.LogicalRecord;
-import ridgeproof.transaction.ReadingLimits;
-import ridgeproof.transaction.TransactionReader;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.RecordTypeRow.Encoding;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /** Bytes of one record of the finished file; its length is not changed with them. */
 final class RecordBytes {

@@ -6,12 +6,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
-import ridgeproof.corpus.scenario.DraftedTransaction;
+import ridgeproof.corpus.composition.DraftedTransaction;
+import ridgeproof.corpus.composition.TakenPrint;
 import ridgeproof.corpus.scenario.Scenario;
-import ridgeproof.corpus.scenario.TakenPrint;
-import ridgeproof.transaction.CharacterEncoding;
-import ridgeproof.transaction.RecordDraft;
-import ridgeproof.transaction.TransactionWriter;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.writer.RecordDraft;
+import ridgeproof.transaction.writer.TransactionWriter;
 
 /** A clean file on the bench: records at first, bytes from the first step that asks for them. */
 final class Workpiece {

@@ -57,7 +57,7 @@ public final class Dice {
   }
 
   /** Normal around a mean, held within three deviations so that no draw is a freak. */
-  double around(double mean, double deviation) {
+  public double around(double mean, double deviation) {
     return mean + deviation * Math.max(-3, Math.min(3, gaussian()));
   }
 }

@@ -8,7 +8,7 @@ package ridgeproof.corpus.finger;
  * @param ridgePeriodPx mean distance from ridge to ridge; about 9 pixels, that is 0.46 mm (Maltoni
  *     et al., "Handbook of Fingerprint Recognition", from memory)
  */
-record FingerAnatomy(int widthPx, int lengthPx, double ridgePeriodPx) {
+public record FingerAnatomy(int widthPx, int lengthPx, double ridgePeriodPx) {
 
   /** Skin kept below the flexion crease, as a share of the length. */
   private static final double BELOW_CREASE = 0.34;
@@ -23,11 +23,11 @@ record FingerAnatomy(int widthPx, int lengthPx, double ridgePeriodPx) {
         breadth * kind.ridgeBreadth * finger.around(1, 0.015));
   }
 
-  int canvasWidth() {
+  public int canvasWidth() {
     return widthPx + 44;
   }
 
-  int canvasHeight() {
+  public int canvasHeight() {
     return (int) (lengthPx * (1 + BELOW_CREASE));
   }
 }

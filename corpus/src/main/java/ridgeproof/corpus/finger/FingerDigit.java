@@ -28,9 +28,9 @@ public enum FingerDigit {
     RING(515, 475, 95, 0.99),
     LITTLE(450, 415, 420, 0.95);
 
-    final int widthPx;
-    final int lengthPx;
-    final int tipDropPx;
+    public final int widthPx;
+    public final int lengthPx;
+    public final int tipDropPx;
     final double ridgeBreadth;
 
     Kind(int widthPx, int lengthPx, int tipDropPx, double ridgeBreadth) {

@@ -108,7 +108,7 @@ public final class MasterFinger {
     return anatomy.ridgePeriodPx();
   }
 
-  FingerAnatomy anatomy() {
+  public FingerAnatomy anatomy() {
     return anatomy;
   }
 
@@ -116,12 +116,12 @@ public final class MasterFinger {
     return centerX;
   }
 
-  double centerY() {
+  public double centerY() {
     return centerY;
   }
 
   /** Height of the skin, row by row, -127 to 127; callers must not write to it. */
-  byte[] relief() {
+  public byte[] relief() {
     return relief;
   }
 }

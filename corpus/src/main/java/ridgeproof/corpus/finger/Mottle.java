@@ -4,12 +4,12 @@ package ridgeproof.corpus.finger;
  * Smooth noise: random values on a lattice, interpolated between its nodes. A lattice is drawn for
  * each image, so nothing repeats.
  */
-final class Mottle {
+public final class Mottle {
 
   private Mottle() {}
 
   /** Signed bytes, -127 to 127, with patches about {@code cell} pixels wide. */
-  static byte[] of(int width, int height, int cell, Dice dice) {
+  public static byte[] of(int width, int height, int cell, Dice dice) {
     int columns = width / cell + 2;
     int rows = height / cell + 2;
     byte[] nodes = new byte[columns * rows + 8];

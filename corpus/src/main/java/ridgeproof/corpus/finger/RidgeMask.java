@@ -35,19 +35,19 @@ public final class RidgeMask {
   }
 
   /** Collects the cells of one mask. */
-  static final class Builder {
+  public static final class Builder {
 
     private final int columns;
     private final int rows;
     private final BitSet cells = new BitSet();
 
-    Builder(int width, int height) {
+    public Builder(int width, int height) {
       this.columns = (width + CELL_PX - 1) / CELL_PX;
       this.rows = (height + CELL_PX - 1) / CELL_PX;
     }
 
     /** Marks all cells whose corner lies in a rectangle of pixels. */
-    void mark(int left, int top, int right, int bottom) {
+    public void mark(int left, int top, int right, int bottom) {
       for (int row = Math.max(0, top / CELL_PX); row < rows && row * CELL_PX < bottom; row++) {
         int first = row * columns + Math.max(0, left / CELL_PX);
         int last = row * columns + Math.min(columns, (right + CELL_PX - 1) / CELL_PX);
@@ -57,7 +57,7 @@ public final class RidgeMask {
       }
     }
 
-    RidgeMask build() {
+    public RidgeMask build() {
       return new RidgeMask(columns, rows, (BitSet) cells.clone());
     }
   }

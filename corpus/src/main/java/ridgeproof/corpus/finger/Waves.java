@@ -1,7 +1,7 @@
 package ridgeproof.corpus.finger;
 
 /** Sine and cosine from a table filled by StrictMath: equal on every machine, and quick. */
-final class Waves {
+public final class Waves {
 
   private static final int SIZE = 1 << 13;
   private static final int MASK = SIZE - 1;
@@ -16,11 +16,11 @@ final class Waves {
 
   private Waves() {}
 
-  static float sin(float radians) {
+  public static float sin(float radians) {
     return SINE[index(radians)];
   }
 
-  static float cos(float radians) {
+  public static float cos(float radians) {
     return SINE[(index(radians) + SIZE / 4) & MASK];
   }
 

@@ -16,12 +16,12 @@ public enum Compression {
   }
 
   /** The code in a binary record. */
-  int binaryCode() {
+  public int binaryCode() {
     return binaryCode;
   }
 
   /** The code in a tagged record. */
-  String taggedCode() {
+  public String taggedCode() {
     return taggedCode;
   }
 }

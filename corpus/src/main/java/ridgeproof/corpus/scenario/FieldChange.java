@@ -16,11 +16,11 @@ public record FieldChange(int record, String field, String value) {
     }
   }
 
-  int number() {
+  public int number() {
     return Integer.parseInt(field.substring(field.indexOf('.') + 1));
   }
 
-  boolean removes() {
+  public boolean removes() {
     return value == null;
   }
 }

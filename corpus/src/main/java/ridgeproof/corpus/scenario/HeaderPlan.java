@@ -38,7 +38,7 @@ public record HeaderPlan(
     return new HeaderPlan(null, null, null, null, null, null);
   }
 
-  int versionNumber() {
+  public int versionNumber() {
     return Integer.parseInt(version);
   }
 }

@@ -1,7 +1,7 @@
 package ridgeproof.corpus.scenario;
 
 import java.util.List;
-import ridgeproof.corpus.finger.FrameSize;
+import ridgeproof.corpus.impression.FrameSize;
 
 /**
  * A Type-15 record with a placeholder for a palm: the texture of one finger's ridges, repeated.
@@ -22,7 +22,7 @@ public record PalmPlan(int position, List<Integer> size) {
     }
   }
 
-  FrameSize frame() {
+  public FrameSize frame() {
     return new FrameSize(size.get(0), size.get(1));
   }
 }

@@ -1,6 +1,6 @@
 package ridgeproof.corpus.scenario;
 
-import ridgeproof.corpus.finger.CaptureDefect;
+import ridgeproof.corpus.impression.CaptureDefect;
 
 /**
  * What went wrong when one image was captured.

@@ -1,7 +1,7 @@
 package ridgeproof.corpus.scenario;
 
 import java.util.List;
-import ridgeproof.corpus.finger.FrameSize;
+import ridgeproof.corpus.impression.FrameSize;
 
 /**
  * How the fingerprints are captured and stored.
@@ -56,7 +56,7 @@ public record PrintPlan(
   }
 
   /** The frame of four-finger images. */
-  FrameSize slapFrameSize() {
+  public FrameSize slapFrameSize() {
     return new FrameSize(slapFrame.get(0), slapFrame.get(1));
   }
 }

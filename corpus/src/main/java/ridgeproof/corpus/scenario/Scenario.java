@@ -101,11 +101,11 @@ public record Scenario(
   }
 
   /** The person: the subject's own seed, or else that of the story. */
-  long person() {
+  public long person() {
     return subject.person() == 0 ? seed : subject.person();
   }
 
-  boolean isMissing(int finger) {
+  public boolean isMissing(int finger) {
     return missing.stream().anyMatch(entry -> entry.finger() == finger && !entry.imaged());
   }
 }

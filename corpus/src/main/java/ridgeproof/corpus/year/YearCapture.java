@@ -4,10 +4,10 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.finger.FingerDigit;
-import ridgeproof.corpus.finger.FrameSize;
-import ridgeproof.corpus.finger.Impression;
-import ridgeproof.corpus.finger.ImpressionSettings;
 import ridgeproof.corpus.finger.MasterFinger;
+import ridgeproof.corpus.impression.FrameSize;
+import ridgeproof.corpus.impression.Impression;
+import ridgeproof.corpus.impression.ImpressionSettings;
 import ridgeproof.imagery.GrayImage;
 
 /** Makes of a print of the pool another capture. Safe to share between threads. */

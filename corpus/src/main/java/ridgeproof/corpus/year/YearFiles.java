@@ -8,12 +8,12 @@ import java.util.Locale;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.WsqEncoder;
 import ridgeproof.imagery.wsq.WsqEncoding;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.CharacterEncoding;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.RecordDraft;
-import ridgeproof.transaction.TransactionWriter;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
+import ridgeproof.transaction.writer.TransactionWriter;
 
 /** The files of a sitting: submissions of two rolled index fingers, and what the bureau answers. */
 final class YearFiles {

@@ -18,17 +18,17 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
-import ridgeproof.corpus.scenario.People;
+import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.Scenario;
-import ridgeproof.corpus.scenario.TransactionComposer;
-import ridgeproof.examination.Depth;
-import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.Verdict;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 class CorpusCommandTest {
 

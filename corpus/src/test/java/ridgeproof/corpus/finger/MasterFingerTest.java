@@ -12,6 +12,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import ridgeproof.corpus.impression.Impression;
+import ridgeproof.corpus.impression.ImpressionSettings;
 
 class MasterFingerTest {
 

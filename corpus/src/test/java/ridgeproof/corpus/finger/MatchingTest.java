@@ -9,6 +9,11 @@ import com.machinezoo.sourceafis.FingerprintTemplate;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import ridgeproof.corpus.impression.CaptureDefect;
+import ridgeproof.corpus.impression.FingerBox;
+import ridgeproof.corpus.impression.Impression;
+import ridgeproof.corpus.impression.ImpressionSettings;
+import ridgeproof.corpus.impression.Slap;
 import ridgeproof.imagery.GrayImage;
 
 /** An independent matcher calls a score of 40 or more the same finger. */

@@ -6,11 +6,11 @@ import java.util.HexFormat;
 import ridgeproof.imagery.GrayImage;
 
 /** What the tests measure on images. */
-final class Pixels {
+public final class Pixels {
 
   private Pixels() {}
 
-  static String digest(GrayImage image) {
+  public static String digest(GrayImage image) {
     return digest(image.toArray());
   }
 
@@ -23,7 +23,7 @@ final class Pixels {
     }
   }
 
-  static double mean(GrayImage image) {
+  public static double mean(GrayImage image) {
     double sum = 0;
     for (byte pixel : image.toArray()) {
       sum += pixel & 0xFF;
@@ -31,7 +31,7 @@ final class Pixels {
     return sum / (image.width() * (double) image.height());
   }
 
-  static double deviation(GrayImage image) {
+  public static double deviation(GrayImage image) {
     double mean = mean(image);
     double sum = 0;
     for (byte pixel : image.toArray()) {
@@ -41,7 +41,7 @@ final class Pixels {
   }
 
   /** Mean absolute difference of neighbouring pixels: falls when detail is lost. */
-  static double sharpness(GrayImage image) {
+  public static double sharpness(GrayImage image) {
     double sum = 0;
     for (int y = 1; y < image.height(); y++) {
       for (int x = 1; x < image.width(); x++) {
@@ -52,7 +52,7 @@ final class Pixels {
     return sum / (image.width() * (double) image.height());
   }
 
-  static GrayImage crop(GrayImage image, int left, int top, int right, int bottom) {
+  public static GrayImage crop(GrayImage image, int left, int top, int right, int bottom) {
     int width = right - left + 1;
     int height = bottom - top + 1;
     byte[] pixels = new byte[width * height];
@@ -65,7 +65,7 @@ final class Pixels {
   }
 
   /** True where a pixel is darker than its neighbourhood of about two ridges: on a ridge. */
-  static boolean[] ridges(GrayImage image) {
+  public static boolean[] ridges(GrayImage image) {
     int width = image.width();
     int height = image.height();
     long[] sums = new long[(width + 1) * (height + 1)];
@@ -106,7 +106,7 @@ final class Pixels {
    * downwards that the root of the sum of squares is two crossings to the period, whichever way the
    * ridges run.
    */
-  static double ridgePeriod(GrayImage image, RidgeMask mask) {
+  public static double ridgePeriod(GrayImage image, RidgeMask mask) {
     boolean[] ridge = ridges(image);
     int block = 32;
     double sum = 0;

@@ -5,13 +5,13 @@ package ridgeproof.corpus.finger;
  * patterns", CACM 27(3), 1984 (from memory): a second way to find minutiae, independent of how they
  * were made.
  */
-final class Skeleton {
+public final class Skeleton {
 
   private final int width;
   private final int height;
   private final boolean[] line;
 
-  Skeleton(boolean[] ridges, int width, int height) {
+  public Skeleton(boolean[] ridges, int width, int height) {
     this.width = width;
     this.height = height;
     this.line = ridges.clone();
@@ -76,7 +76,7 @@ final class Skeleton {
   }
 
   /** True when a line ends, or forks, within a few pixels of a place. */
-  boolean shows(Minutia.Kind kind, double x, double y, int reach) {
+  public boolean shows(Minutia.Kind kind, double x, double y, int reach) {
     int wanted = kind == Minutia.Kind.ENDING ? 1 : 3;
     for (int dy = -reach; dy <= reach; dy++) {
       for (int dx = -reach; dx <= reach; dx++) {

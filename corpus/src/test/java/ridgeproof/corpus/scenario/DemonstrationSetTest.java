@@ -19,6 +19,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import ridgeproof.corpus.composition.ComposedTransaction;
+import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.finding.Finding;
 
 class DemonstrationSetTest {

@@ -4,35 +4,36 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import ridgeproof.examination.Depth;
-import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.corpus.composition.ComposedTransaction;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.SubmissionProfile;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.spec.rule.Severity;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Examines a composed file and keeps what its story's expectation is about. */
-final class Expected {
+public final class Expected {
 
-  static final SpecTables TABLES = SpecTables.open();
+  public static final SpecTables TABLES = SpecTables.open();
 
   private static final Set<String> OF_RIDGES = Set.of("RDG", "SEQ");
 
   private Expected() {}
 
   /** The findings above a NOTE of the areas that the story names. */
-  static List<Finding> compared(ComposedTransaction composed) {
+  public static List<Finding> compared(ComposedTransaction composed) {
     Expectation expects = composed.scenario().expects();
     return examine(composed).findings().stream()
         .filter(f -> f.severity() != Severity.NOTE && expects.covers(f.ruleId()))
         .toList();
   }
 
-  static List<String> rules(List<Finding> findings) {
+  public static List<String> rules(List<Finding> findings) {
     return findings.stream().map(Finding::ruleId).distinct().sorted().toList();
   }
 
@@ -43,7 +44,7 @@ final class Expected {
     return findings.stream().anyMatch(f -> f.severity() == Severity.LIKELY) ? "REVIEW" : "READY";
   }
 
-  static FindingsReport examine(ComposedTransaction composed) {
+  public static FindingsReport examine(ComposedTransaction composed) {
     String profile = composed.scenario().expects().profile();
     Optional<SubmissionProfile> named =
         TABLES.profiles().stream().filter(p -> p.name().equals(profile)).findFirst();

@@ -12,7 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import ridgeproof.corpus.finger.CaptureDefect;
+import ridgeproof.corpus.composition.ComposedTransaction;
+import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.TransactionComposer;
+import ridgeproof.corpus.impression.CaptureDefect;
 
 class ScenarioReaderTest {
 

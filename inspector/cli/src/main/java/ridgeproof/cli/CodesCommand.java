@@ -6,7 +6,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import ridgeproof.report.CodeListing;
+import ridgeproof.cli.io.CommandFailure;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.option.OutputOptions;
+import ridgeproof.report.catalogue.CodeListing;
 import ridgeproof.spec.SpecTables;
 
 @Command(

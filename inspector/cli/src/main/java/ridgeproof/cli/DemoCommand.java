@@ -15,18 +15,24 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import ridgeproof.cli.io.CommandFailure;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.io.IoWords;
+import ridgeproof.cli.io.OutputFile;
+import ridgeproof.cli.io.Progress;
+import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.DemonstrationSet;
-import ridgeproof.corpus.scenario.People;
 import ridgeproof.corpus.scenario.Scenario;
-import ridgeproof.corpus.scenario.TransactionComposer;
-import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.spec.rule.Severity;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 @Command(
     name = "demo",

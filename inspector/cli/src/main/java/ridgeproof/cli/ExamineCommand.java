@@ -10,18 +10,37 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import ridgeproof.cli.io.CommandFailure;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.io.InputFile;
+import ridgeproof.cli.io.InputPaths;
+import ridgeproof.cli.io.Inputs;
+import ridgeproof.cli.io.Progress;
+import ridgeproof.cli.ledger.LedgerOptions;
+import ridgeproof.cli.ledger.LedgerRecording;
+import ridgeproof.cli.option.DepthAndProfile;
+import ridgeproof.cli.option.FieldNumberConverter;
+import ridgeproof.cli.option.LimitOptions;
+import ridgeproof.cli.option.OutputOptions;
+import ridgeproof.cli.option.PdfOutput;
+import ridgeproof.cli.reporting.JoinedReports;
+import ridgeproof.cli.reporting.PageFolder;
+import ridgeproof.cli.reporting.ReportAssembly;
+import ridgeproof.cli.reporting.ReportFormat;
+import ridgeproof.cli.reporting.ReportSink;
 import ridgeproof.examination.ControlNumbers;
-import ridgeproof.examination.ExaminationOptions;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.report.FolderSummary;
 import ridgeproof.report.NotExamined;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.report.summary.FolderSummary;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldNumber;
 
 @Command(
     name = "examine",
@@ -34,15 +53,6 @@ import ridgeproof.spec.SpecTables;
 final class ExamineCommand implements Callable<Integer> {
 
   private static final int WIDTH = 80;
-
-  enum Format {
-    text,
-    json,
-    html,
-    csv,
-    sarif,
-    pdf
-  }
 
   @Parameters(
       paramLabel = "FILE",
@@ -59,7 +69,7 @@ final class ExamineCommand implements Callable<Integer> {
         "pdf as a document to file; json, csv or sarif for a program: json of several",
         "files is an array, csv has a row for each finding of all files"
       })
-  Format format;
+  ReportFormat format;
 
   @Mixin DepthAndProfile choices;
 
@@ -132,15 +142,15 @@ final class ExamineCommand implements Callable<Integer> {
     Examiner examiner = new Examiner(tables, limits.reading());
     Inputs inputs = InputPaths.expand(files, tables);
     List<Path> paths = inputs.files();
-    if (format == Format.html && outputFolder == null && paths.size() > 1) {
+    if (format == ReportFormat.html && outputFolder == null && paths.size() > 1) {
       throw CommandFailure.usage(
           "html is a page for one file; these are "
               + paths.size()
               + ": --output-dir DIR makes a page for each");
     }
-    pdf.check(format == Format.pdf, paths, output, console);
+    pdf.check(format == ReportFormat.pdf, paths, output, console);
     try (LedgerRecording recording = ledger.recording(tables, operatorFields)) {
-      return format == Format.pdf
+      return format == ReportFormat.pdf
           ? writePdf(paths.get(0), examiner, options, tables, recording)
           : writeReports(inputs, examiner, options, tables, recording);
     }
@@ -163,7 +173,7 @@ final class ExamineCommand implements Callable<Integer> {
       inputs.others().forEach(other -> reports.add(notExamined(other.path(), other.reason())));
       reports.end();
     }
-    if (!inputs.others().isEmpty() && format == Format.sarif) {
+    if (!inputs.others().isEmpty() && format == ReportFormat.sarif) {
       console.complain(inputs.others().size() + " of " + inputs.count() + " files: not examined");
     }
     return worst;
@@ -186,13 +196,14 @@ final class ExamineCommand implements Callable<Integer> {
   }
 
   private void refuseWhatContradicts() {
-    if (outputFolder != null && format != Format.html) {
+    if (outputFolder != null && format != ReportFormat.html) {
       throw CommandFailure.usage("--output-dir is for pages: --format html");
     }
     if (outputFolder != null && output.output != null) {
       throw CommandFailure.usage("--output and --output-dir exclude each other");
     }
-    if (allFindings && !Set.of(Format.json, Format.csv, Format.sarif).contains(format)) {
+    if (allFindings
+        && !Set.of(ReportFormat.json, ReportFormat.csv, ReportFormat.sarif).contains(format)) {
       throw CommandFailure.usage("--all-findings is for --format json, csv or sarif");
     }
     if (outputFolder == null && !operatorFields.isEmpty() && !ledger.isWanted()) {

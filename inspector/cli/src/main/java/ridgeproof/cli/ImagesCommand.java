@@ -12,19 +12,26 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import ridgeproof.examination.DecodedImage;
-import ridgeproof.examination.ExaminationOptions;
-import ridgeproof.examination.ExaminedImage;
+import ridgeproof.cli.io.CommandFailure;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.io.InputFile;
+import ridgeproof.cli.io.IoWords;
+import ridgeproof.cli.io.OutputFile;
+import ridgeproof.cli.option.LimitOptions;
 import ridgeproof.examination.Examiner;
-import ridgeproof.examination.ImageExtraction;
-import ridgeproof.examination.MarkedFinger;
-import ridgeproof.examination.RidgeFacts;
+import ridgeproof.examination.facts.DecodedImage;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.ImageExtraction;
+import ridgeproof.examination.facts.MarkedFinger;
+import ridgeproof.examination.facts.RidgeFacts;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.codec.PngWriter;
-import ridgeproof.report.RidgePicture;
+import ridgeproof.report.picture.RidgePicture;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.TransactionReader;
+import ridgeproof.transaction.reader.TransactionReader;
 
 @Command(
     name = "images",

@@ -7,12 +7,17 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.io.InputFile;
+import ridgeproof.cli.option.LimitOptions;
+import ridgeproof.cli.option.OutputOptions;
 import ridgeproof.examination.Verdict;
-import ridgeproof.report.LayoutListing;
 import ridgeproof.report.RenderOptions;
+import ridgeproof.report.text.LayoutListing;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.TransactionReader;
+import ridgeproof.transaction.reader.TransactionReader;
 
 @Command(
     name = "layout",

@@ -1,5 +1,7 @@
 package ridgeproof.cli;
 
+import ridgeproof.cli.io.Console;
+
 /** Starts the command line. */
 public final class Main {
 

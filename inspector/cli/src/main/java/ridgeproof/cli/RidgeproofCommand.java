@@ -7,6 +7,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import ridgeproof.cli.io.CommandFailure;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.io.Version;
+import ridgeproof.cli.ledger.LedgerCommand;
 
 @Command(
     name = "ridgeproof",
@@ -23,7 +28,7 @@ import picocli.CommandLine.Spec;
       "ridgeproof COMMAND --help explains a command. A first try:",
       "  ridgeproof examine FILE"
     })
-final class RidgeproofCommand implements Runnable {
+public final class RidgeproofCommand implements Runnable {
 
   @Spec CommandSpec spec;
 
@@ -33,7 +38,7 @@ final class RidgeproofCommand implements Runnable {
   }
 
   /** The whole command line, writing to that console. */
-  static CommandLine commandLine(Console console) {
+  public static CommandLine commandLine(Console console) {
     CommandLine line = new CommandLine(new RidgeproofCommand());
     line.addSubcommand(new ExamineCommand(console));
     line.addSubcommand(new TicketCommand(console));

@@ -7,12 +7,16 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import ridgeproof.report.CoveragePage;
-import ridgeproof.report.RequirementCount;
-import ridgeproof.report.RuleExport;
-import ridgeproof.report.RuleListing;
-import ridgeproof.spec.RuleRow;
+import ridgeproof.cli.io.CommandFailure;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.option.OutputOptions;
+import ridgeproof.report.catalogue.CoveragePage;
+import ridgeproof.report.catalogue.RequirementCount;
+import ridgeproof.report.catalogue.RuleExport;
+import ridgeproof.report.catalogue.RuleListing;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.rule.RuleRow;
 
 @Command(
     name = "rules",

@@ -9,14 +9,24 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.cli.io.CommandFailure;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.io.InputFile;
+import ridgeproof.cli.io.OutputFile;
+import ridgeproof.cli.io.Version;
+import ridgeproof.cli.option.DepthAndProfile;
+import ridgeproof.cli.option.InstantConverter;
+import ridgeproof.cli.option.LimitOptions;
+import ridgeproof.cli.option.OutputOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.safecopy.SafeCopies;
 import ridgeproof.examination.safecopy.SafeCopy;
-import ridgeproof.report.AttachedCopy;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.Ticket;
+import ridgeproof.report.ticket.AttachedCopy;
+import ridgeproof.report.ticket.Ticket;
 import ridgeproof.spec.SpecTables;
 
 @Command(

@@ -1,6 +1,8 @@
 package ridgeproof.cli;
 
+import static com.tngtech.archunit.base.DescribedPredicate.alwaysTrue;
 import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleName;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
@@ -15,6 +17,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import org.junit.jupiter.api.Test;
+import ridgeproof.examination.rules.Rule;
 
 class ArchitectureTest {
 
@@ -33,6 +36,8 @@ class ArchitectureTest {
         .definedBy("ridgeproof.transaction..", "ridgeproof.finding..")
         .layer("imagery")
         .definedBy("ridgeproof.imagery..")
+        .layer("ridges")
+        .definedBy("ridgeproof.ridges..")
         .layer("examination")
         .definedBy("ridgeproof.examination..")
         .layer("report")
@@ -51,21 +56,57 @@ class ArchitectureTest {
         .mayOnlyBeAccessedByLayers("ledger", "cli")
         .whereLayer("examination")
         .mayOnlyBeAccessedByLayers("report", "ledger", "cli")
+        .whereLayer("ridges")
+        .mayOnlyBeAccessedByLayers("examination", "report", "ledger", "cli")
         .whereLayer("corpus")
         .mayOnlyBeAccessedByLayers("cli")
         .whereLayer("imagery")
-        .mayOnlyBeAccessedByLayers("examination", "report", "ledger", "corpus", "cli")
+        .mayOnlyBeAccessedByLayers("ridges", "examination", "report", "ledger", "corpus", "cli")
+        .whereLayer("transaction")
+        .mayOnlyBeAccessedByLayers(
+            "imagery", "ridges", "examination", "report", "ledger", "corpus", "cli")
         .check(CLASSES);
   }
 
   @Test
-  void codecsDoNotKnowEachOther() {
-    slices().matching("ridgeproof.imagery.(*)..").should().beFreeOfCycles().check(CLASSES);
+  void noPackageDependsOnItselfByWayOfAnother() {
+    slices()
+        .matching("(ridgeproof.**)")
+        .should()
+        .beFreeOfCycles()
+        .ignoreDependency(areTemplates(), alwaysTrue())
+        .check(CLASSES);
+  }
+
+  /** Generated, and filled by the classes whose models they show. */
+  private static DescribedPredicate<JavaClass> areTemplates() {
+    return resideInAPackage("ridgeproof.report.template..");
   }
 
   @Test
-  void thePackagesOfTheLedgerPointOneWay() {
-    slices().matching("ridgeproof.ledger.(*)..").should().beFreeOfCycles().check(CLASSES);
+  void nobodyReachesIntoTheInsidesOfWsqAndRidges() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages("ridgeproof.imagery..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            "ridgeproof.imagery.wsq.subband..",
+            "ridgeproof.imagery.wsq.wavelet..",
+            "ridgeproof.imagery.wsq.entropy..")
+        .check(CLASSES);
+    noClasses()
+        .that()
+        .resideOutsideOfPackages("ridgeproof.ridges..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("ridgeproof.ridges.map..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void rulesAreMadeByTheirPackageAlone() {
+    classes().that().implement(Rule.class).should().notBePublic().check(CLASSES);
   }
 
   @Test

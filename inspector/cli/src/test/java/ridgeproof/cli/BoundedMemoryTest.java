@@ -24,16 +24,19 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import ridgeproof.cli.ExamineCommand.Format;
-import ridgeproof.examination.ExaminationOptions;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.Progress;
+import ridgeproof.cli.reporting.ReportAssembly;
+import ridgeproof.cli.reporting.ReportFormat;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.report.FileAccount;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 /** However many files there are, no report on one is kept, and no output is left half-written. */
 class BoundedMemoryTest {
@@ -51,7 +54,7 @@ class BoundedMemoryTest {
 
   @ParameterizedTest
   @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "pdf")
-  void aReportIsWrittenWhenItIsAddedAndThenForgotten(Format format) throws IOException {
+  void aReportIsWrittenWhenItIsAddedAndThenForgotten(ReportFormat format) throws IOException {
     StringWriter out = new StringWriter();
     ReportAssembly assembly =
         ReportAssembly.of(format, TABLES, RenderOptions.standard(), Optional.empty(), out, true);

@@ -8,12 +8,12 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import ridgeproof.spec.RecordLayout;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.LogicalRecord;
-import ridgeproof.transaction.Subfield;
+import ridgeproof.spec.layout.RecordLayout;
 import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.Subfield;
 
 /**
  * Values that stand nowhere else: each has the same beginning, so that one search finds them all in

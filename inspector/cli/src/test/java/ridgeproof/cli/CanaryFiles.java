@@ -21,18 +21,18 @@ import ridgeproof.cli.Canaries.Script;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.WsqEncoder;
 import ridgeproof.imagery.wsq.WsqEncoding;
-import ridgeproof.spec.CharacterType;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.FieldRow;
-import ridgeproof.spec.RecordLayout;
-import ridgeproof.spec.RecordTypeRow;
-import ridgeproof.spec.RecordTypeRow.Encoding;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.CharacterEncoding;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.RecordDraft;
-import ridgeproof.transaction.TransactionWriter;
+import ridgeproof.spec.layout.CharacterType;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.layout.RecordLayout;
+import ridgeproof.spec.layout.RecordTypeRow;
+import ridgeproof.spec.layout.RecordTypeRow.Encoding;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
+import ridgeproof.transaction.writer.TransactionWriter;
 
 /** Transactions with a canary in every field, subfield and item of every type of record. */
 final class CanaryFiles {

@@ -8,6 +8,7 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import ridgeproof.cli.io.Console;
 
 /** What a command printed and ended with. */
 record CommandRun(int status, String out, String error) {

@@ -17,22 +17,22 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ridgeproof.corpus.scenario.People;
+import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.ScenarioReader;
-import ridgeproof.corpus.scenario.TransactionComposer;
-import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.ImageExtraction;
 import ridgeproof.examination.comparison.IgnoredFields;
 import ridgeproof.examination.comparison.TransactionComparison;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.imagery.DecodingLimits;
-import ridgeproof.report.ComparisonJson;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.RenderOptions;
+import ridgeproof.report.comparison.ComparisonJson;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Synthetic people captured twice, so that it is known which fingers are the same. */
 class CompareCommandTest {

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import ridgeproof.cli.io.Console;
 import ridgeproof.corpus.scenario.DemonstrationSet;
 
 class DemoCommandTest {

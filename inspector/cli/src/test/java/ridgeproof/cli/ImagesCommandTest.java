@@ -13,17 +13,17 @@ import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.DemonstrationSet;
-import ridgeproof.corpus.scenario.People;
-import ridgeproof.corpus.scenario.TransactionComposer;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.header.ImageHeaders;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.CharacterEncoding;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.RecordDraft;
-import ridgeproof.transaction.TransactionWriter;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
+import ridgeproof.transaction.writer.TransactionWriter;
 
 class ImagesCommandTest {
 

@@ -18,12 +18,13 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ridgeproof.spec.CaptureOrigin;
+import ridgeproof.cli.io.ExitStatus;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.spec.consistency.CaptureOrigin;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.TransactionReader;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
+import ridgeproof.transaction.record.ByteSource;
 
 /** The commands of the ledger, from the first examination to the last forgotten entry. */
 class LedgerCommandTest {
@@ -164,8 +165,9 @@ class LedgerCommandTest {
   @Test
   void aLedgerThatIsNotThereIsNotMadeByReadingIt() {
     CommandRun.of("ledger", "report", path("none.db"))
-        .isOneLineOf(ExitStatus.INPUT_OUTPUT, "the key file of the ledger is missing");
+        .isOneLineOf(ExitStatus.INPUT_OUTPUT, "there is no ledger");
     assertFalse(Files.exists(folder.resolve("none.db")));
+    assertFalse(Files.exists(folder.resolve("none.db.key")));
   }
 
   private Map<String, String> files() throws IOException {
@@ -214,8 +216,18 @@ class LedgerCommandTest {
         (name, text) ->
             Canaries.foundIn(text).stream()
                 .filter(found -> !allowed.contains(found))
+                .filter(found -> !isOfDigits(found) || isOutsideNumbers(found, text))
                 .forEach(found -> kept.add(name + ": " + found)));
     assertEquals(Set.of(), kept);
+  }
+
+  private static boolean isOfDigits(String canary) {
+    return canary.chars().allMatch(Character::isDigit);
+  }
+
+  /** Hashes and the random numbers of entries can hold any eight digits. */
+  private static boolean isOutsideNumbers(String canary, String text) {
+    return text.replaceAll("[0-9a-f]{17,}", " ").contains(canary);
   }
 
   private static Set<String> stations(byte[] bytes, SpecTables tables) {

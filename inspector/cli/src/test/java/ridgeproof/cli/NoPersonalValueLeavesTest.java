@@ -23,27 +23,31 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import ridgeproof.cli.ExamineCommand.Format;
 import ridgeproof.cli.ToldStories.Told;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.io.InputFile;
+import ridgeproof.cli.option.PdfOutput;
+import ridgeproof.cli.reporting.ReportAssembly;
+import ridgeproof.cli.reporting.ReportFormat;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.ImageExtraction;
 import ridgeproof.examination.comparison.IgnoredFields;
 import ridgeproof.examination.comparison.TransactionComparison;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.imagery.DecodingLimits;
-import ridgeproof.report.AttachedCopy;
-import ridgeproof.report.ComparisonHtml;
-import ridgeproof.report.ComparisonJson;
-import ridgeproof.report.ComparisonText;
 import ridgeproof.report.FileAccount;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.FolderSummary;
-import ridgeproof.report.LayoutListing;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.Ticket;
 import ridgeproof.report.ToolFacts;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.Item;
+import ridgeproof.report.comparison.ComparisonHtml;
+import ridgeproof.report.comparison.ComparisonJson;
+import ridgeproof.report.comparison.ComparisonText;
+import ridgeproof.report.summary.FolderSummary;
+import ridgeproof.report.text.LayoutListing;
+import ridgeproof.report.ticket.AttachedCopy;
+import ridgeproof.report.ticket.Ticket;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.Item;
 
 /** Nothing of a person is in anything that Ridgeproof writes unless it is asked for. */
 class NoPersonalValueLeavesTest {
@@ -65,12 +69,12 @@ class NoPersonalValueLeavesTest {
     return new FileFacts("file.an2", bytes.length, InputFile.sha256(ByteSource.of(bytes)));
   }
 
-  private static String joined(Format format, Map<FileFacts, FindingsReport> reports) {
+  private static String joined(ReportFormat format, Map<FileFacts, FindingsReport> reports) {
     return joined(format, reports, MASKED);
   }
 
   private static String joined(
-      Format format, Map<FileFacts, FindingsReport> reports, RenderOptions options) {
+      ReportFormat format, Map<FileFacts, FindingsReport> reports, RenderOptions options) {
     StringWriter text = new StringWriter();
     try {
       ReportAssembly assembly =
@@ -90,8 +94,8 @@ class NoPersonalValueLeavesTest {
     FileFacts file = facts(told.bytes());
     FindingsReport report = told.report();
     Map<String, String> outputs = new LinkedHashMap<>();
-    for (Format format : Format.values()) {
-      if (format == Format.pdf) {
+    for (ReportFormat format : ReportFormat.values()) {
+      if (format == ReportFormat.pdf) {
         byte[] pdf = new PdfOutput().render(file, report, options, Optional.empty());
         outputs.put("pdf", PdfWords.of(pdf));
       } else {
@@ -166,8 +170,8 @@ class NoPersonalValueLeavesTest {
     Map<String, String> outputs =
         Map.of(
             "summary", summary(MASKED),
-            "csv", joined(Format.csv, reports),
-            "sarif", joined(Format.sarif, reports));
+            "csv", joined(ReportFormat.csv, reports),
+            "sarif", joined(ReportFormat.sarif, reports));
     for (Told told : stories()) {
       PersonalSearch search = search(told);
       outputs.forEach((form, text) -> assertTellsNothing(form, text, search));

@@ -12,12 +12,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import ridgeproof.spec.Calendar;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.Item;
-import ridgeproof.transaction.LogicalRecord;
-import ridgeproof.transaction.Subfield;
+import ridgeproof.spec.layout.Calendar;
 import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.Item;
+import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.Subfield;
 
 /** What of a person stands in a transaction, and every form in which it could come out of one. */
 final class PersonalForms {

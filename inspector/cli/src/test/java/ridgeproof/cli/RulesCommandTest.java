@@ -7,6 +7,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
+import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.requirement.Requirement;
 import ridgeproof.spec.requirement.Requirements;

@@ -20,20 +20,22 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import ridgeproof.cli.ToldStories.Told;
-import ridgeproof.examination.Depth;
-import ridgeproof.examination.ExaminationOptions;
-import ridgeproof.examination.ExaminedImage;
+import ridgeproof.cli.io.ExitStatus;
+import ridgeproof.cli.io.InputFile;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.safecopy.FindingChange;
 import ridgeproof.examination.safecopy.SafeCopies;
 import ridgeproof.examination.safecopy.SafeCopy;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.rule.Severity;
 import ridgeproof.testing.ReferenceFiles;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.TransactionReader;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
+import ridgeproof.transaction.record.ByteSource;
 
 class SafeCopyTest {
 

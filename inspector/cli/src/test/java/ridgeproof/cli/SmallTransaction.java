@@ -1,11 +1,11 @@
 package ridgeproof.cli;
 
 import java.util.List;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.CharacterEncoding;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.RecordDraft;
-import ridgeproof.transaction.TransactionWriter;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
+import ridgeproof.transaction.writer.TransactionWriter;
 
 /** A transaction of a type of which no prints are asked, with nothing to object to. */
 final class SmallTransaction {

@@ -4,19 +4,19 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.DemonstrationSet;
-import ridgeproof.corpus.scenario.People;
 import ridgeproof.corpus.scenario.Scenario;
-import ridgeproof.corpus.scenario.TransactionComposer;
-import ridgeproof.examination.Depth;
-import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.safecopy.SafeCopies;
 import ridgeproof.examination.safecopy.SafeCopy;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Every demonstration story, composed, examined and copied once for all tests. */
 final class ToldStories {

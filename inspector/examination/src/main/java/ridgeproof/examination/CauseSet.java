@@ -5,11 +5,23 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import ridgeproof.examination.cause.CauseLog;
-import ridgeproof.examination.transport.Reading;
-import ridgeproof.examination.transport.TransportCauses;
+import ridgeproof.examination.cause.CauseRule;
+import ridgeproof.examination.cause.card.CardCauses;
+import ridgeproof.examination.cause.card.InvertedImages;
+import ridgeproof.examination.cause.card.OtherHandCause;
+import ridgeproof.examination.cause.print.PrintQualityCause;
+import ridgeproof.examination.cause.print.RidgePeriodCause;
+import ridgeproof.examination.cause.print.SameImageCause;
+import ridgeproof.examination.cause.print.ScaleCauses;
+import ridgeproof.examination.cause.transport.Reading;
+import ridgeproof.examination.cause.transport.TransportCauses;
+import ridgeproof.examination.cause.value.DateCauses;
+import ridgeproof.examination.cause.value.FollowingCauses;
+import ridgeproof.examination.cause.value.MisreadFieldCause;
+import ridgeproof.examination.facts.Examinee;
 import ridgeproof.finding.Finding;
-import ridgeproof.transaction.ByteSource;
 import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.record.ByteSource;
 
 /** The causes that are looked for, those that reach furthest first: the file, the card, a print. */
 final class CauseSet {

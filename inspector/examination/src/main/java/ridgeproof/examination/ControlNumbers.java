@@ -8,8 +8,8 @@ import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /**
  * The control numbers of all files of a run, each of which an agency gives once: the second file

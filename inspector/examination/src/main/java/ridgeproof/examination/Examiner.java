@@ -10,16 +10,27 @@ import ridgeproof.examination.cause.Attribution;
 import ridgeproof.examination.cause.Cause;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.Repetitions;
-import ridgeproof.examination.transport.Reading;
+import ridgeproof.examination.cause.transport.Reading;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ImageExtraction;
+import ridgeproof.examination.facts.ImageOpener;
+import ridgeproof.examination.facts.ImageRecords;
+import ridgeproof.examination.facts.RidgeSight;
+import ridgeproof.examination.facts.SequenceFacts;
+import ridgeproof.examination.rules.ridges.MatchLimits;
+import ridgeproof.examination.submission.HeldTo;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
-import ridgeproof.ridges.SequenceLimits;
+import ridgeproof.ridges.matching.SequenceLimits;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.agency.AgencyProfile;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.TransactionReader;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * Examines transactions: reads, runs the rules, establishes causes, and comes to a verdict. Safe to

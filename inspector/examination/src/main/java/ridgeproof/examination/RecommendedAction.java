@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.RidgeFacts;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.rule.Severity;
 
 /**
  * Something to do next, and the findings that it answers.

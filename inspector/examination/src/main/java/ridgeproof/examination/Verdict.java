@@ -2,7 +2,7 @@ package ridgeproof.examination;
 
 import java.util.List;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.rule.Severity;
 import ridgeproof.transaction.Transaction;
 
 /** What the findings come to; the later the worse. */

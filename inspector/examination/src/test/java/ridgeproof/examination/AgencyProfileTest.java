@@ -7,12 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.agency.AgencyProfile;
 import ridgeproof.spec.agency.AgencyProfileReader;
 import ridgeproof.spec.agency.ProfileReading;
 import ridgeproof.spec.agency.RelaxedRule;
+import ridgeproof.spec.rule.Severity;
 
 class AgencyProfileTest {
 

@@ -2,10 +2,10 @@ package ridgeproof.examination;
 
 import java.util.Set;
 import java.util.TreeSet;
-import ridgeproof.spec.CharacterType;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.RecordTypeRow.Encoding;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.CharacterType;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.RecordTypeRow.Encoding;
 import ridgeproof.spec.requirement.Requirement;
 import ridgeproof.spec.requirement.RequirementKind;
 

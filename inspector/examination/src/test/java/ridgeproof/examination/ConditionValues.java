@@ -5,10 +5,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import ridgeproof.spec.Condition;
-import ridgeproof.spec.Presence.Clause;
-import ridgeproof.spec.Reference;
-import ridgeproof.spec.ValueRule;
+import ridgeproof.spec.layout.Condition;
+import ridgeproof.spec.layout.Presence.Clause;
+import ridgeproof.spec.layout.Reference;
+import ridgeproof.spec.layout.ValueRule;
 
 /** The values that decide the conditions of some clauses, by what the conditions look at. */
 final class ConditionValues {

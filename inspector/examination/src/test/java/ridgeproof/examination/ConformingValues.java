@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
-import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.spec.ValueRule;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.layout.ValueRule;
 
 /** Values that satisfy everything that a row asks of a value. */
-final class ConformingValues {
+public final class ConformingValues {
 
   private static final int HEADER = 1;
   private static final int LONG_TAIL = 12;
@@ -22,7 +22,7 @@ final class ConformingValues {
   }
 
   /** A value that conforms in that version; fails where the row contradicts itself. */
-  String of(FieldRow row, int version) {
+  public String of(FieldRow row, int version) {
     return ownValue(row, version)
         .or(() -> candidates(row, version).filter(text -> conforms(row, text, version)).findFirst())
         .orElseThrow(

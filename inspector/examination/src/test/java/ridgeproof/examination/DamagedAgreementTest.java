@@ -6,7 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import ridgeproof.transaction.RecordDraft;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.transaction.writer.RecordDraft;
 
 class DamagedAgreementTest {
 

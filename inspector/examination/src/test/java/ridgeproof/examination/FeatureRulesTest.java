@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import ridgeproof.spec.Severity;
-import ridgeproof.transaction.RecordDraft;
+import ridgeproof.spec.rule.Severity;
+import ridgeproof.transaction.writer.RecordDraft;
 
 class FeatureRulesTest {
 

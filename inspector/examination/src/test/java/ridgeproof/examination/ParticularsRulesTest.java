@@ -16,9 +16,11 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.Severity;
-import ridgeproof.transaction.RecordDraft;
+import ridgeproof.spec.rule.Severity;
+import ridgeproof.transaction.writer.RecordDraft;
 
 class ParticularsRulesTest {
 

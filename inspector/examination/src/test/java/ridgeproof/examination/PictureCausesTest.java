@@ -10,17 +10,20 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.finding.Finding;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.Turn;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.testing.ReferenceFiles;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.ReadingLimits;
-import ridgeproof.transaction.RecordDraft;
-import ridgeproof.transaction.TransactionReader;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
 
 /**
  * The card of a real person after what happens to whole cards: one cause, and no finger accused.

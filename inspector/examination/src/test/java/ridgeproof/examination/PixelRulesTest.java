@@ -14,9 +14,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Finding;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.rule.Severity;
 import ridgeproof.testing.ReferenceFiles;
 
 class PixelRulesTest {

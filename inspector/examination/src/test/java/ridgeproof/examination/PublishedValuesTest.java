@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.Severity;
-import ridgeproof.transaction.RecordDraft;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.rule.Severity;
+import ridgeproof.transaction.writer.RecordDraft;
 
 /**
  * Values that published lists have and the tables once refused, and values that no list has and the

@@ -12,13 +12,16 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.rules.layout.Offence;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.RecordTypeRow;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.RecordTypeRow;
 import ridgeproof.spec.requirement.Requirement;
 import ridgeproof.spec.requirement.Requirements;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * Walks every requirement of every layout: a record in which it binds and is kept brings no finding

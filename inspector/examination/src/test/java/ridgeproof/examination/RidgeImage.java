@@ -6,13 +6,13 @@ import java.util.function.IntUnaryOperator;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.WsqEncoder;
 import ridgeproof.imagery.wsq.WsqEncoding;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.RecordDraft;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
 
 /** Made-up prints: arches in an oval on a light ground, and Type-14 records that hold them. */
-final class RidgeImage {
+public final class RidgeImage {
 
   static final int WIDTH = 480;
   static final int HEIGHT = 512;
@@ -21,12 +21,12 @@ final class RidgeImage {
 
   private RidgeImage() {}
 
-  static GrayImage usual() {
+  public static GrayImage usual() {
     return withPeriod(USUAL_PERIOD);
   }
 
   /** The same print with its ridges so many pixels apart. */
-  static GrayImage withPeriod(double period) {
+  public static GrayImage withPeriod(double period) {
     byte[] pixels = new byte[WIDTH * HEIGHT];
     for (int y = 0; y < HEIGHT; y++) {
       for (int x = 0; x < WIDTH; x++) {
@@ -41,7 +41,7 @@ final class RidgeImage {
     return GrayImage.owning(WIDTH, HEIGHT, pixels);
   }
 
-  static GrayImage mapped(GrayImage image, IntUnaryOperator change) {
+  public static GrayImage mapped(GrayImage image, IntUnaryOperator change) {
     byte[] pixels = image.toArray();
     for (int i = 0; i < pixels.length; i++) {
       pixels[i] = (byte) change.applyAsInt(pixels[i] & 0xFF);
@@ -53,7 +53,7 @@ final class RidgeImage {
     return mapped(usual(), old -> gray);
   }
 
-  static byte[] wsq(GrayImage image) {
+  public static byte[] wsq(GrayImage image) {
     return WsqEncoder.encode(image, WsqEncoding.standard(500));
   }
 
@@ -62,7 +62,7 @@ final class RidgeImage {
     return record(position, image, image.toArray(), "NONE", "500");
   }
 
-  static RecordDraft record(
+  public static RecordDraft record(
       int position, GrayImage size, byte[] data, String compression, String ppi) {
     RecordDraft changed =
         SampleCard.taggedPrint(position, position, position <= 10 ? 1 : 0)
@@ -88,7 +88,7 @@ final class RidgeImage {
   }
 
   /** The conforming card with the right thumb replaced. */
-  static SampleCard withThumb(RecordDraft thumb) {
+  public static SampleCard withThumb(RecordDraft thumb) {
     return SampleCard.rolledTagged().with(3, old -> thumb);
   }
 

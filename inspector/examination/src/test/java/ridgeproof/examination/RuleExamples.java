@@ -11,21 +11,23 @@ import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.WsqEncoder;
 import ridgeproof.imagery.wsq.WsqEncoding;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.testing.LosslessJpeg;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.ReadingLimits;
-import ridgeproof.transaction.RecordDraft;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
 
 /**
  * For rules of the catalogue a file that departs in this one thing from the conforming sample card.
  */
-final class RuleExamples {
+public final class RuleExamples {
 
   private static final String GS = "\u001D";
   private static final String FS = "\u001C";
@@ -253,7 +255,7 @@ final class RuleExamples {
     return SampleCard.rolled().with(1, draft -> draft.with(15, List.of(List.of(code, name, ""))));
   }
 
-  static SampleCard tagged(UnaryOperator<RecordDraft> change) {
+  public static SampleCard tagged(UnaryOperator<RecordDraft> change) {
     return SampleCard.rolledTagged().with(FIRST_PRINT, change);
   }
 
@@ -278,7 +280,7 @@ final class RuleExamples {
   }
 
   /** A card with this one print, encoded for so many bits per pixel. */
-  static SampleCard wsqCard(GrayImage image, double rate) {
+  public static SampleCard wsqCard(GrayImage image, double rate) {
     byte[] codestream = WsqEncoder.encode(image, new WsqEncoding(rate, 500, 0));
     return tagged(
         draft ->
@@ -303,7 +305,7 @@ final class RuleExamples {
   }
 
   /** Pixels of the sample card, with a Huffman table marked as of this class. */
-  static byte[] losslessJpeg(int tableClass) {
+  public static byte[] losslessJpeg(int tableClass) {
     byte[] pixels = SampleCard.pixels(SampleCard.WIDTH * SampleCard.HEIGHT).toArray();
     return LosslessJpeg.encode(SampleCard.WIDTH, SampleCard.HEIGHT, pixels, tableClass);
   }
@@ -316,7 +318,7 @@ final class RuleExamples {
     return Arrays.copyOf(stream, stream.length + 5);
   }
 
-  static RecordDraft data(RecordDraft draft, byte[] bytes) {
+  public static RecordDraft data(RecordDraft draft, byte[] bytes) {
     FieldNumber number = new FieldNumber(draft.type(), 999);
     return new RecordDraft(
         draft.type(),

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.RuleRow;
+import ridgeproof.spec.rule.RuleRow;
 
 class RuleExamplesTest {
 

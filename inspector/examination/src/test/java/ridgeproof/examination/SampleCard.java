@@ -5,25 +5,27 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.CharacterEncoding;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.ReadingLimits;
-import ridgeproof.transaction.RecordDraft;
-import ridgeproof.transaction.TransactionWriter;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
+import ridgeproof.transaction.writer.TransactionWriter;
 
 /**
  * A conforming rolled tenprint card of the invented Tidewater Harbour Pilots' licensing office,
  * with images too small to show a finger; tests change one thing of it.
  */
-final class SampleCard {
+public final class SampleCard {
 
-  static final SpecTables TABLES = SpecTables.open();
-  static final LocalDate TODAY = LocalDate.of(2026, 3, 2);
-  static final int WIDTH = 32;
-  static final int HEIGHT = 24;
+  public static final SpecTables TABLES = SpecTables.open();
+  public static final LocalDate TODAY = LocalDate.of(2026, 3, 2);
+  public static final int WIDTH = 32;
+  public static final int HEIGHT = 24;
 
   private final List<RecordDraft> records;
 
@@ -32,7 +34,7 @@ final class SampleCard {
   }
 
   /** Fourteen Type-4 records. */
-  static SampleCard rolled() {
+  public static SampleCard rolled() {
     List<RecordDraft> records = new ArrayList<>(List.of(header(), particulars()));
     IntStream.rangeClosed(1, 14)
         .forEach(position -> records.add(binaryPrint(position, position, position <= 10 ? 1 : 0)));
@@ -40,7 +42,7 @@ final class SampleCard {
   }
 
   /** Fourteen Type-14 records. */
-  static SampleCard rolledTagged() {
+  public static SampleCard rolledTagged() {
     List<RecordDraft> records =
         new ArrayList<>(List.of(header().with(11, "00.00").with(12, "00.00"), particulars()));
     IntStream.rangeClosed(1, 14)
@@ -102,7 +104,7 @@ final class SampleCard {
             FieldDraft.binary(new FieldNumber(4, 9), pixels(WIDTH * HEIGHT))));
   }
 
-  static RecordDraft taggedPrint(int idc, int position, int impression) {
+  public static RecordDraft taggedPrint(int idc, int position, int impression) {
     return RecordDraft.tagged(
         14,
         List.of(
@@ -122,7 +124,7 @@ final class SampleCard {
             FieldDraft.data(new FieldNumber(14, 999), pixels(WIDTH * HEIGHT))));
   }
 
-  static ByteSource pixels(int count) {
+  public static ByteSource pixels(int count) {
     byte[] pixels = new byte[count];
     for (int i = 0; i < count; i++) {
       pixels[i] = (byte) (i * 7 % 256);
@@ -130,7 +132,7 @@ final class SampleCard {
     return ByteSource.of(pixels);
   }
 
-  static FieldDraft text(int type, int field, String value) {
+  public static FieldDraft text(int type, int field, String value) {
     return FieldDraft.text(new FieldNumber(type, field), value);
   }
 
@@ -139,14 +141,14 @@ final class SampleCard {
   }
 
   /** The card with one record changed; records count from 1. */
-  SampleCard with(int record, UnaryOperator<RecordDraft> change) {
+  public SampleCard with(int record, UnaryOperator<RecordDraft> change) {
     List<RecordDraft> changed = new ArrayList<>(records);
     changed.set(record - 1, change.apply(changed.get(record - 1)));
     return new SampleCard(changed);
   }
 
   /** The card with one field of one record replaced by another draft of it. */
-  SampleCard withField(int record, FieldDraft field) {
+  public SampleCard withField(int record, FieldDraft field) {
     return with(
         record,
         draft ->
@@ -158,31 +160,31 @@ final class SampleCard {
                     .toList()));
   }
 
-  SampleCard without(int record) {
+  public SampleCard without(int record) {
     List<RecordDraft> changed = new ArrayList<>(records);
     changed.remove(record - 1);
     return new SampleCard(changed);
   }
 
-  SampleCard plus(RecordDraft record) {
+  public SampleCard plus(RecordDraft record) {
     List<RecordDraft> changed = new ArrayList<>(records);
     changed.add(record);
     return new SampleCard(changed);
   }
 
-  byte[] bytes() {
+  public byte[] bytes() {
     return new TransactionWriter(CharacterEncoding.ASCII).write(records);
   }
 
-  FindingsReport examine() {
+  public FindingsReport examine() {
     return examine(bytes());
   }
 
-  static FindingsReport examine(byte[] bytes) {
+  public static FindingsReport examine(byte[] bytes) {
     return examine(bytes, ExaminationOptions.standard().withToday(TODAY).withDepth(Depth.IMAGES));
   }
 
-  static FindingsReport examine(byte[] bytes, ExaminationOptions options) {
+  public static FindingsReport examine(byte[] bytes, ExaminationOptions options) {
     return new Examiner(TABLES, ReadingLimits.standard()).examine(ByteSource.of(bytes), options);
   }
 }

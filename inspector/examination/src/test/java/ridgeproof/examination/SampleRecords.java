@@ -4,31 +4,31 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.RecordDraft;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
 
 /**
  * Conforming records that go beside those of {@link SampleCard}, and what tests ask of a report.
  */
-final class SampleRecords {
+public final class SampleRecords {
 
   /** Where the right and the left slap stand in {@link SampleCard#rolledTagged()}. */
-  static final int RIGHT_SLAP = 15;
+  public static final int RIGHT_SLAP = 15;
 
-  static final int LEFT_SLAP = 16;
+  public static final int LEFT_SLAP = 16;
 
   private static final int BOX_WIDTH = SampleCard.WIDTH / 4;
 
   private SampleRecords() {}
 
   /** A tenprint card of Type-14 records with one of them changed. */
-  static SampleCard tagged(int record, UnaryOperator<RecordDraft> change) {
+  public static SampleCard tagged(int record, UnaryOperator<RecordDraft> change) {
     return SampleCard.rolledTagged().with(record, change);
   }
 
   /** Boxes side by side, as wide as a quarter of the image, for fingers from left to right. */
-  static List<List<String>> boxes(int... fingers) {
+  public static List<List<String>> boxes(int... fingers) {
     List<List<String>> boxes = new ArrayList<>();
     for (int i = 0; i < fingers.length; i++) {
       boxes.add(box(fingers[i], i * BOX_WIDTH, (i + 1) * BOX_WIDTH, 2, SampleCard.HEIGHT));
@@ -36,16 +36,16 @@ final class SampleRecords {
     return boxes;
   }
 
-  static List<String> box(int finger, int left, int right, int top, int bottom) {
+  public static List<String> box(int finger, int left, int right, int top, int bottom) {
     return texts(finger, left, right, top, bottom);
   }
 
-  static List<String> texts(int... numbers) {
+  public static List<String> texts(int... numbers) {
     return IntStream.of(numbers).mapToObj(Integer::toString).toList();
   }
 
   /** Minutiae of the older standard format in an image of 1.6 x 1.2 mm. */
-  static RecordDraft standardFeatures(int idc, int finger) {
+  public static RecordDraft standardFeatures(int idc, int finger) {
     return features(idc, "S")
         .with(5, List.of(List.of("TIDEWATER", "A")))
         .with(6, "%02d".formatted(finger))
@@ -62,7 +62,7 @@ final class SampleRecords {
   }
 
   /** Minutiae by pixels of an image of {@link SampleCard#WIDTH} by {@link SampleCard#HEIGHT}. */
-  static RecordDraft pixelFeatures(int idc, int finger) {
+  public static RecordDraft pixelFeatures(int idc, int finger) {
     return features(idc, "U")
         .with(126, List.of(List.of("27", "513", "unspecified")))
         .with(127, List.of(List.of("NONE", "0")))
@@ -94,16 +94,16 @@ final class SampleRecords {
             SampleCard.text(9, 4, format)));
   }
 
-  static FieldDraft isr(int value) {
+  public static FieldDraft isr(int value) {
     return FieldDraft.binary(new FieldNumber(4, 5), 1, value);
   }
 
   /** How often a report names a rule, each place counted. */
-  static long count(SampleCard card, String rule) {
+  public static long count(SampleCard card, String rule) {
     return card.examine().everyFinding().stream().filter(f -> f.ruleId().equals(rule)).count();
   }
 
-  static boolean reports(SampleCard card, String rule) {
+  public static boolean reports(SampleCard card, String rule) {
     return count(card, rule) > 0;
   }
 }

@@ -6,14 +6,14 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
-import ridgeproof.spec.Reference;
+import ridgeproof.spec.layout.Reference;
 
 /**
  * A record before it is written: the subfields of each field by its number after the point.
  *
  * @param version of the transaction
  */
-record Sketch(int type, int version, SortedMap<Integer, List<List<String>>> fields) {
+public record Sketch(int type, int version, SortedMap<Integer, List<List<String>>> fields) {
 
   /** What stands for the bytes of an image. */
   static final List<List<String>> DATA = List.of(List.of("data"));
@@ -22,13 +22,13 @@ record Sketch(int type, int version, SortedMap<Integer, List<List<String>>> fiel
     this(type, version, new TreeMap<>());
   }
 
-  Sketch with(int field, List<List<String>> subfields) {
+  public Sketch with(int field, List<List<String>> subfields) {
     SortedMap<Integer, List<List<String>>> changed = new TreeMap<>(fields);
     changed.put(field, subfields);
     return new Sketch(type, version, changed);
   }
 
-  Sketch without(int field) {
+  public Sketch without(int field) {
     SortedMap<Integer, List<List<String>>> changed = new TreeMap<>(fields);
     changed.remove(field);
     return new Sketch(type, version, changed);
@@ -46,7 +46,7 @@ record Sketch(int type, int version, SortedMap<Integer, List<List<String>>> fiel
   }
 
   /** One item of the first subfield replaced; items count from 1. */
-  Sketch withItem(int field, int item, String text) {
+  public Sketch withItem(int field, int item, String text) {
     List<List<String>> subfields = new ArrayList<>(fields.get(field));
     List<String> items = new ArrayList<>(subfields.get(0));
     while (items.size() < item) {

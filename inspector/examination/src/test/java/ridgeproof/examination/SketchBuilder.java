@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import ridgeproof.spec.FieldRow;
-import ridgeproof.spec.Presence.Demand;
-import ridgeproof.spec.RecordLayout;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.layout.Presence.Demand;
+import ridgeproof.spec.layout.RecordLayout;
 
 /** Completes a record with the fields that its layout demands of it. */
-final class SketchBuilder {
+public final class SketchBuilder {
 
   private final SpecTables tables;
   private final ConformingValues values;
@@ -49,7 +49,7 @@ final class SketchBuilder {
   }
 
   /** As {@link #complete}, whether or not the record has a field that is forbidden to it. */
-  Sketch completed(Sketch start, Set<Integer> never) {
+  public Sketch completed(Sketch start, Set<Integer> never) {
     RecordLayout layout = tables.layout(start.type());
     Sketch sketch = start;
     boolean changed = true;
@@ -78,7 +78,7 @@ final class SketchBuilder {
   }
 
   /** A conforming value of the field, with every item it may have. */
-  List<List<String>> filled(FieldRow row, int version) {
+  public List<List<String>> filled(FieldRow row, int version) {
     if (isData(row)) {
       return Sketch.DATA;
     }
@@ -110,7 +110,7 @@ final class SketchBuilder {
         .isPresent();
   }
 
-  ConformingValues values() {
+  public ConformingValues values() {
     return values;
   }
 }

@@ -17,11 +17,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import ridgeproof.spec.Code;
-import ridgeproof.spec.RecordLimit;
-import ridgeproof.spec.Source.Knowledge;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.spec.TransactionNeed;
+import ridgeproof.spec.layout.Code;
+import ridgeproof.spec.submission.RecordLimit;
+import ridgeproof.spec.submission.TransactionNeed;
+import ridgeproof.spec.table.Source.Knowledge;
 import ridgeproof.testing.ReferenceFiles;
 
 /** The rows of types of transaction that call themselves published, against what is published. */

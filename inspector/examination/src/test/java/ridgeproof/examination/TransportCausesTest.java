@@ -27,14 +27,14 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.RuleRow;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.rule.RuleRow;
+import ridgeproof.spec.rule.Severity;
 import ridgeproof.testing.ReferenceFiles;
 
 /** One finding for what happened on the way, and none for what follows from it. */
 class TransportCausesTest {
 
-  private static final byte[] TAGGED = read(Path.of("../../examples/clean-flats.an2"));
+  private static final byte[] TAGGED = read(Path.of("../../docs/examples/clean-flats.an2"));
   private static final byte[] BINARY = SampleCard.rolled().bytes();
   private static final String MAIL = "From: station@example.org\r\nSubject: prints\r\n\r\n";
 

@@ -13,13 +13,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.SubmissionProfile;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.RecordDraft;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.rule.Severity;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
 
 /**
  * Every finger that the type of transaction needs is accounted for, whatever the set looks like.

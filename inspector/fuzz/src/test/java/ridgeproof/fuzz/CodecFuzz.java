@@ -8,7 +8,7 @@ import ridgeproof.imagery.ImageCodec.StatedSize;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.codec.ImageCodecs;
 import ridgeproof.imagery.header.ImageHeaders;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 class CodecFuzz {
 

@@ -3,7 +3,7 @@ package ridgeproof.fuzz;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.header.ImageHeaders;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 class HeaderFuzz {
 

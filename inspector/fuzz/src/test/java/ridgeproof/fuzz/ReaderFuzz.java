@@ -2,11 +2,11 @@ package ridgeproof.fuzz;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.LogicalRecord;
-import ridgeproof.transaction.ReadingLimits;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.TransactionReader;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.LogicalRecord;
 
 class ReaderFuzz {
 

@@ -5,20 +5,20 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.time.Duration;
 import java.time.LocalDate;
-import ridgeproof.examination.Depth;
-import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.FindingsCsv;
-import ridgeproof.report.HtmlReport;
-import ridgeproof.report.JsonReport;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.TextReport;
+import ridgeproof.report.data.FindingsCsv;
+import ridgeproof.report.data.JsonReport;
+import ridgeproof.report.page.HtmlReport;
+import ridgeproof.report.text.TextReport;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 class ReportFuzz {
 

@@ -3,8 +3,8 @@ package ridgeproof.fuzz;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import ridgeproof.imagery.wsq.WsqDecoder;
 import ridgeproof.imagery.wsq.WsqDecoding;
-import ridgeproof.imagery.wsq.WsqLimits;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.imagery.wsq.codestream.WsqLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 class WsqFuzz {
 

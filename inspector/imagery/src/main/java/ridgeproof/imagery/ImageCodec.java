@@ -1,7 +1,7 @@
 package ridgeproof.imagery;
 
 import java.util.Set;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Turns the codestreams of some formats into pixels. */
 public interface ImageCodec {

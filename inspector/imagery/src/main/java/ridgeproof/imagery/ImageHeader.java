@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import ridgeproof.transaction.ByteRange;
+import ridgeproof.transaction.record.ByteRange;
 
 /**
  * What a codestream says of itself, before any pixel is decoded.

@@ -1,7 +1,7 @@
 package ridgeproof.ledger;
 
 import java.util.OptionalInt;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.rule.Severity;
 
 /**
  * A finding without its values.

@@ -5,6 +5,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.ridges.quality.FingerAnalysis;
+import ridgeproof.ridges.quality.FingerAnalyzer;
+import ridgeproof.ridges.segmentation.Slap;
+import ridgeproof.spec.layout.FingerPosition;
 
 /** Measures the prints of an image by the fingers that its position code is for. */
 public final class PrintAnalyzer {

@@ -3,6 +3,9 @@ package ridgeproof.ridges;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import ridgeproof.ridges.quality.FingerAnalysis;
+import ridgeproof.ridges.segmentation.Slap;
+import ridgeproof.spec.layout.FingerPosition;
 
 /**
  * The fingers of a slap with the measures of each.

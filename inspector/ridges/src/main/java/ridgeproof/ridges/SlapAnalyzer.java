@@ -4,6 +4,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.ridges.map.RidgeMaps;
+import ridgeproof.ridges.quality.FingerAnalysis;
+import ridgeproof.ridges.quality.FingerAnalyzer;
+import ridgeproof.ridges.quality.GrayLevels;
+import ridgeproof.ridges.segmentation.SlapSegmenter;
+import ridgeproof.spec.layout.FingerPosition;
 
 /** Finds and measures the fingers of a slap in one pass over the image. */
 public final class SlapAnalyzer {

@@ -3,8 +3,9 @@
  * plain prints and rolls bear the right names. It knows neither file formats nor findings.
  *
  * <p>Every image is divided into blocks of 12 pixels at 500 ppi once. Each block has its ridge flow
- * ({@link ridgeproof.ridges.TensorField}) and the profile across its ridges ({@link
- * ridgeproof.ridges.SignatureField}); masks, singular points and measures are all made of these.
+ * ({@link ridgeproof.ridges.map.TensorField}) and the profile across its ridges ({@link
+ * ridgeproof.ridges.map.SignatureField}); masks, singular points and measures are all made of
+ * these.
  *
  * <p>Methods: averaged squared gradients (Kass and Witkin 1987), x-signature (Hong, Wan and Jain
  * 1998), local clarity (Chen, Dass and Jain 2005), orientation certainty, frequency domain analysis

@@ -9,6 +9,12 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.ridges.map.Drawn;
+import ridgeproof.ridges.quality.FingerAnalysis;
+import ridgeproof.ridges.quality.FingerAnalyzer;
+import ridgeproof.ridges.segmentation.Segment;
+import ridgeproof.ridges.segmentation.SlapSegmenter;
+import ridgeproof.spec.layout.FingerPosition;
 
 class ArbitraryImagesProperties {
 

@@ -10,6 +10,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.ridges.map.Drawn;
+import ridgeproof.ridges.map.EdgeContact;
+import ridgeproof.ridges.map.RotatedBox;
+import ridgeproof.ridges.quality.FingerAnalysis;
+import ridgeproof.ridges.quality.FingerAnalyzer;
+import ridgeproof.ridges.quality.FingerMeasures;
+import ridgeproof.ridges.quality.Score;
+import ridgeproof.ridges.quality.ToneMeasure;
+import ridgeproof.ridges.segmentation.Segment;
+import ridgeproof.ridges.segmentation.SlapSegmenter;
+import ridgeproof.spec.layout.FingerPosition;
 
 class DoubtfulImagesTest {
 

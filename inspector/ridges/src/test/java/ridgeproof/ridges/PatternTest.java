@@ -8,8 +8,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.ridges.PatternMeasure.PatternClass;
-import ridgeproof.ridges.SingularPoint.Kind;
+import ridgeproof.ridges.map.Drawn;
+import ridgeproof.ridges.pattern.PatternMeasure;
+import ridgeproof.ridges.pattern.PatternMeasure.PatternClass;
+import ridgeproof.ridges.pattern.SingularPoint;
+import ridgeproof.ridges.pattern.SingularPoint.Kind;
+import ridgeproof.ridges.quality.FingerAnalyzer;
 
 class PatternTest {
 

@@ -12,8 +12,20 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.ridges.FingerAnswer.Verdict;
-import ridgeproof.ridges.Irregularity.Kind;
+import ridgeproof.ridges.matching.FingerAnswer;
+import ridgeproof.ridges.matching.FingerAnswer.Verdict;
+import ridgeproof.ridges.matching.Irregularity;
+import ridgeproof.ridges.matching.Irregularity.Kind;
+import ridgeproof.ridges.matching.Minutiae;
+import ridgeproof.ridges.matching.SequenceAnswers;
+import ridgeproof.ridges.matching.SequenceCheck;
+import ridgeproof.ridges.matching.SequenceCheckTest;
+import ridgeproof.ridges.matching.SequenceLimits;
+import ridgeproof.ridges.quality.FingerAnalysis;
+import ridgeproof.ridges.quality.FingerAnalyzer;
+import ridgeproof.ridges.segmentation.Segment;
+import ridgeproof.ridges.segmentation.SlapSegmenter;
+import ridgeproof.spec.layout.FingerPosition;
 
 /** What must hold on a real ink card of one person, with all its faults. */
 class ReferenceCardTest {

@@ -5,7 +5,7 @@ import java.util.TreeMap;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.WsqDecoder;
 import ridgeproof.testing.ReferenceFiles;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** The Type-4 images of the public reference transactions, by finger position code. */
 final class ReferenceImages {

@@ -3,9 +3,9 @@ package ridgeproof.finding;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import ridgeproof.spec.RuleRow;
-import ridgeproof.spec.Severity;
-import ridgeproof.spec.Source;
+import ridgeproof.spec.rule.RuleRow;
+import ridgeproof.spec.rule.Severity;
+import ridgeproof.spec.table.Source;
 
 /**
  * One thing that a file departs in, or that is worth knowing of it.

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.FieldRow;
-import ridgeproof.spec.RuleRow;
-import ridgeproof.spec.Severity;
-import ridgeproof.spec.Source;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.rule.RuleRow;
+import ridgeproof.spec.rule.Severity;
+import ridgeproof.spec.table.Source;
 
 /** Collects findings while a file is read or examined, and fills the catalogue's texts for each. */
 public final class FindingLog {

@@ -2,11 +2,11 @@ package ridgeproof.finding;
 
 import java.util.Optional;
 import java.util.OptionalInt;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.Item;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.Item;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /**
  * Where in the file a finding stands; each part only where it is known.

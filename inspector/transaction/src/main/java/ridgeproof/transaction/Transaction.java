@@ -4,6 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import ridgeproof.finding.Finding;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.WholeNumber;
 
 /**
  * A transaction as it was read.

@@ -5,13 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /** Holds a reading to the promise that every byte belongs to something, and to one thing only. */
-final class Accounting {
+public final class Accounting {
 
   private Accounting() {}
 
-  static void everyByteIsAccountedFor(Transaction transaction) {
+  public static void everyByteIsAccountedFor(Transaction transaction) {
     if (transaction.records().isEmpty()) {
       return;
     }

@@ -15,8 +15,11 @@ import java.util.stream.Collectors;
 import java.util.zip.CRC32;
 import org.junit.jupiter.api.Test;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.rule.Severity;
 import ridgeproof.testing.ReferenceFiles;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.writer.TransactionWriter;
 
 class ReferenceReadingTest {
 

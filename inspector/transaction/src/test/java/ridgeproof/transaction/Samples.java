@@ -4,13 +4,20 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
+import ridgeproof.transaction.writer.TransactionWriter;
 
 /** Small transactions of the invented Tidewater Harbour Pilots' licensing office. */
-final class Samples {
+public final class Samples {
 
-  static final SpecTables TABLES = SpecTables.open();
+  public static final SpecTables TABLES = SpecTables.open();
 
   private Samples() {}
 
@@ -19,15 +26,15 @@ final class Samples {
     return List.of(header(), particulars(), fingerprint(1, 1));
   }
 
-  static byte[] bytes() {
+  public static byte[] bytes() {
     return write(drafts());
   }
 
-  static byte[] write(List<RecordDraft> records) {
+  public static byte[] write(List<RecordDraft> records) {
     return new TransactionWriter(CharacterEncoding.ASCII).write(records);
   }
 
-  static RecordDraft header() {
+  public static RecordDraft header() {
     return RecordDraft.tagged(
         1,
         List.of(
@@ -43,7 +50,7 @@ final class Samples {
             FieldDraft.text(new FieldNumber(1, 12), "00.00")));
   }
 
-  static RecordDraft particulars() {
+  public static RecordDraft particulars() {
     return RecordDraft.tagged(
         2,
         List.of(
@@ -52,7 +59,7 @@ final class Samples {
             FieldDraft.text(new FieldNumber(2, 18), "SPECIMEN,ADA")));
   }
 
-  static RecordDraft fingerprint(int idc, int position) {
+  public static RecordDraft fingerprint(int idc, int position) {
     return RecordDraft.tagged(
         14,
         List.of(
@@ -65,7 +72,7 @@ final class Samples {
   }
 
   /** A Type-4 record of 3 x 2 pixels. */
-  static RecordDraft binaryFingerprint(int idc, int position) {
+  public static RecordDraft binaryFingerprint(int idc, int position) {
     List<FieldDraft> fields = new ArrayList<>();
     fields.add(FieldDraft.binary(new FieldNumber(4, 1), 4, 0));
     fields.add(FieldDraft.binary(new FieldNumber(4, 2), 1, idc));
@@ -80,19 +87,19 @@ final class Samples {
     return RecordDraft.binary(4, fields);
   }
 
-  static Transaction read(byte[] bytes) {
+  public static Transaction read(byte[] bytes) {
     return new TransactionReader(TABLES, ReadingLimits.standard()).read(ByteSource.of(bytes));
   }
 
-  static List<String> rules(Transaction transaction) {
+  public static List<String> rules(Transaction transaction) {
     return transaction.findings().stream().map(Finding::ruleId).distinct().toList();
   }
 
-  static byte[] ascii(String text) {
+  public static byte[] ascii(String text) {
     return text.getBytes(StandardCharsets.ISO_8859_1);
   }
 
-  static String text(byte[] bytes) {
+  public static String text(byte[] bytes) {
     return new String(bytes, StandardCharsets.ISO_8859_1);
   }
 }

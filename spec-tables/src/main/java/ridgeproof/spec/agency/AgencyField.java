@@ -1,9 +1,9 @@
 package ridgeproof.spec.agency;
 
 import java.util.Optional;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.Presence;
-import ridgeproof.spec.ValueRule;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.Presence;
+import ridgeproof.spec.layout.ValueRule;
 
 /**
  * A field as the agency wants it.

@@ -2,9 +2,9 @@ package ridgeproof.spec.agency;
 
 import java.util.List;
 import java.util.Map;
-import ridgeproof.spec.Severity;
-import ridgeproof.spec.Source;
 import ridgeproof.spec.SubmissionProfile.NeededPrint;
+import ridgeproof.spec.rule.Severity;
+import ridgeproof.spec.table.Source;
 
 /**
  * What one receiving agency asks for beyond the published documents.

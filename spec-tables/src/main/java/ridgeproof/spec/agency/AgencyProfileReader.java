@@ -14,18 +14,18 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import ridgeproof.spec.CompressionCeiling;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.Plausible;
-import ridgeproof.spec.Presence;
-import ridgeproof.spec.ResolutionClass;
-import ridgeproof.spec.RuleRow;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.SubmissionProfile;
 import ridgeproof.spec.SubmissionProfile.NeededPrint;
-import ridgeproof.spec.ValueRule;
 import ridgeproof.spec.agency.ProfileReading.Problem;
+import ridgeproof.spec.descriptive.Plausible;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.Presence;
+import ridgeproof.spec.layout.ValueRule;
+import ridgeproof.spec.limit.CompressionCeiling;
+import ridgeproof.spec.limit.ResolutionClass;
+import ridgeproof.spec.rule.RuleRow;
+import ridgeproof.spec.rule.Severity;
 
 /** Reads agency profiles, which {@code agency-profile.schema.json} describes. */
 public final class AgencyProfileReader {

@@ -3,9 +3,9 @@ package ridgeproof.spec.requirement;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import ridgeproof.spec.CharacterType;
-import ridgeproof.spec.FieldRow;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.CharacterType;
+import ridgeproof.spec.layout.FieldRow;
 
 /**
  * Values that break one requirement of a row and none that is checked before it: characters, then

@@ -3,8 +3,8 @@ package ridgeproof.spec.requirement;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import ridgeproof.spec.FieldRow;
-import ridgeproof.spec.Source;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.table.Source;
 
 /**
  * A single thing that a layout row asks of a transaction.

@@ -1,10 +1,10 @@
 package ridgeproof.spec.requirement;
 
-import ridgeproof.spec.Aspect;
-import ridgeproof.spec.FieldRow;
-import ridgeproof.spec.Presence.Demand;
-import ridgeproof.spec.Source;
-import ridgeproof.spec.ValueRule;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.layout.Presence.Demand;
+import ridgeproof.spec.layout.ValueRule;
+import ridgeproof.spec.rule.Aspect;
+import ridgeproof.spec.table.Source;
 
 /** What a single requirement of a layout row is about, with the rule that reports it. */
 public enum RequirementKind {

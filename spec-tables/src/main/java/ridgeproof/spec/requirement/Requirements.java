@@ -10,16 +10,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import ridgeproof.spec.CharacterType;
-import ridgeproof.spec.Code;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.FieldRow;
-import ridgeproof.spec.Presence.Clause;
-import ridgeproof.spec.Presence.Demand;
-import ridgeproof.spec.RecordLayout;
-import ridgeproof.spec.RecordTypeRow;
-import ridgeproof.spec.RecordTypeRow.Encoding;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.CharacterType;
+import ridgeproof.spec.layout.Code;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.layout.Presence.Clause;
+import ridgeproof.spec.layout.Presence.Demand;
+import ridgeproof.spec.layout.RecordLayout;
+import ridgeproof.spec.layout.RecordTypeRow;
+import ridgeproof.spec.layout.RecordTypeRow.Encoding;
 
 /** Every single requirement that the layouts state. */
 public final class Requirements {

@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import ridgeproof.spec.Severity;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.rule.Severity;
 
 class AgencyProfileReaderTest {
 
@@ -31,7 +31,7 @@ class AgencyProfileReaderTest {
       name = "tidewater"
       title = "Tidewater Harbour Pilots' licensing office"
       """;
-  private static final Path EXAMPLE = Path.of("../examples/tidewater-pilots.toml");
+  private static final Path EXAMPLE = Path.of("../docs/examples/tidewater-pilots.toml");
 
   private static AgencyProfile usable(String toml) {
     ProfileReading reading = AgencyProfileReader.read(toml, TABLES);

@@ -11,9 +11,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import ridgeproof.spec.Code;
-import ridgeproof.spec.Source;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.Code;
+import ridgeproof.spec.table.Source;
 
 /** Every code table against the published lists that it is made of, both ways. */
 class CodesAgreeWithPublishedListsTest {

@@ -9,8 +9,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import ridgeproof.spec.Code;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.Code;
 
 /** Countries as the JDK carries ISO 3166-1, states and provinces as NCIC lists them. */
 class CountriesAndStatesTest {

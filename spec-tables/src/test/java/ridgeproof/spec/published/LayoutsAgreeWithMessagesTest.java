@@ -15,21 +15,21 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import ridgeproof.spec.Aspect;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.FieldRow;
-import ridgeproof.spec.Presence.Clause;
-import ridgeproof.spec.Presence.Demand;
-import ridgeproof.spec.RecordTypeRow;
-import ridgeproof.spec.Source.Knowledge;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.spec.ValueRule;
-import ridgeproof.spec.ValueRule.AnyOf;
-import ridgeproof.spec.ValueRule.CalendarDate;
-import ridgeproof.spec.ValueRule.GreenwichTime;
-import ridgeproof.spec.ValueRule.InTable;
-import ridgeproof.spec.ValueRule.Literal;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.layout.Presence.Clause;
+import ridgeproof.spec.layout.Presence.Demand;
+import ridgeproof.spec.layout.RecordTypeRow;
+import ridgeproof.spec.layout.ValueRule;
+import ridgeproof.spec.layout.ValueRule.AnyOf;
+import ridgeproof.spec.layout.ValueRule.CalendarDate;
+import ridgeproof.spec.layout.ValueRule.GreenwichTime;
+import ridgeproof.spec.layout.ValueRule.InTable;
+import ridgeproof.spec.layout.ValueRule.Literal;
 import ridgeproof.spec.published.SampleMessages.Tagged;
+import ridgeproof.spec.rule.Aspect;
+import ridgeproof.spec.table.Source.Knowledge;
 
 /**
  * The rows of the layouts against the published sample messages and schemas: numbers and mnemonics

@@ -7,7 +7,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import ridgeproof.spec.BureauMessage;
-import ridgeproof.spec.Source.Knowledge;
+import ridgeproof.spec.table.Source.Knowledge;
 import ridgeproof.spec.SpecTables;
 
 class MessagesAgreeWithPublishedListTest {

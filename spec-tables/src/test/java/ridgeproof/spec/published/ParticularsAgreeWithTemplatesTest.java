@@ -10,12 +10,12 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
-import ridgeproof.spec.ParticularRow;
-import ridgeproof.spec.Presence.Clause;
-import ridgeproof.spec.Presence.Demand;
-import ridgeproof.spec.Source;
-import ridgeproof.spec.Source.Knowledge;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.descriptive.ParticularRow;
+import ridgeproof.spec.layout.Presence.Clause;
+import ridgeproof.spec.layout.Presence.Demand;
+import ridgeproof.spec.table.Source;
+import ridgeproof.spec.table.Source.Knowledge;
 
 /** The Type-2 fields of every type of transaction that has a published sample, both ways. */
 class ParticularsAgreeWithTemplatesTest {

@@ -4,9 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
-import ridgeproof.spec.Code;
-import ridgeproof.spec.RecordLimit;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.Code;
+import ridgeproof.spec.submission.RecordLimit;
 
 /** The records and counts of every type of transaction that has a published sample, both ways. */
 class RecordsAgreeWithTemplatesTest {

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import ridgeproof.spec.FieldRow;
-import ridgeproof.spec.RecordLayout;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.layout.RecordLayout;
 
 class RequirementsTest {
 

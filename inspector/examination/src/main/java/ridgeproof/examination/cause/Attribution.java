@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import ridgeproof.finding.CausedBy;
 import ridgeproof.finding.Finding;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.rule.Severity;
 
 /**
  * Findings after their causes were established.

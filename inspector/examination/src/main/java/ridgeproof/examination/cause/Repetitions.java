@@ -9,8 +9,8 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.rule.Severity;
 
 /** One fault in many subfields, or in many records of one type, is one finding. */
 public final class Repetitions {

@@ -9,11 +9,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.Item;
-import ridgeproof.transaction.LogicalRecord;
-import ridgeproof.transaction.Subfield;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.Item;
+import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.Subfield;
 
 /** Compares the fields of two records; image data is compared elsewhere. */
 final class FieldComparison {

@@ -7,17 +7,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.ImageExtraction;
-import ridgeproof.examination.RidgeFacts;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.ImageExtraction;
+import ridgeproof.examination.facts.RidgeFacts;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.PixelDensity;
-import ridgeproof.ridges.FingerAnalysis;
-import ridgeproof.ridges.FingerMeasures;
-import ridgeproof.ridges.FingerPosition;
-import ridgeproof.ridges.Minutiae;
 import ridgeproof.ridges.PrintAnalyzer;
+import ridgeproof.ridges.matching.Minutiae;
+import ridgeproof.ridges.quality.FingerAnalysis;
+import ridgeproof.ridges.quality.FingerMeasures;
+import ridgeproof.spec.layout.FingerPosition;
 
 /** The prints that a transaction has of the ten fingers, each image measured once and on demand. */
 final class FingerPrints {

@@ -4,14 +4,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.comparison.PrintComparison.Reason;
-import ridgeproof.ridges.FingerAnswer;
-import ridgeproof.ridges.FingerAnswer.Verdict;
-import ridgeproof.ridges.FingerPosition;
-import ridgeproof.ridges.Minutiae;
-import ridgeproof.ridges.SequenceCheck;
-import ridgeproof.ridges.SequenceLimits;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.ridges.matching.FingerAnswer;
+import ridgeproof.ridges.matching.FingerAnswer.Verdict;
+import ridgeproof.ridges.matching.Minutiae;
+import ridgeproof.ridges.matching.SequenceCheck;
+import ridgeproof.ridges.matching.SequenceLimits;
+import ridgeproof.spec.layout.FingerPosition;
 
 /**
  * Asks whether two images show the same fingers. Lack of a match says nothing; only a clear match

@@ -4,7 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.layout.FieldNumber;
 
 /**
  * Fields whose differences are told but do not count. The length of a record, {@code LEN}, follows

@@ -2,10 +2,10 @@ package ridgeproof.examination.comparison;
 
 import java.nio.ByteBuffer;
 import java.util.Optional;
-import ridgeproof.examination.ExaminedImage;
-import ridgeproof.examination.ImageExtraction;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Compares two images: their bytes, then their pixels. */
 final class ImageComparison {

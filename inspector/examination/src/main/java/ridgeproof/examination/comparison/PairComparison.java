@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import ridgeproof.examination.Depth;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.ImageExtraction;
-import ridgeproof.examination.MatchLimits;
-import ridgeproof.ridges.SequenceLimits;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.ImageExtraction;
+import ridgeproof.examination.rules.ridges.MatchLimits;
+import ridgeproof.ridges.matching.SequenceLimits;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /** Compares the records that were paired: fields, then images, then the ridges in them. */
 final class PairComparison {

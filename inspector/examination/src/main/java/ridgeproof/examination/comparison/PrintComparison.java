@@ -1,7 +1,7 @@
 package ridgeproof.examination.comparison;
 
 import java.util.Optional;
-import ridgeproof.ridges.FingerPosition;
+import ridgeproof.spec.layout.FingerPosition;
 
 /**
  * Whether the print that each of two images has of a finger is of one finger.

@@ -2,7 +2,7 @@ package ridgeproof.examination.comparison;
 
 import java.util.List;
 import java.util.Optional;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /**
  * A record of the first transaction and the record of the second that answers to it.

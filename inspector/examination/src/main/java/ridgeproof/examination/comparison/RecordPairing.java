@@ -12,9 +12,9 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /**
  * Pairs the records of two transactions: first those of the same type, IDC and position, then what

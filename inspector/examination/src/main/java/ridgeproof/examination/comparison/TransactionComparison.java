@@ -4,13 +4,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.ImageExtraction;
 import ridgeproof.examination.cause.Repetitions;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.finding.Finding;
-import ridgeproof.transaction.LogicalRecord;
 import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /**
  * What a second transaction has otherwise than a first.

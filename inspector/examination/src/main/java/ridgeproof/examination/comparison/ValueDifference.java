@@ -2,7 +2,7 @@ package ridgeproof.examination.comparison;
 
 import java.util.Optional;
 import java.util.OptionalInt;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.layout.FieldNumber;
 
 /**
  * A field, subfield or item that one record has otherwise than the other.

@@ -12,8 +12,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ridgeproof.spec.BureauMessage;
-import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldNumber;
 
 /** Explains what a bureau answered: first by the codes in it, then by its words. */
 public final class BureauMessages {

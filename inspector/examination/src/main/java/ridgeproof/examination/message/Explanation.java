@@ -3,7 +3,7 @@ package ridgeproof.examination.message;
 import java.util.List;
 import java.util.stream.Stream;
 import ridgeproof.spec.BureauMessage;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.layout.FieldNumber;
 
 /**
  * What is known of a message.

@@ -10,22 +10,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import ridgeproof.examination.ExaminedImage;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.blank.BlankImages;
-import ridgeproof.spec.FeaturePoints;
-import ridgeproof.spec.RecordTypeRow.Encoding;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.Item;
-import ridgeproof.transaction.LogicalRecord;
-import ridgeproof.transaction.Subfield;
+import ridgeproof.spec.consistency.FeaturePoints;
+import ridgeproof.spec.layout.RecordTypeRow.Encoding;
 import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.Item;
+import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.Subfield;
 
 /**
  * Writes the bytes of a safe copy. It begins with as many bytes that say nothing, and puts among

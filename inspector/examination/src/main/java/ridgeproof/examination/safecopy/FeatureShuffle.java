@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
-import ridgeproof.spec.FeaturePoints;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.Item;
-import ridgeproof.transaction.Subfield;
+import ridgeproof.spec.consistency.FeaturePoints;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.Item;
+import ridgeproof.transaction.record.Subfield;
 
 /**
  * Takes the places of features apart: X, Y and direction are dealt out anew, each by itself, and

@@ -9,7 +9,7 @@ import java.util.OptionalInt;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
-import ridgeproof.spec.FieldNumber;
+import ridgeproof.spec.layout.FieldNumber;
 
 /** A finding that one of a file and its safe copy shows and the other does not. */
 public record FindingChange(Finding finding, Reason reason) {

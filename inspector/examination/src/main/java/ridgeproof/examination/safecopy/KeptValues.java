@@ -2,12 +2,12 @@ package ridgeproof.examination.safecopy;
 
 import java.util.Optional;
 import java.util.regex.Pattern;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.FieldRow;
-import ridgeproof.spec.HarmlessField;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.spec.ValueRule;
-import ridgeproof.transaction.LogicalRecord;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.layout.ValueRule;
+import ridgeproof.spec.privacy.HarmlessField;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /** Decides which values a safe copy keeps: those that are known to tell of nobody. */
 final class KeptValues {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
-import ridgeproof.spec.Calendar;
+import ridgeproof.spec.layout.Calendar;
 
 /** Words and numbers of the original that may occur nowhere in what is made up for a safe copy. */
 final class KnownWords {

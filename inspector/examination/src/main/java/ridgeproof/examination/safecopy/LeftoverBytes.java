@@ -4,8 +4,8 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * Bytes that nothing is known of. Text keeps blanks, line ends, separators and the kind of each

@@ -6,12 +6,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import ridgeproof.examination.Depth;
-import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Location;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * Makes copies of transactions that strangers may have: the layout and, as far as can be, the

@@ -1,7 +1,7 @@
 package ridgeproof.examination.safecopy;
 
 import java.util.List;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * A transaction with the layout of another and nothing of its person.

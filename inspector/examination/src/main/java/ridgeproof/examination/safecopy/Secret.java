@@ -5,7 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Random;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * Chance that only a holder of the original file can repeat: a digest of its bytes behind a prefix,

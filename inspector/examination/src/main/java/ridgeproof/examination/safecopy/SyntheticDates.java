@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
-import ridgeproof.spec.Calendar;
+import ridgeproof.spec.layout.Calendar;
 
 /**
  * Dates in the place of others, in the same order: those up to the date of the transaction are

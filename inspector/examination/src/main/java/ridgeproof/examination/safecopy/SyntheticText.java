@@ -1,7 +1,7 @@
 package ridgeproof.examination.safecopy;
 
 import java.util.Random;
-import ridgeproof.spec.CharacterType;
+import ridgeproof.spec.layout.CharacterType;
 
 /** Text of the same length and the same classes of characters that says nothing. */
 final class SyntheticText {

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.regex.Pattern;
-import ridgeproof.spec.CharacterType;
-import ridgeproof.spec.Code;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.FieldRow;
-import ridgeproof.spec.NumberRule;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.spec.ValueRule;
+import ridgeproof.spec.descriptive.NumberRule;
+import ridgeproof.spec.layout.CharacterType;
+import ridgeproof.spec.layout.Code;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.layout.ValueRule;
 
 /**
  * Values in the place of others: of the same length and form, right where they were right and wrong

@@ -11,8 +11,8 @@ import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
-import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldNumber;
 
 class AttributionTest {
 

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import ridgeproof.spec.BureauMessage;
-import ridgeproof.spec.FieldNumber;
-import ridgeproof.spec.Source.Knowledge;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.table.Source.Knowledge;
 
 class BureauMessagesTest {
 

@@ -11,13 +11,13 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import ridgeproof.spec.FeaturePoints;
-import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.Field;
-import ridgeproof.transaction.Item;
-import ridgeproof.transaction.Subfield;
+import ridgeproof.spec.consistency.FeaturePoints;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.Field;
+import ridgeproof.transaction.record.Item;
+import ridgeproof.transaction.record.Subfield;
 
 class FeatureShuffleTest {
 

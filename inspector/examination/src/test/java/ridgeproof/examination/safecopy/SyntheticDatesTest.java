@@ -11,8 +11,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import ridgeproof.spec.Calendar;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.spec.layout.Calendar;
+import ridgeproof.transaction.record.ByteSource;
 
 class SyntheticDatesTest {
 

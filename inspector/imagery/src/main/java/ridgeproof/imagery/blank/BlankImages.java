@@ -3,7 +3,7 @@ package ridgeproof.imagery.blank;
 import java.util.function.BiPredicate;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.header.ImageHeaders;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * Makes, in the place of an image, a blank one of the same format, size and number of bytes. What

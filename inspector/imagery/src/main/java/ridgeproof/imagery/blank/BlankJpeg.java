@@ -2,7 +2,7 @@ package ridgeproof.imagery.blank;
 
 import java.io.ByteArrayOutputStream;
 import java.util.Optional;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * A blank JPEG (ITU-T T.81 Annexes B, F and H): its segments stay, comments are masked, application

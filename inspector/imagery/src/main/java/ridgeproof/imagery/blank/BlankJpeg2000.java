@@ -1,7 +1,7 @@
 package ridgeproof.imagery.blank;
 
 import java.util.Set;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * A blank JPEG 2000 image (ITU-T T.800 Annexes A, B and I): headers stay, comments are masked, and

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * A blank PNG (W3C PNG): its chunks stay where they are, their content goes, and each checksum is

@@ -1,6 +1,6 @@
 package ridgeproof.imagery.blank;
 
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * A TIFF file (TIFF 6.0, from memory) of which only the first directory's short numbers are left.

@@ -4,13 +4,13 @@ import java.io.ByteArrayOutputStream;
 import java.util.Arrays;
 import java.util.Optional;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.imagery.wsq.WsqCodestream;
 import ridgeproof.imagery.wsq.WsqEncoder;
 import ridgeproof.imagery.wsq.WsqEncoding;
-import ridgeproof.imagery.wsq.WsqFrame;
-import ridgeproof.imagery.wsq.WsqMarker;
-import ridgeproof.imagery.wsq.WsqSegment;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.imagery.wsq.codestream.WsqCodestream;
+import ridgeproof.imagery.wsq.codestream.WsqFrame;
+import ridgeproof.imagery.wsq.codestream.WsqMarker;
+import ridgeproof.imagery.wsq.codestream.WsqSegment;
+import ridgeproof.transaction.record.ByteSource;
 
 /** A blank WSQ codestream (WSQ specification IAFIS-IC-0110, from memory). */
 final class BlankWsq {

@@ -1,7 +1,7 @@
 package ridgeproof.imagery.blank;
 
 import java.util.Arrays;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** The bytes that come in the place of an image: as many as it had, none of them taken over yet. */
 final class ImageBytes {

@@ -6,7 +6,7 @@ import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
 import javax.imageio.stream.ImageInputStreamImpl;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * A codestream as javax.imageio reads it; once cancelled, the next read fails. It can go on with

@@ -10,7 +10,7 @@ import ridgeproof.imagery.ImageCodec;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.header.ImageHeaders;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * CCITT Group 4 facsimile (ITU-T T.6), in a TIFF file or as coded data alone, by the JDK's TIFF

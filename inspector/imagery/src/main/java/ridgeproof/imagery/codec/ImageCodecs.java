@@ -10,7 +10,7 @@ import ridgeproof.imagery.ImageCodec.StatedSize;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Picks the codec of a format; a library is loaded only once an image needs it. */
 public final class ImageCodecs {

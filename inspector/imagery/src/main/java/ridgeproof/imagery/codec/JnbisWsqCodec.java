@@ -13,7 +13,7 @@ import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.header.ImageHeaders;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** WSQ, by the public interface of jnbis. */
 public final class JnbisWsqCodec implements ImageCodec {

@@ -16,7 +16,7 @@ import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.header.ImageHeaders;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** JPEG 2000 Part 1 (ITU-T T.800), codestream or JP2 file, by the JJ2000 of jai-imageio. */
 public final class Jpeg2000Codec implements ImageCodec {

@@ -5,7 +5,7 @@ import ridgeproof.imagery.Decoding;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.ImageCodec;
 import ridgeproof.imagery.ImageFormat;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Sequential and progressive DCT JPEG of 8 bits (ITU-T T.81), by the JDK's reader. */
 public final class JpegCodec implements ImageCodec {

@@ -10,7 +10,7 @@ import ridgeproof.imagery.Decoding;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.ImageCodec;
 import ridgeproof.imagery.ImageFormat;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Lossless JPEG (ITU-T T.81 Annex H), by the TwelveMonkeys library. */
 public final class LosslessJpegCodec implements ImageCodec {

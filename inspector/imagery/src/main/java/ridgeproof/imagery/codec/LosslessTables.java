@@ -1,6 +1,6 @@
 package ridgeproof.imagery.codec;
 
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * Huffman tables as a lossless JPEG has them. An old encoder of fingerprint software marks its

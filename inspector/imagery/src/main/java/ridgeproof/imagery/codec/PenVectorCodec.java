@@ -15,7 +15,7 @@ import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.ImageCodec;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * A signature as the pen wrote it (ANSI/NIST-ITL 1-2011 Update 2015, Field 8.004 value 2, from

@@ -5,7 +5,7 @@ import ridgeproof.imagery.Decoding;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.ImageCodec;
 import ridgeproof.imagery.ImageFormat;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** PNG (ISO/IEC 15948), by the JDK's reader. */
 public final class PngCodec implements ImageCodec {

@@ -11,7 +11,7 @@ import ridgeproof.imagery.ImageCodec;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageDefect.Kind;
 import ridgeproof.imagery.ImageFormat;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * Pixels without compression, row by row from the top left: 8 or 16 bits of gray (big-endian), 24

@@ -15,7 +15,7 @@ import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageDefect.Kind;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Decodes with a reader of javax.imageio, within the limits. */
 final class ReaderDecoding {

@@ -7,7 +7,7 @@ import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageDefect.Kind;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Whether a stated size may be believed, before anything of that size is allocated. */
 final class SizeCheck {

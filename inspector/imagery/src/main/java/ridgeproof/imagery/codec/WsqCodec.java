@@ -6,11 +6,11 @@ import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.ImageCodec;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
-import ridgeproof.imagery.wsq.CodestreamDefect;
 import ridgeproof.imagery.wsq.WsqDecoder;
 import ridgeproof.imagery.wsq.WsqDecoding;
-import ridgeproof.imagery.wsq.WsqLimits;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.imagery.wsq.codestream.CodestreamDefect;
+import ridgeproof.imagery.wsq.codestream.WsqLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 /** WSQ, by the decoder of this module. */
 public final class WsqCodec implements ImageCodec {

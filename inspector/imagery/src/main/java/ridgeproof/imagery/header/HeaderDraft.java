@@ -11,8 +11,8 @@ import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.PixelDensity;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.ByteSource;
 
 /** What a reader has learnt of a codestream so far. */
 final class HeaderDraft {

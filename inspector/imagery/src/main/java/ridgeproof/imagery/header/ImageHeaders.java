@@ -2,7 +2,7 @@ package ridgeproof.imagery.header;
 
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Tells what an image is stored as by its first bytes, and reads what it says of itself. */
 public final class ImageHeaders {

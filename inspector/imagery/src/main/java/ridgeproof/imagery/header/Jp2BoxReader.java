@@ -5,7 +5,7 @@ import java.util.Optional;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.PixelDensity;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Walks the boxes of a JP2 file (ITU-T T.800 Annex I) down to its codestream. */
 final class Jp2BoxReader {

@@ -4,7 +4,7 @@ import java.util.BitSet;
 import java.util.Optional;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Walks a JPEG 2000 codestream (ITU-T T.800 Annex A): main header, tile-parts, end marker. */
 final class Jpeg2000Codestream {

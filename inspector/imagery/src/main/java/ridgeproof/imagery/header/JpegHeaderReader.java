@@ -9,7 +9,7 @@ import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.PixelDensity;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Walks the marker segments of a JPEG codestream (ITU-T T.81 Annex B; JFIF is ITU-T T.871). */
 final class JpegHeaderReader {

@@ -3,7 +3,7 @@ package ridgeproof.imagery.header;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntPredicate;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * The marker segments of a codestream in the manner of ITU-T T.81 Annex B, which WSQ shares: FF, a

@@ -5,7 +5,7 @@ import java.util.zip.CRC32;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.PixelDensity;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Walks the chunks of a PNG datastream (ISO/IEC 15948, W3C PNG). */
 final class PngHeaderReader {

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import ridgeproof.imagery.PixelDensity;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** An image file directory of TIFF 6.0, which Exif shares. */
 final class TiffDirectory {

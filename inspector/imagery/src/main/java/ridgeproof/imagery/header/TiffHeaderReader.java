@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Reads the directories of a TIFF file (TIFF 6.0); the image is the first of them. */
 final class TiffHeaderReader {

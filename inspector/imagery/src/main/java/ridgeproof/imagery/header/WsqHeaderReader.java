@@ -2,15 +2,17 @@ package ridgeproof.imagery.header;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
-import ridgeproof.imagery.wsq.CodestreamDefect;
-import ridgeproof.imagery.wsq.ScaledNumber;
-import ridgeproof.imagery.wsq.WsqCodestream;
-import ridgeproof.imagery.wsq.WsqComment;
-import ridgeproof.imagery.wsq.WsqFrame;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.imagery.wsq.QuantizerRate;
+import ridgeproof.imagery.wsq.codestream.CodestreamDefect;
+import ridgeproof.imagery.wsq.codestream.ScaledNumber;
+import ridgeproof.imagery.wsq.codestream.WsqCodestream;
+import ridgeproof.imagery.wsq.codestream.WsqComment;
+import ridgeproof.imagery.wsq.codestream.WsqFrame;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Says what the markers of a WSQ codestream say, in the terms of every format. */
 final class WsqHeaderReader {
@@ -27,7 +29,8 @@ final class WsqHeaderReader {
 
   ImageHeader read() {
     draft.lossless = Optional.of(false);
-    draft.quantizerRate = codestream.quantizerRate();
+    draft.quantizerRate =
+        codestream.quantization().map(QuantizerRate::of).orElse(OptionalDouble.empty());
     draft.quantizerRate.ifPresent(
         rate ->
             draft.fact("rate of the quantizer", String.format(Locale.ROOT, "%.2f bit/px", rate)));

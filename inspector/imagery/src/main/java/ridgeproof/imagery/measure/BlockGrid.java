@@ -11,7 +11,7 @@ import ridgeproof.imagery.GrayImage;
 final class BlockGrid {
 
   /** Pixels of a side: two ridges at 500 ppi, so that each block of a print has dark and light. */
-  static final int BLOCK = 16;
+  public static final int BLOCK = 16;
 
   /**
    * Standard deviations in gray levels; paper and glass stay below the first, ridges above both.

@@ -2,6 +2,11 @@ package ridgeproof.imagery.wsq;
 
 import java.util.ArrayList;
 import java.util.List;
+import ridgeproof.imagery.wsq.codestream.QuantizationTable;
+import ridgeproof.imagery.wsq.codestream.ScaledNumber;
+import ridgeproof.imagery.wsq.subband.SubbandNode;
+import ridgeproof.imagery.wsq.subband.SubbandTree;
+import ridgeproof.imagery.wsq.wavelet.WaveletAnalysis;
 
 /**
  * Chooses the bin widths of the subbands for a bit rate from their variances (WSQ specification

@@ -1,6 +1,12 @@
 package ridgeproof.imagery.wsq;
 
 import java.util.Optional;
+import ridgeproof.imagery.wsq.codestream.HuffmanTable;
+import ridgeproof.imagery.wsq.codestream.WsqBlock;
+import ridgeproof.imagery.wsq.codestream.WsqCodestream;
+import ridgeproof.imagery.wsq.entropy.EntropyData;
+import ridgeproof.imagery.wsq.entropy.HuffmanLookup;
+import ridgeproof.imagery.wsq.subband.EntropySymbols;
 
 /**
  * Counts the coefficients that the entropy-coded data holds, without room for any of them: what it

@@ -1,6 +1,8 @@
 package ridgeproof.imagery.wsq;
 
 import java.util.OptionalDouble;
+import ridgeproof.imagery.wsq.codestream.QuantizationTable;
+import ridgeproof.imagery.wsq.wavelet.WaveletAnalysis;
 
 /**
  * The bit rate that an encoder chose its bin widths for, worked out backwards from the widths alone
@@ -10,7 +12,7 @@ import java.util.OptionalDouble;
  * <p>The width of a subband is 10 / (A ln v q), that of the first four 1 / q, so that the table
  * tells q and every variance v but the first four, which weigh a 256th of the rate together.
  */
-final class QuantizerRate {
+public final class QuantizerRate {
 
   private static final int LOWEST_BANDS = BinAllocation.LOWEST_BANDS;
   private static final int CODED = WaveletAnalysis.CODED_SUBBANDS;
@@ -35,7 +37,7 @@ final class QuantizerRate {
   private QuantizerRate() {}
 
   /** Bits per pixel; nothing where the widths do not follow the specification's rule. */
-  static OptionalDouble of(QuantizationTable table) {
+  public static OptionalDouble of(QuantizationTable table) {
     double lowest = width(table, 0);
     if (!(lowest > 0)) {
       return OptionalDouble.empty();

@@ -4,8 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.imagery.wsq.CodestreamDefect.Kind;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.imagery.wsq.codestream.CodestreamDefect;
+import ridgeproof.imagery.wsq.codestream.CodestreamDefect.Kind;
+import ridgeproof.imagery.wsq.codestream.StopSignal;
+import ridgeproof.imagery.wsq.codestream.WsqCodestream;
+import ridgeproof.imagery.wsq.codestream.WsqFrame;
+import ridgeproof.imagery.wsq.codestream.WsqLimits;
+import ridgeproof.imagery.wsq.entropy.BlockDecoding;
+import ridgeproof.imagery.wsq.subband.CoefficientPlane;
+import ridgeproof.imagery.wsq.subband.Quantization;
+import ridgeproof.imagery.wsq.subband.SubbandTree;
+import ridgeproof.imagery.wsq.wavelet.BandSynthesis;
+import ridgeproof.imagery.wsq.wavelet.FilterPair;
+import ridgeproof.imagery.wsq.wavelet.ImageSynthesis;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * Decodes WSQ, the wavelet scalar quantization of gray-scale fingerprint images (WSQ specification

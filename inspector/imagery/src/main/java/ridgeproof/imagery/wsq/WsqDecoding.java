@@ -3,6 +3,8 @@ package ridgeproof.imagery.wsq;
 import java.util.List;
 import java.util.Optional;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.wsq.codestream.CodestreamDefect;
+import ridgeproof.imagery.wsq.codestream.WsqCodestream;
 
 /**
  * What came of decoding a codestream.

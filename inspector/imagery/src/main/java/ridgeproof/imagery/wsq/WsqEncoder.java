@@ -5,6 +5,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.wsq.codestream.CodestreamWriter;
+import ridgeproof.imagery.wsq.codestream.HuffmanTable;
+import ridgeproof.imagery.wsq.codestream.QuantizationTable;
+import ridgeproof.imagery.wsq.codestream.ScaledNumber;
+import ridgeproof.imagery.wsq.codestream.SegmentContent;
+import ridgeproof.imagery.wsq.codestream.WsqMarker;
+import ridgeproof.imagery.wsq.entropy.HuffmanCode;
+import ridgeproof.imagery.wsq.entropy.SymbolBlock;
+import ridgeproof.imagery.wsq.subband.Quantization;
+import ridgeproof.imagery.wsq.subband.SubbandTree;
+import ridgeproof.imagery.wsq.wavelet.FilterPair;
+import ridgeproof.imagery.wsq.wavelet.LiftingLadder;
+import ridgeproof.imagery.wsq.wavelet.RowSource;
+import ridgeproof.imagery.wsq.wavelet.WaveletAnalysis;
 
 /**
  * Encodes gray images as WSQ with the 9/7 filters and three blocks, of which the second and third

@@ -24,7 +24,7 @@ import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.Samples;
 import ridgeproof.imagery.codec.ImageCodecs;
 import ridgeproof.imagery.header.ImageHeaders;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 class BlankImagesTest {
 

@@ -14,7 +14,7 @@ import ridgeproof.imagery.ImageCodec.StatedSize;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.Samples;
 import ridgeproof.imagery.header.ImageHeaders;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 class DamagedImageTest {
 

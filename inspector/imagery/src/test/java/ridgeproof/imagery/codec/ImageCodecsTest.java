@@ -23,7 +23,7 @@ import ridgeproof.imagery.ImageDefect.Kind;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.Samples;
 import ridgeproof.imagery.header.ImageHeaders;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 class ImageCodecsTest {
 

@@ -19,7 +19,7 @@ import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.ImageCodec.StatedSize;
 import ridgeproof.imagery.Samples;
 import ridgeproof.imagery.header.ImageHeaders;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 class LazyLoadingTest {
 

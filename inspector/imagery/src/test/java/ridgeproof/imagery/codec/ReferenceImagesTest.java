@@ -16,7 +16,7 @@ import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.testing.ReferenceFiles;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Images of the public reference transactions, found by where each record has its data. */
 class ReferenceImagesTest {

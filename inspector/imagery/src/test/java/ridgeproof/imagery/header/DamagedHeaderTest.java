@@ -11,7 +11,7 @@ import org.junit.jupiter.api.TestFactory;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.Samples;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 class DamagedHeaderTest {
 

@@ -20,8 +20,8 @@ import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.Samples;
 import ridgeproof.imagery.codec.ImageCodecs;
-import ridgeproof.transaction.ByteRange;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.ByteSource;
 
 class ImageHeadersTest {
 

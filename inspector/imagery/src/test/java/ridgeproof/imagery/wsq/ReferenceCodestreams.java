@@ -7,12 +7,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import ridgeproof.testing.ReferenceFiles;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 /** The WSQ codestreams inside the public reference transactions. */
-final class ReferenceCodestreams {
+public final class ReferenceCodestreams {
 
-  record Reference(String name, ByteSource source) {
+  public record Reference(String name, ByteSource source) {
     @Override
     public String toString() {
       return name;
@@ -22,7 +22,7 @@ final class ReferenceCodestreams {
   private ReferenceCodestreams() {}
 
   /** All of them, found by their first and last markers; skips the test when there are none. */
-  static List<Reference> all() {
+  public static List<Reference> all() {
     List<Reference> found = new ArrayList<>();
     try {
       for (Path file : ReferenceFiles.all()) {

@@ -4,9 +4,9 @@ import java.util.Random;
 import ridgeproof.imagery.GrayImage;
 
 /** Made-up images and measures of how near two images are. */
-final class TestImages {
+public final class TestImages {
 
-  enum Content {
+  public enum Content {
     NOISE,
     GRADIENT,
     RIDGES,
@@ -15,7 +15,7 @@ final class TestImages {
 
   private TestImages() {}
 
-  static GrayImage of(Content content, int width, int height, long seed) {
+  public static GrayImage of(Content content, int width, int height, long seed) {
     Random random = new Random(seed);
     byte[] pixels = new byte[width * height];
     double wave = 0.4 + 0.4 * random.nextDouble();
@@ -39,7 +39,7 @@ final class TestImages {
     return GrayImage.owning(width, height, pixels);
   }
 
-  static int largestDifference(byte[] one, byte[] other) {
+  public static int largestDifference(byte[] one, byte[] other) {
     int largest = 0;
     for (int i = 0; i < one.length; i++) {
       largest = Math.max(largest, Math.abs((one[i] & 0xFF) - (other[i] & 0xFF)));

@@ -9,7 +9,10 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.TestImages.Content;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.imagery.wsq.codestream.CodestreamDefect;
+import ridgeproof.imagery.wsq.codestream.WsqFrame;
+import ridgeproof.imagery.wsq.codestream.WsqLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 class WsqDamageTest {
 

@@ -8,9 +8,28 @@ import java.util.List;
 import org.jnbis.api.model.Bitmap;
 import org.junit.jupiter.api.Test;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.imagery.wsq.CodestreamDefect.Kind;
 import ridgeproof.imagery.wsq.TestImages.Content;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.imagery.wsq.codestream.CodestreamDefect;
+import ridgeproof.imagery.wsq.codestream.CodestreamDefect.Kind;
+import ridgeproof.imagery.wsq.codestream.CodestreamWriter;
+import ridgeproof.imagery.wsq.codestream.ScaledNumber;
+import ridgeproof.imagery.wsq.codestream.StopSignal;
+import ridgeproof.imagery.wsq.codestream.WsqBlock;
+import ridgeproof.imagery.wsq.codestream.WsqCodestream;
+import ridgeproof.imagery.wsq.codestream.WsqFrame;
+import ridgeproof.imagery.wsq.codestream.WsqLimits;
+import ridgeproof.imagery.wsq.codestream.WsqMarker;
+import ridgeproof.imagery.wsq.codestream.WsqSegment;
+import ridgeproof.imagery.wsq.entropy.BlockDecoding;
+import ridgeproof.imagery.wsq.subband.CoefficientPlane;
+import ridgeproof.imagery.wsq.subband.Quantization;
+import ridgeproof.imagery.wsq.subband.SubbandTree;
+import ridgeproof.imagery.wsq.wavelet.BandSynthesis;
+import ridgeproof.imagery.wsq.wavelet.BandSynthesisTest;
+import ridgeproof.imagery.wsq.wavelet.ConvolutionSynthesis;
+import ridgeproof.imagery.wsq.wavelet.FilterPair;
+import ridgeproof.imagery.wsq.wavelet.ImageSynthesis;
+import ridgeproof.transaction.record.ByteSource;
 
 class WsqDecoderTest {
 

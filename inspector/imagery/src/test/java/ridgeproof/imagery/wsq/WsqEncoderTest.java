@@ -10,7 +10,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.TestImages.Content;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.imagery.wsq.codestream.WsqCodestream;
+import ridgeproof.imagery.wsq.codestream.WsqFrame;
+import ridgeproof.transaction.record.ByteSource;
 
 class WsqEncoderTest {
 

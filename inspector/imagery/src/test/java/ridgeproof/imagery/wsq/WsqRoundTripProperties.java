@@ -14,7 +14,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.TestImages.Content;
-import ridgeproof.transaction.ByteSource;
+import ridgeproof.transaction.record.ByteSource;
 
 class WsqRoundTripProperties {
 

@@ -15,8 +15,8 @@ import java.util.function.Function;
 import ridgeproof.examination.Verdict;
 import ridgeproof.ledger.health.HealthFinding;
 import ridgeproof.ledger.health.StationHealth;
-import ridgeproof.report.PageHead;
 import ridgeproof.report.SafeText;
+import ridgeproof.report.page.PageHead;
 
 /** What the template of the page is filled with; every text is inert already. */
 public record LedgerPage(

@@ -108,7 +108,11 @@ public final class LedgerText {
   private void recaptures() {
     heading("How often a recapture helped");
     Recaptures recaptures = report.recaptures();
-    line("  without a finding after the recapture: %s", recaptures.all().words());
+    line(
+        "  without a finding after the recapture: %s",
+        recaptures.all().all() == 0
+            ? "no image with a finding was captured again"
+            : recaptures.all().words());
     recaptures
         .byRule()
         .forEach(

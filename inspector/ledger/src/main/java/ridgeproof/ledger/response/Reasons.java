@@ -8,8 +8,8 @@ import ridgeproof.examination.message.BureauMessages;
 import ridgeproof.examination.message.Explanation;
 import ridgeproof.ledger.ResponseMessage;
 import ridgeproof.spec.BureauMessage;
-import ridgeproof.spec.Code;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.Code;
 
 /** Makes of the text of a message what may be kept of it: its reason and the finger it names. */
 public final class Reasons {

@@ -7,9 +7,9 @@ import ridgeproof.ledger.KeyedHash;
 import ridgeproof.ledger.Outcome;
 import ridgeproof.ledger.Response;
 import ridgeproof.ledger.ResponseMessage;
-import ridgeproof.spec.Code;
-import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.Code;
+import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.Transaction;
 
 /** Tells responses from other transactions by the published types, and reads them. */

@@ -14,8 +14,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.function.Consumer;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.Verdict;
+import ridgeproof.examination.facts.Depth;
 import ridgeproof.ledger.Entry;
 import ridgeproof.ledger.EntryFinding;
 import ridgeproof.ledger.EntryPrint;
@@ -25,7 +25,7 @@ import ridgeproof.ledger.PrintMeasure;
 import ridgeproof.ledger.Response;
 import ridgeproof.ledger.ResponseMessage;
 import ridgeproof.ledger.Station;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.rule.Severity;
 
 /** Reads whole entries, as an export needs them. */
 final class EntryReader {

@@ -16,17 +16,17 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ridgeproof.corpus.year.OfficeYear;
-import ridgeproof.examination.Depth;
-import ridgeproof.examination.ExaminationOptions;
 import ridgeproof.examination.Examiner;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.ledger.KeyedHash;
 import ridgeproof.ledger.bookkeeping.Bookkeeper;
 import ridgeproof.ledger.report.LedgerReport;
 import ridgeproof.ledger.store.LedgerStore;
-import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.ReadingLimits;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 /** A small year; {@code docs/ledger.md} has the results of whole years. */
 class OfficeYearTest {

@@ -13,16 +13,16 @@ import ridgeproof.ledger.KeyedHash;
 import ridgeproof.ledger.Outcome;
 import ridgeproof.ledger.Response;
 import ridgeproof.ledger.ResponseMessage;
-import ridgeproof.spec.FieldNumber;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.ByteSource;
-import ridgeproof.transaction.CharacterEncoding;
-import ridgeproof.transaction.FieldDraft;
-import ridgeproof.transaction.ReadingLimits;
-import ridgeproof.transaction.RecordDraft;
+import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.TransactionReader;
-import ridgeproof.transaction.TransactionWriter;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
+import ridgeproof.transaction.writer.TransactionWriter;
 
 class ResponsesTest {
 

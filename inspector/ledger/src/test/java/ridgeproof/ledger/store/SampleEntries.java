@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
-import ridgeproof.examination.Depth;
 import ridgeproof.examination.Verdict;
+import ridgeproof.examination.facts.Depth;
 import ridgeproof.imagery.platen.CellBox;
 import ridgeproof.ledger.Entry;
 import ridgeproof.ledger.EntryFinding;
@@ -23,7 +23,7 @@ import ridgeproof.ledger.PrintMeasure;
 import ridgeproof.ledger.Response;
 import ridgeproof.ledger.ResponseMessage;
 import ridgeproof.ledger.Station;
-import ridgeproof.spec.Severity;
+import ridgeproof.spec.rule.Severity;
 
 /** Entries drawn at random, with every part filled. */
 public final class SampleEntries {

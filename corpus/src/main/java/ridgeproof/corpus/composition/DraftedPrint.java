@@ -1,0 +1,6 @@
+package ridgeproof.corpus.composition;
+
+import ridgeproof.transaction.writer.RecordDraft;
+
+/** One image as it was taken, with its record. */
+public record DraftedPrint(TakenPrint print, RecordDraft record) {}

@@ -1,0 +1,96 @@
+package ridgeproof.calibration;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import ridgeproof.calibration.evaluation.DetectionReport;
+import ridgeproof.calibration.evaluation.FileTrial;
+import ridgeproof.calibration.evaluation.RealCard;
+import ridgeproof.calibration.evaluation.SequenceTrial;
+import ridgeproof.calibration.fit.LimitTable;
+import ridgeproof.calibration.print.DrawOptions;
+import ridgeproof.calibration.print.EyeTable;
+import ridgeproof.calibration.print.Split;
+import ridgeproof.calibration.real.CardsSection;
+import ridgeproof.calibration.real.LeadingSection;
+import ridgeproof.examination.rules.ridges.MatchLimits;
+import ridgeproof.ridges.matching.SequenceLimits;
+import ridgeproof.spec.SpecTables;
+
+/** Judges files that no limit was fitted on. */
+@Command(
+    name = "evaluate",
+    mixinStandardHelpOptions = true,
+    description =
+        "Examines unseen cards by the limits in use and writes how well defects are found.")
+final class EvaluateCommand implements Callable<Integer> {
+
+  @Mixin DrawOptions draw;
+
+  @Option(
+      names = "--sequence-cards",
+      paramLabel = "N",
+      defaultValue = "0",
+      description = "clean cards whose rolls are exchanged, none unless set")
+  int sequenceCards;
+
+  @Option(
+      names = "--exchanges",
+      paramLabel = "N",
+      defaultValue = "5",
+      description = "exchanges of two rolls of each of these cards, 5 unless set")
+  int exchanges;
+
+  @Option(
+      names = "--reference",
+      paramLabel = "DIR",
+      description = "public reference transactions, for the table of real prints")
+  Path reference;
+
+  @Option(
+      names = "--report",
+      required = true,
+      description = "the Markdown file to write; with --reference, segments.svg beside it")
+  Path report;
+
+  @Override
+  public Integer call() throws IOException {
+    long seed = Split.EVALUATION.checked(draw.seed);
+    Optional<RealCard> card = Optional.empty();
+    List<EyeTable.Seen> seen = List.of();
+    if (reference != null) {
+      card = Optional.of(RealCard.examined(reference.resolve(EyeTable.CARD)));
+      seen = EyeTable.load().seen(reference, EyeTable.CARD);
+    }
+    SequenceLimits limits = MatchLimits.usual(SpecTables.open());
+    DetectionReport detection =
+        new DetectionReport(
+            new FileTrial(seed, draw.defectRate).examine(draw.cards), LimitTable.inUse().judge());
+    List<SequenceTrial.Card> sequence =
+        new SequenceTrial(seed, exchanges, limits).run(sequenceCards);
+    Files.writeString(
+        report,
+        LeadingSection.kept(
+            report, CardsSection.TITLE, detection.write(command(), sequence, card, seen)));
+    if (card.isPresent()) {
+      Files.writeString(report.resolveSibling("segments.svg"), card.get().drawing());
+    }
+    return 0;
+  }
+
+  private String command() {
+    return "./inspector/calibration/calibrate evaluate "
+        + draw.options()
+        + (sequenceCards == 0
+            ? ""
+            : " --sequence-cards " + sequenceCards + " --exchanges " + exchanges)
+        + (reference == null ? "" : " --reference ../shared/reference")
+        + " --report docs/evaluation/detection.md";
+  }
+}

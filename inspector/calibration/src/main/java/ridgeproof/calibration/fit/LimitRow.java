@@ -1,0 +1,91 @@
+package ridgeproof.calibration.fit;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.apache.commons.csv.CSVRecord;
+import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.ridges.quality.RidgeMeasure;
+import ridgeproof.spec.limit.RidgeLimit;
+import ridgeproof.spec.table.Source;
+
+/**
+ * One row of the table of limits.
+ *
+ * @param least below it the row is broken
+ * @param most above it the row is broken
+ * @param source how the limit is known
+ */
+record LimitRow(
+    String rule,
+    String caseName,
+    Impression kind,
+    RidgeMeasure measure,
+    OptionalDouble least,
+    OptionalDouble most,
+    String source) {
+
+  static LimitRow of(CSVRecord row) {
+    String key = row.get("measure");
+    RidgeMeasure measure =
+        RidgeMeasure.ofKey(key)
+            .orElseThrow(() -> new IllegalArgumentException("no measure " + key));
+    if (!measure.unit().toString().equals(row.get("unit"))) {
+      throw new IllegalArgumentException(
+          key + " is counted in " + measure.unit() + ", not in " + row.get("unit"));
+    }
+    return new LimitRow(
+        row.get("rule"),
+        row.get("case"),
+        Impression.ofKey(row.get("impression")),
+        measure,
+        number(row.get("least")),
+        number(row.get("most")),
+        row.get("source"));
+  }
+
+  private static OptionalDouble number(String text) {
+    return text.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
+  }
+
+  static LimitRow of(FitCase fitCase, FitCase.Bound bound, double limit, String source) {
+    return new LimitRow(
+        fitCase.rule(),
+        fitCase.name(),
+        fitCase.kind(),
+        bound.measure(),
+        bound.below() ? OptionalDouble.of(limit) : OptionalDouble.empty(),
+        bound.below() ? OptionalDouble.empty() : OptionalDouble.of(limit),
+        source);
+  }
+
+  /** The row as an examination has it. */
+  RidgeLimit limit() {
+    return new RidgeLimit(
+        rule,
+        caseName,
+        kind.key(),
+        measure.key(),
+        least,
+        most,
+        measure.unit().toString(),
+        new Source("DESIGN", source, Source.Knowledge.COMMON_PRACTICE));
+  }
+
+  String group() {
+    return rule + "/" + caseName + "/" + kind.key();
+  }
+
+  Object[] cells() {
+    return new Object[] {
+      rule, caseName, kind.key(), measure.key(), text(least), text(most), measure.unit(), source
+    };
+  }
+
+  private static String text(OptionalDouble limit) {
+    if (limit.isEmpty()) {
+      return "";
+    }
+    String text = String.format(Locale.ROOT, "%.4f", limit.getAsDouble());
+    return text.replaceAll("\\.?0+$", "");
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * How natural synthetic prints are. In: clean synthetic cards. Out: distributions beside published
+ * figures.
+ */
+package ridgeproof.calibration.statistics;

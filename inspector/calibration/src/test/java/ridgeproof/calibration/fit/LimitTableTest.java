@@ -1,0 +1,85 @@
+package ridgeproof.calibration.fit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import ridgeproof.calibration.evaluation.DefectRules;
+import ridgeproof.calibration.print.Csv;
+import ridgeproof.calibration.print.MeasureTable;
+import ridgeproof.calibration.print.Prints;
+import ridgeproof.corpus.impression.CaptureDefect;
+import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.ridges.quality.RidgeMeasure;
+
+class LimitTableTest {
+
+  @Test
+  void everyRowNamesAMeasureInItsOwnUnit() {
+    assertFalse(LimitTable.inUse().rows().isEmpty());
+  }
+
+  @Test
+  void everyRowHasOneLimit() {
+    for (LimitRow row : LimitTable.inUse().rows()) {
+      assertTrue(row.least().isPresent() != row.most().isPresent(), row.toString());
+    }
+  }
+
+  @Test
+  void aRowInAnotherUnitOrOfNoMeasureIsRefused() {
+    String header = "rule,case,impression,measure,least,most,unit,source\n";
+    for (String row : new String[] {"clarity,1,,mm", "no-such,1,,share"}) {
+      assertThrows(
+          IllegalArgumentException.class,
+          () ->
+              LimitRow.of(
+                  Csv.read(new StringReader(header + "RP-RDG-004,dry,rolled," + row + ",x\n"))
+                      .get(0)));
+    }
+  }
+
+  @Test
+  void theTableInUseHasTheCasesOfThePlan() {
+    Set<String> planned =
+        FitCase.plan().stream()
+            .map(c -> c.rule() + "/" + c.name() + "/" + c.kind().key())
+            .collect(Collectors.toSet());
+    assertEquals(
+        planned,
+        LimitTable.inUse().rows().stream().map(LimitRow::group).collect(Collectors.toSet()));
+  }
+
+  @Test
+  void everyDefectHasARuleThatNamesIt() {
+    DefectRules rules = new DefectRules();
+    for (CaptureDefect defect : CaptureDefect.values()) {
+      for (Impression kind : Impression.values()) {
+        boolean happens = defect.befalls(kind == Impression.ROLLED);
+        assertEquals(happens, !rules.of(defect, kind).isEmpty(), defect + " " + kind);
+      }
+    }
+  }
+
+  @Test
+  void everyMeasureIsFoundByItsKey() {
+    for (RidgeMeasure measure : RidgeMeasure.values()) {
+      assertEquals(measure, RidgeMeasure.ofKey(measure.key()).orElseThrow());
+    }
+  }
+
+  @Test
+  void measuresAreReadBackAsWritten() throws IOException {
+    StringBuilder written = new StringBuilder();
+    MeasureTable.write(Prints.dryAndClean(3), written);
+    StringBuilder again = new StringBuilder();
+    MeasureTable.write(MeasureTable.read(new StringReader(written.toString())), again);
+    assertEquals(written.toString(), again.toString());
+  }
+}

@@ -1,0 +1,18 @@
+package ridgeproof.cli.option;
+
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+import ridgeproof.spec.layout.FieldNumber;
+
+/** Reads a field number such as 2.2102. */
+public final class FieldNumberConverter implements ITypeConverter<FieldNumber> {
+
+  @Override
+  public FieldNumber convert(String text) {
+    try {
+      return FieldNumber.parse(text);
+    } catch (IllegalArgumentException e) {
+      throw new TypeConversionException("\"" + text + "\" is no field number such as 2.2102");
+    }
+  }
+}

@@ -1,0 +1,67 @@
+package ridgeproof.examination.cause.transport;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.zip.GZIPInputStream;
+import java.util.zip.ZipInputStream;
+import ridgeproof.spec.FileSignature;
+import ridgeproof.transaction.record.ByteSource;
+
+/** Another file in place of the transaction: a packed one, a document, a picture, a disk image. */
+final class ForeignFile {
+
+  private static final String REQUIRED = "a file that begins with 1.001:";
+  private static final byte[] BEGINNING = "1.001:".getBytes(StandardCharsets.US_ASCII);
+
+  /** Enough to see how the first file in an archive begins. */
+  private static final int READ_AT_MOST = 64 * 1024;
+
+  private ForeignFile() {}
+
+  static Optional<Damage> of(Suspect suspect) {
+    if (suspect.reading().hasRecords() || suspect.source().isEmpty()) {
+      return Optional.empty();
+    }
+    return suspect.signatures().stream()
+        .filter(signature -> signature.matches(suspect.source()::has, suspect.source()::byteAt))
+        .findFirst()
+        .flatMap(signature -> of(suspect.source(), signature));
+  }
+
+  private static Optional<Damage> of(ByteSource source, FileSignature signature) {
+    return signature
+        .rule()
+        .map(rule -> Damage.instead(rule, signature.kind() + inside(source), REQUIRED));
+  }
+
+  private static String inside(ByteSource source) {
+    byte[] packed = source.slice(0, READ_AT_MOST).toArray();
+    return beginsLikeOne(unzipped(packed)) || beginsLikeOne(unpacked(packed))
+        ? " with a transaction in it"
+        : "";
+  }
+
+  private static boolean beginsLikeOne(byte[] bytes) {
+    return Arrays.equals(bytes, BEGINNING);
+  }
+
+  private static byte[] unzipped(byte[] packed) {
+    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(packed))) {
+      return zip.getNextEntry() == null ? new byte[0] : zip.readNBytes(BEGINNING.length);
+    } catch (IOException | IllegalArgumentException e) {
+      return new byte[0];
+    }
+  }
+
+  private static byte[] unpacked(byte[] packed) {
+    try (InputStream gzip = new GZIPInputStream(new ByteArrayInputStream(packed))) {
+      return gzip.readNBytes(BEGINNING.length);
+    } catch (IOException e) {
+      return new byte[0];
+    }
+  }
+}

@@ -1,0 +1,138 @@
+package ridgeproof.examination.cause.transport;
+
+import java.io.ByteArrayOutputStream;
+import java.util.Base64;
+import java.util.Locale;
+import java.util.Optional;
+import ridgeproof.transaction.record.ByteSource;
+
+/** The transaction is there, but written in a code for text: Base64, quoted-printable, EBCDIC. */
+final class Wrapping {
+
+  private static final String REQUIRED = "a file that begins with 1.001:";
+  private static final String BASE64_BEGINNING = "MS4wMDE6";
+  private static final int SEARCHED = 64 * 1024;
+  private static final String QUOTED = "RP-STR-035";
+  private static final int SOFT_BREAK = '=';
+
+  private Wrapping() {}
+
+  static Optional<Damage> base64(Suspect suspect) {
+    ByteSource source = suspect.source();
+    if (suspect.reading().hasRecords()) {
+      return Optional.empty();
+    }
+    String head = source.latin1(0, Math.min(source.length(), SEARCHED));
+    int start = head.indexOf(BASE64_BEGINNING);
+    if (start < 0
+        || start > 0 && head.charAt(start - 1) != '\n' && head.charAt(start - 1) != '\r') {
+      return Optional.empty();
+    }
+    int end = start;
+    while (source.has(end, 1) && isBase64(source.byteAt(end))) {
+      end++;
+    }
+    byte[] decoded = Base64.getMimeDecoder().decode(padded(source.latin1(start, end - start)));
+    return Optional.of(
+        Damage.instead(
+            "RP-STR-034",
+            String.format(
+                Locale.ROOT,
+                "%sa transaction of %,d bytes in Base64",
+                start > 0 ? "a message that holds " : "",
+                decoded.length),
+            REQUIRED));
+  }
+
+  private static boolean isBase64(int value) {
+    return value >= 'A' && value <= 'Z'
+        || value >= 'a' && value <= 'z'
+        || value >= '0' && value <= '9'
+        || value == '+'
+        || value == '/'
+        || value == '='
+        || value == '\r'
+        || value == '\n';
+  }
+
+  /** Without the rest of a group that was cut, which the decoder would refuse. */
+  private static String padded(String text) {
+    StringBuilder code = new StringBuilder(text.length());
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == '=') {
+        break;
+      }
+      if (c != '\r' && c != '\n') {
+        code.append(c);
+      }
+    }
+    code.setLength(code.length() - (code.length() % 4 == 1 ? 1 : 0));
+    return code.toString();
+  }
+
+  /** Separators are written as =1D and the like. */
+  static Optional<Damage> quotedPrintable(Suspect suspect) {
+    ByteSource source = suspect.source();
+    int start = quotedStart(source);
+    if (start < 0) {
+      return Optional.empty();
+    }
+    Reading undone = suspect.read(unquoted(source, start));
+    String observed = "separators written as =1D, =1C";
+    String required = "GS (0x1D), FS (0x1C)";
+    return Optional.of(
+        undone.isWhole()
+            ? Damage.undone(QUOTED, observed, required, undone, true)
+            : Damage.instead(QUOTED, observed, required));
+  }
+
+  private static int quotedStart(ByteSource source) {
+    String head = source.latin1(0, Math.min(source.length(), SEARCHED));
+    int start = head.indexOf("1.001:");
+    if (start < 0) {
+      return -1;
+    }
+    int end = start + "1.001:".length();
+    while (end < head.length() && Character.isDigit(head.charAt(end))) {
+      end++;
+    }
+    return head.startsWith("=1D", end) ? start : -1;
+  }
+
+  private static ByteSource unquoted(ByteSource source, int start) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream(source.length() - start);
+    int i = start;
+    while (i < source.length()) {
+      int value = source.byteAt(i);
+      if (value != SOFT_BREAK) {
+        out.write(value);
+        i++;
+      } else if (source.startsWith(i + 1, '\r', '\n')) {
+        i += 3;
+      } else if (source.startsWith(i + 1, '\n')) {
+        i += 2;
+      } else {
+        int code = source.has(i + 1, 2) ? hex(source.latin1(i + 1, 2)) : -1;
+        out.write(code < 0 ? value : code);
+        i += code < 0 ? 1 : 3;
+      }
+    }
+    return ByteSource.of(out.toByteArray());
+  }
+
+  private static int hex(String digits) {
+    int high = Character.digit(digits.charAt(0), 16);
+    int low = Character.digit(digits.charAt(1), 16);
+    return high < 0 || low < 0 ? -1 : high * 16 + low;
+  }
+
+  static Optional<Damage> ebcdic(Suspect suspect) {
+    // 1.001: as a mainframe writes it.
+    if (!suspect.source().startsWith(0, 0xF1, 0x4B, 0xF0, 0xF0, 0xF1, 0x7A)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Damage.instead("RP-STR-033", "1.001: in EBCDIC (F1 4B F0 F0 F1 7A)", REQUIRED));
+  }
+}

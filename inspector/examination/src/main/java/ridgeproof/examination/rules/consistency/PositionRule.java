@@ -1,0 +1,66 @@
+package ridgeproof.examination.rules.consistency;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.Positions;
+import ridgeproof.examination.rules.Rule;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.finding.Observed;
+
+/** A position is imaged once, and its impression type is one that the position can have. */
+final class PositionRule implements Rule {
+
+  private static final String LATENT = "latent";
+
+  /**
+   * One print as a bureau files it: retakes at another resolution or as another impression are
+   * other prints.
+   */
+  private record Print(int recordType, int position, String impressionKind) {}
+
+  @Override
+  public Set<String> ids() {
+    return Set.of("RP-TXN-003", "RP-TXN-009");
+  }
+
+  @Override
+  public void check(Examinee examinee, FindingLog log) {
+    Positions positions = new Positions(examinee.tables());
+    Set<String> misfits = examinee.tables().impressionMisfits();
+    Map<Print, ExaminedImage> seen = new HashMap<>();
+    for (ExaminedImage image : examinee.prints()) {
+      OptionalInt position = image.position();
+      String kind = positions.impressionKind(image.impression());
+      if (position.isEmpty() || image.data().isEmpty()) {
+        continue;
+      }
+      if (misfits.contains(positions.kind(position.getAsInt()) + " " + kind)) {
+        log.add(
+            "RP-TXN-009",
+            image.location(),
+            Observed.of("impression type " + image.impression().getAsInt() + ", " + kind),
+            "a plain impression");
+      }
+      if (positions.kind(position.getAsInt()).matches("rolled|plain|slap")
+          && !kind.equals(LATENT)) {
+        reportSecond(image, new Print(image.record().type(), position.getAsInt(), kind), seen, log);
+      }
+    }
+  }
+
+  private static void reportSecond(
+      ExaminedImage image, Print print, Map<Print, ExaminedImage> seen, FindingLog log) {
+    ExaminedImage first = seen.putIfAbsent(print, image);
+    if (first != null) {
+      log.add(
+          "RP-TXN-003",
+          image.location(),
+          Observed.of("also record " + first.record().ordinal()),
+          "one image of position " + print.position());
+    }
+  }
+}

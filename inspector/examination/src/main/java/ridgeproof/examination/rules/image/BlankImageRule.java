@@ -1,0 +1,72 @@
+package ridgeproof.examination.rules.image;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.MissingFingers;
+import ridgeproof.examination.facts.PixelFacts;
+import ridgeproof.examination.rules.Rule;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.finding.Measure;
+import ridgeproof.finding.Observed;
+import ridgeproof.imagery.measure.PrintFacts;
+import ridgeproof.spec.limit.PixelLimits.PixelLimit;
+
+/** An image of a print shows something. */
+final class BlankImageRule implements Rule {
+
+  @Override
+  public Set<String> ids() {
+    return Set.of("RP-IMG-033", "RP-IMG-034");
+  }
+
+  @Override
+  public void check(Examinee examinee, FindingLog log) {
+    if (examinee.depth() == Depth.STRUCTURE) {
+      return;
+    }
+    PixelLimit share = examinee.tables().pixelLimits().limit("blank-share");
+    MissingFingers missing = new MissingFingers(examinee);
+    for (ExaminedImage image : examinee.prints()) {
+      if (image.pixels().isPresent() && !excused(image, missing)) {
+        check(image, image.pixels().get(), share, log);
+      }
+    }
+  }
+
+  /** Stations send an empty image for a finger that is declared missing. */
+  private static boolean excused(ExaminedImage image, MissingFingers missing) {
+    boolean declaredHere =
+        image.layout().amputation().flatMap(field -> image.record().field(field)).isPresent();
+    return declaredHere
+        || !image.positions().isEmpty()
+            && image.positions().stream().allMatch(finger -> missing.of(finger).isPresent());
+  }
+
+  private static void check(
+      ExaminedImage image, PixelFacts pixels, PixelLimit least, FindingLog log) {
+    if (pixels.grayLevels() == 1) {
+      log.add(
+          "RP-IMG-033",
+          image.atData(),
+          Observed.of("gray level " + pixels.darkest() + " in every pixel"),
+          "a print");
+      return;
+    }
+    double marked = pixels.print().map(PrintFacts::markedShare).orElse(1.0);
+    if (marked < least.share()) {
+      log.add(
+          "RP-IMG-034",
+          image.atData(),
+          Observed.of(
+              String.format(Locale.ROOT, "%.1f %% of the image shows something", marked * 100)),
+          "a print",
+          Optional.of(least.source()),
+          List.of(Measure.against("marked area", marked * 100, "%", least.value())));
+    }
+  }
+}

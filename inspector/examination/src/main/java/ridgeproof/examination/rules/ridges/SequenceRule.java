@@ -1,0 +1,218 @@
+package ridgeproof.examination.rules.ridges;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.examination.facts.SequenceFacts;
+import ridgeproof.examination.facts.SequenceFacts.SeenFinger;
+import ridgeproof.examination.rules.Rule;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.finding.Location;
+import ridgeproof.finding.Measure;
+import ridgeproof.finding.Observed;
+import ridgeproof.ridges.matching.FingerAnswer;
+import ridgeproof.ridges.matching.FingerAnswer.Verdict;
+import ridgeproof.ridges.matching.Irregularity;
+import ridgeproof.ridges.segmentation.Slap;
+import ridgeproof.spec.layout.FingerPosition;
+import ridgeproof.spec.limit.PixelLimits;
+
+/** Every print is of the finger whose name it bears. */
+final class SequenceRule implements Rule {
+
+  private static final String ELSEWHERE = "RP-SEQ-001";
+  private static final String UNTOLD = "RP-SEQ-007";
+  private static final String NO_MATCH = "RP-SEQ-008";
+  private static final String LOWERED = "RP-SEQ-009";
+  private static final String OTHER_HAND = "RP-SEQ-010";
+
+  private static final Map<Irregularity.Kind, String> RULES =
+      Map.of(
+          Irregularity.Kind.FOUND_ELSEWHERE, ELSEWHERE,
+          Irregularity.Kind.ROTATED, "RP-SEQ-011",
+          Irregularity.Kind.SHIFTED, "RP-SEQ-012",
+          Irregularity.Kind.EXCHANGED, "RP-SEQ-002",
+          Irregularity.Kind.THUMBS_EXCHANGED, "RP-SEQ-003",
+          Irregularity.Kind.HANDS_EXCHANGED, "RP-SEQ-004",
+          Irregularity.Kind.ROLLED_TWICE, "RP-SEQ-005",
+          Irregularity.Kind.PLAIN_TWICE, "RP-SEQ-006");
+
+  @Override
+  public Set<String> ids() {
+    Set<String> ids = new HashSet<>(RULES.values());
+    ids.addAll(List.of(UNTOLD, NO_MATCH, LOWERED, OTHER_HAND));
+    return ids;
+  }
+
+  @Override
+  public void check(Examinee examinee, FindingLog log) {
+    examinee.sequence().ifPresent(sequence -> check(examinee, sequence, log));
+  }
+
+  private static void check(Examinee examinee, SequenceFacts sequence, FindingLog log) {
+    Set<FingerPosition> told = new HashSet<>();
+    for (Irregularity irregularity : sequence.answers().irregularities()) {
+      told.addAll(irregularity.positions());
+      FingerPosition first = irregularity.positions().get(0);
+      log.add(
+          RULES.get(irregularity.kind()),
+          place(sequence, first, irregularity.kind() != Irregularity.Kind.PLAIN_TWICE),
+          Observed.of(observed(irregularity, examinee)),
+          "each print in the box of its own finger",
+          evidence(irregularity, sequence.answers().threshold()));
+    }
+    for (FingerAnswer answer : sequence.answers().answers()) {
+      if (!told.contains(answer.position())) {
+        checkAnswer(examinee, sequence, answer, log);
+      }
+    }
+    checkThreshold(examinee, sequence, log);
+    if (sequence.answers().irregularities().isEmpty()) {
+      checkHands(examinee, log);
+    }
+  }
+
+  private static void checkAnswer(
+      Examinee examinee, SequenceFacts sequence, FingerAnswer answer, FindingLog log) {
+    Location place = place(sequence, answer.position(), false);
+    String rule = rule(examinee, sequence, answer);
+    if (!rule.isEmpty()) {
+      log.add(
+          rule,
+          place,
+          Observed.of(observed(answer, examinee)),
+          "a plain print that matches the rolled print of the same finger",
+          evidence(answer, sequence.answers().threshold()));
+    }
+  }
+
+  private static String rule(Examinee examinee, SequenceFacts sequence, FingerAnswer answer) {
+    if (answer.verdict() == Verdict.CONTRADICTED) {
+      return ELSEWHERE;
+    }
+    return switch (answer.reason()) {
+      case MATCHES_OWN_ROLL, MOST_LIKE_OWN_ROLL, NO_PLAIN_PRINT, NO_ROLL -> "";
+      case MATCHES_NO_ROLL ->
+          isClear(sequence.rolls().get(answer.position()), examinee)
+                  && isClear(sequence.plains().get(answer.position()), examinee)
+              ? NO_MATCH
+              : UNTOLD;
+      default -> UNTOLD;
+    };
+  }
+
+  private static boolean isClear(SeenFinger print, Examinee examinee) {
+    PixelLimits limits = examinee.tables().pixelLimits();
+    return print != null
+        && print.analysis().score().value() >= limits.value("clear-print-score")
+        && print
+            .analysis()
+            .measures()
+            .filter(found -> found.minutiae().count() >= limits.value("clear-print-minutiae"))
+            .isPresent();
+  }
+
+  private static List<Measure> evidence(Irregularity irregularity, double threshold) {
+    List<Measure> evidence = new ArrayList<>();
+    evidence.add(Measure.against("similarity", irregularity.score(), "", threshold));
+    if (irregularity.odds() > 0) {
+      evidence.add(EvidenceStrength.measure(irregularity.odds()));
+    }
+    return evidence;
+  }
+
+  private static List<Measure> evidence(FingerAnswer answer, double threshold) {
+    List<Measure> evidence = new ArrayList<>();
+    evidence.add(
+        Measure.against("similarity with its rolled print", answer.ownScore(), "", threshold));
+    answer
+        .other()
+        .ifPresent(
+            other ->
+                evidence.add(
+                    Measure.against(
+                        "similarity with the rolled print of finger " + other.code(),
+                        answer.otherScore(),
+                        "",
+                        threshold)));
+    if (answer.odds() > 0) {
+      evidence.add(EvidenceStrength.measure(answer.odds()));
+    }
+    return evidence;
+  }
+
+  private static String observed(FingerAnswer answer, Examinee examinee) {
+    if (answer.verdict() == Verdict.CONTRADICTED) {
+      return "the plain print matches the rolled " + name(answer.other().orElseThrow(), examinee);
+    }
+    return switch (answer.reason()) {
+      case TOO_FEW_MINUTIAE -> "too few minutiae to compare";
+      case MATCHES_NO_ROLL -> "the plain print matches none of the rolled prints";
+      case PLACE_UNCERTAIN -> "the image of the plain print shows fewer prints than fingers";
+      default -> "the plain print matches several rolled prints";
+    };
+  }
+
+  private static String observed(Irregularity irregularity, Examinee examinee) {
+    String names =
+        irregularity.positions().stream()
+            .map(finger -> name(finger, examinee))
+            .collect(Collectors.joining(", "));
+    boolean all = irregularity.mutual() || irregularity.positions().size() < 2;
+    return names + (all ? "" : " (not all of them show it by themselves)");
+  }
+
+  /** The threshold that a profile lowered is in every report. */
+  private static void checkThreshold(Examinee examinee, SequenceFacts sequence, FindingLog log) {
+    double usual = examinee.tables().pixelLimits().value("finger-match");
+    if (sequence.answers().threshold() < usual) {
+      log.add(
+          LOWERED,
+          Location.file(),
+          Observed.of(
+              String.format(
+                  Locale.ROOT,
+                  "a similarity of %.0f counts as a match",
+                  sequence.answers().threshold())),
+          String.format(Locale.ROOT, "%.0f unless the agency asks for another value", usual));
+    }
+  }
+
+  private static void checkHands(Examinee examinee, FindingLog log) {
+    for (ExaminedImage image : examinee.images()) {
+      Optional<Slap> slap = image.ridges().flatMap(RidgeFacts::slap);
+      Optional<FingerPosition.Hand> apparent = slap.flatMap(Slap::apparentHand);
+      if (apparent.isPresent()
+          && slap.get().segments().stream()
+              .noneMatch(segment -> segment.position().hand() == apparent.get())) {
+        log.add(
+            OTHER_HAND,
+            image.location(),
+            Observed.of(
+                "heights and widths as of a "
+                    + apparent.get().name().toLowerCase(Locale.ROOT)
+                    + " hand"),
+            "the hand that the position names");
+      }
+    }
+  }
+
+  private static Location place(SequenceFacts sequence, FingerPosition finger, boolean rollFirst) {
+    SeenFinger roll = sequence.rolls().get(finger);
+    SeenFinger plain = sequence.plains().get(finger);
+    SeenFinger print = rollFirst && roll != null || plain == null ? roll : plain;
+    return print == null ? Location.file() : print.image().location(finger);
+  }
+
+  private static String name(FingerPosition finger, Examinee examinee) {
+    return examinee.tables().positionName(finger.code());
+  }
+}

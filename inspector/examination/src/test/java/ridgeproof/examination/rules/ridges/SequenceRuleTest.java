@@ -1,0 +1,138 @@
+package ridgeproof.examination.rules.ridges;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.SampleCard;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.SequenceFacts;
+import ridgeproof.examination.facts.SequenceFacts.SeenFinger;
+import ridgeproof.finding.Finding;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.ridges.matching.FingerAnswer;
+import ridgeproof.ridges.matching.FingerAnswer.Reason;
+import ridgeproof.ridges.matching.FingerAnswer.Verdict;
+import ridgeproof.ridges.matching.Irregularity;
+import ridgeproof.ridges.matching.Irregularity.Kind;
+import ridgeproof.ridges.matching.SequenceAnswers;
+import ridgeproof.ridges.quality.FingerAnalysis;
+import ridgeproof.ridges.quality.Score;
+import ridgeproof.spec.layout.FingerPosition;
+
+class SequenceRuleTest {
+
+  private static final FingerPosition INDEX = FingerPosition.RIGHT_INDEX;
+  private static final FingerPosition MIDDLE = FingerPosition.RIGHT_MIDDLE;
+
+  @Test
+  void eachDisorderHasARuleOfItsOwn() {
+    assertEquals(List.of("RP-SEQ-001"), told(Kind.FOUND_ELSEWHERE));
+    assertEquals(List.of("RP-SEQ-002"), told(Kind.EXCHANGED));
+    assertEquals(List.of("RP-SEQ-003"), told(Kind.THUMBS_EXCHANGED));
+    assertEquals(List.of("RP-SEQ-004"), told(Kind.HANDS_EXCHANGED));
+    assertEquals(List.of("RP-SEQ-005"), told(Kind.ROLLED_TWICE));
+    assertEquals(List.of("RP-SEQ-006"), told(Kind.PLAIN_TWICE));
+    assertEquals(List.of("RP-SEQ-011"), told(Kind.ROTATED));
+    assertEquals(List.of("RP-SEQ-012"), told(Kind.SHIFTED));
+  }
+
+  private static List<String> told(Kind kind) {
+    return ids(
+        check(List.of(), List.of(new Irregularity(kind, List.of(INDEX, MIDDLE), true, 90)), 40));
+  }
+
+  @Test
+  void theStrengthOfTheEvidenceIsToldInWordsAndNumbers() {
+    Irregularity exchange = new Irregularity(Kind.EXCHANGED, List.of(INDEX, MIDDLE), true, 90, 2.7);
+    Finding found = check(List.of(), List.of(exchange), 40).get(0);
+    assertEquals(
+        "strong evidence of all prints together, about 500 to 1; decimal logarithm",
+        found.evidence().get(1).name());
+    assertEquals(2.7, found.evidence().get(1).value());
+  }
+
+  @Test
+  void oddsAreToldWithOneDigit() {
+    assertOdds("weak evidence of all prints together, about 6 to 1", 0.75);
+    assertOdds("moderate evidence of all prints together, about 30 to 1", 1.5);
+    assertOdds("very strong evidence of all prints together, about 50,000 to 1", 4.7);
+    assertOdds("very strong evidence of all prints together, more than 1,000,000 to 1", 7);
+  }
+
+  private static void assertOdds(String words, double odds) {
+    assertEquals(words + "; decimal logarithm", EvidenceStrength.measure(odds).name());
+  }
+
+  @Test
+  void aConfirmedFingerIsNotTold() {
+    assertEquals(List.of(), ids(answered(Verdict.CONFIRMED, Reason.MATCHES_OWN_ROLL)));
+  }
+
+  @Test
+  void aContradictedFingerOfNoNamedDisorderIsToldAsAnother() {
+    assertEquals(
+        List.of("RP-SEQ-001"), ids(answered(Verdict.CONTRADICTED, Reason.MATCHES_ANOTHER_ROLL)));
+  }
+
+  @Test
+  void anInconclusiveFingerIsNoEvidence() {
+    for (Reason reason :
+        List.of(Reason.MATCHES_NO_ROLL, Reason.MATCHES_SEVERAL_ROLLS, Reason.TOO_FEW_MINUTIAE)) {
+      List<Finding> found = answered(Verdict.INCONCLUSIVE, reason);
+      assertEquals(List.of("RP-SEQ-007"), ids(found), reason::name);
+    }
+    assertEquals(List.of(), ids(answered(Verdict.INCONCLUSIVE, Reason.NO_ROLL)));
+  }
+
+  @Test
+  void aLoweredThresholdIsSaidWithItsRisk() {
+    List<Finding> found = check(List.of(), List.of(), 25);
+    assertEquals(List.of("RP-SEQ-009"), ids(found));
+    assertTrue(found.get(0).explanation().contains("risk"));
+    assertEquals(List.of(), ids(check(List.of(), List.of(), 40)));
+    assertEquals(List.of(), ids(check(List.of(), List.of(), 60)));
+  }
+
+  private static List<Finding> answered(Verdict verdict, Reason reason) {
+    return check(
+        List.of(new FingerAnswer(INDEX, verdict, reason, 5, Optional.of(MIDDLE), 80)),
+        List.of(),
+        40);
+  }
+
+  private static List<Finding> check(
+      List<FingerAnswer> answers, List<Irregularity> irregularities, double threshold) {
+    FindingsReport card = SampleCard.rolled().examine();
+    FingerAnalysis print = new FingerAnalysis(List.of(), Optional.empty(), Score.NONE);
+    SeenFinger seen = new SeenFinger(card.images().get(0), print);
+    SequenceFacts sequence =
+        new SequenceFacts(
+            new SequenceAnswers(answers, irregularities, threshold),
+            Map.of(INDEX, seen),
+            Map.of(INDEX, seen));
+    Examinee examinee =
+        new Examinee(
+            card.transaction(),
+            SampleCard.TABLES,
+            Depth.RIDGES,
+            List.of(),
+            Optional.empty(),
+            false,
+            ExaminationOptions.standard(),
+            Optional.of(sequence));
+    FindingLog log = new FindingLog(SampleCard.TABLES, 10);
+    new SequenceRule().check(examinee, log);
+    return log.findings();
+  }
+
+  private static List<String> ids(List<Finding> findings) {
+    return findings.stream().map(Finding::ruleId).toList();
+  }
+}

@@ -1,0 +1,2 @@
+/** What every image format has in common: headers, gray pixels, limits, defects. */
+package ridgeproof.imagery;

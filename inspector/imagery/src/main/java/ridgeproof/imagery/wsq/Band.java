@@ -1,9 +1,0 @@
-package ridgeproof.imagery.wsq;
-
-/**
- * The samples of a band, row by row.
- *
- * @param values an array that may hold other bands, too
- * @param start of this band's first sample
- */
-record Band(float[] values, int start) {}

@@ -1,8 +1,0 @@
-package ridgeproof.imagery.wsq;
-
-/** Gives the rows of a band that is to be split. */
-interface RowSource {
-
-  /** Fills in the pixels of even and of odd number of one row. */
-  void read(int row, float[] evens, float[] odds);
-}

@@ -1,0 +1,205 @@
+package ridgeproof.ridges.matching;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.dataformat.cbor.CBORFactory;
+import com.machinezoo.sourceafis.FingerprintImage;
+import com.machinezoo.sourceafis.FingerprintImageOptions;
+import com.machinezoo.sourceafis.FingerprintMatcher;
+import com.machinezoo.sourceafis.FingerprintTemplate;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import ridgeproof.imagery.GrayImage;
+import ridgeproof.ridges.map.BlockGrid;
+import ridgeproof.ridges.map.RidgeMaps;
+import ridgeproof.ridges.map.RidgeMask;
+import ridgeproof.ridges.map.RidgeRegion;
+import ridgeproof.ridges.map.RidgeSmoothing;
+import ridgeproof.ridges.map.RotatedBox;
+import ridgeproof.ridges.map.WorkingResolution;
+
+/**
+ * The minutiae of one print, ready to be compared with those of others. The extractor keeps the 100
+ * most clustered at most, so that a whole roll has as many as a part of it.
+ */
+public final class Minutiae {
+
+  /** Blocks around the print that are shown to the extractor. */
+  private static final int RIM = 2;
+
+  private static final double PAPER = 0.9;
+
+  /** Around a print whose mask may be too narrow, millimetres. */
+  private static final double RIM_MM = 2;
+
+  private static final double MM_PER_INCH = 25.4;
+
+  /** How many the extractor keeps. */
+  private static final int MOST = 100;
+
+  private final FingerprintTemplate template;
+  private final List<Minutia> list;
+  private final int reliable;
+  private final boolean cutShort;
+
+  private Minutiae(
+      FingerprintTemplate template, List<Minutia> list, int reliable, boolean cutShort) {
+    this.template = template;
+    this.list = list;
+    this.reliable = reliable;
+    this.cutShort = cutShort;
+  }
+
+  /** The minutiae of an image that shows nothing but one print; pixels per inch. */
+  public static Minutiae of(byte[] gray, int width, int height, double ppi) {
+    FingerprintImageOptions options = new FingerprintImageOptions().dpi(ppi);
+    FingerprintTemplate template =
+        new FingerprintTemplate(new FingerprintImage(width, height, gray, options));
+    List<Minutia> all = read(template.toByteArray(), 1, 0, 0);
+    return new Minutiae(template, all, all.size(), all.size() >= MOST);
+  }
+
+  /**
+   * Once more, of pixels as they are: neither smoothed nor masked, with a rim around the print.
+   *
+   * @param print in pixels of the image
+   */
+  public static Minutiae again(GrayImage image, double ppi, RotatedBox print) {
+    double rim = 2 * RIM_MM * ppi / MM_PER_INCH;
+    GrayImage cut =
+        new RotatedBox(
+                print.centreX(),
+                print.centreY(),
+                print.width() + rim,
+                print.height() + rim,
+                print.degrees())
+            .cut(image);
+    return of(cut.toArray(), cut.width(), cut.height(), ppi);
+  }
+
+  /** Of one print among others: what lies around it is painted over as paper. */
+  public static Minutiae of(RidgeMaps maps, RidgeRegion region) {
+    BlockGrid grid = maps.grid();
+    boolean[] shown = RidgeMask.dilate(region.mask(), grid, RIM);
+    int left = Math.max(0, region.left() - RIM) * BlockGrid.BLOCK;
+    int top = Math.max(0, region.top() - RIM) * BlockGrid.BLOCK;
+    int right = grid.right(Math.min(grid.columns() - 1, region.right() + RIM));
+    int bottom = grid.bottom(Math.min(grid.rows() - 1, region.bottom() + RIM));
+    int width = right - left;
+    int height = bottom - top;
+    byte[] gray = RidgeSmoothing.cut(maps, shown, left, top, width, height, paper(maps, region));
+    FingerprintImageOptions options = new FingerprintImageOptions().dpi(WorkingResolution.PPI);
+    FingerprintTemplate template =
+        new FingerprintTemplate(new FingerprintImage(width, height, gray, options));
+    List<Minutia> all = read(template.toByteArray(), 1 / maps.scale(), left, top);
+    ClearRidges ridges = new ClearRidges(maps, region);
+    return new Minutiae(
+        template,
+        all.stream().filter(ridges::surround).toList(),
+        (int) all.stream().filter(ridges::support).count(),
+        all.size() >= MOST);
+  }
+
+  private static byte paper(RidgeMaps maps, RidgeRegion region) {
+    int[] counts = new int[256];
+    BlockGrid grid = maps.grid();
+    long total = 0;
+    for (int y = region.top() * BlockGrid.BLOCK; y < grid.bottom(region.bottom()); y += 3) {
+      for (int x = region.left() * BlockGrid.BLOCK; x < grid.right(region.right()); x += 3) {
+        counts[maps.pixels()[y * grid.width() + x] & 0xFF]++;
+        total++;
+      }
+    }
+    long sum = 0;
+    int level = 0;
+    while (level < 255 && sum + counts[level] < PAPER * total) {
+      sum += counts[level];
+      level++;
+    }
+    return (byte) level;
+  }
+
+  /** The template is a CBOR map with the lists positionsX, positionsY, directions and types. */
+  private static List<Minutia> read(byte[] cbor, double scale, int left, int top) {
+    double[] x = {};
+    double[] y = {};
+    double[] directions = {};
+    String types = "";
+    try (JsonParser parser = new CBORFactory().createParser(cbor)) {
+      while (parser.nextToken() != null) {
+        if (parser.currentToken() == JsonToken.FIELD_NAME) {
+          String name = parser.currentName();
+          parser.nextToken();
+          switch (name) {
+            case "positionsX" -> x = numbers(parser);
+            case "positionsY" -> y = numbers(parser);
+            case "directions" -> directions = numbers(parser);
+            case "types" -> types = parser.getText();
+            default -> parser.skipChildren();
+          }
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("the extractor's own template cannot be read", e);
+    }
+    List<Minutia> list = new ArrayList<>();
+    for (int i = 0; i < types.length(); i++) {
+      list.add(
+          new Minutia(
+              (x[i] + left) * scale,
+              (y[i] + top) * scale,
+              Math.toDegrees(directions[i]),
+              types.charAt(i) == 'E'));
+    }
+    return List.copyOf(list);
+  }
+
+  private static double[] numbers(JsonParser parser) throws IOException {
+    double[] values = new double[64];
+    int count = 0;
+    while (parser.nextToken() != JsonToken.END_ARRAY) {
+      values = count == values.length ? Arrays.copyOf(values, 2 * count) : values;
+      values[count++] = parser.getDoubleValue();
+    }
+    return Arrays.copyOf(values, count);
+  }
+
+  /**
+   * The minutiae of the same print seen from behind, as in a mirrored image; ready to be compared,
+   * which is all that they are for: their places are those of the mirrored cut of the image.
+   */
+  public Minutiae mirrored() {
+    byte[] cbor = MirroredTemplate.of(template.toByteArray());
+    List<Minutia> all = read(cbor, 1, 0, 0);
+    return new Minutiae(new FingerprintTemplate(cbor), all, all.size(), all.size() >= MOST);
+  }
+
+  /** Those that lie among ridges. */
+  public List<Minutia> list() {
+    return list;
+  }
+
+  /** How many lie among ridges. */
+  public int count() {
+    return list.size();
+  }
+
+  /** How many lie among clear ridges and off the border of the print. */
+  public int reliable() {
+    return reliable;
+  }
+
+  /** Whether the extractor kept no more, so that the print may well have more. */
+  public boolean isCutShort() {
+    return cutShort;
+  }
+
+  /** Similarities with several others, in their order: 0 nothing alike; grows without bound. */
+  public double[] similarities(List<Minutiae> others) {
+    FingerprintMatcher matcher = new FingerprintMatcher(template);
+    return others.stream().mapToDouble(other -> matcher.match(other.template)).toArray();
+  }
+}

@@ -1,8 +1,0 @@
-package ridgeproof.transaction;
-
-/**
- * An information item.
- *
- * @param text its characters; empty for an item that is there but says nothing
- */
-public record Item(String text, ByteRange range) {}

@@ -1,0 +1,234 @@
+package ridgeproof.transaction.reader;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import ridgeproof.finding.Location;
+import ridgeproof.finding.Observed;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.Code;
+import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.LogicalRecord;
+
+/**
+ * Reads a transaction in the traditional encoding (ANSI/NIST-ITL 1-2011 Update 2015, Annex B, from
+ * memory). It never throws for what a file holds: what departs from the layout becomes a finding,
+ * and reading goes on by the best evidence there is.
+ */
+public final class TransactionReader {
+
+  private static final int SEARCHED_FOR_HEADER = 64 * 1024;
+
+  private final SpecTables tables;
+  private final ReadingLimits limits;
+
+  public TransactionReader(SpecTables tables, ReadingLimits limits) {
+    this.tables = tables;
+    this.limits = limits;
+  }
+
+  /** Reads the file; without records if it is no transaction. */
+  public Transaction read(ByteSource source) {
+    return new Run(source).read();
+  }
+
+  private int newestVersion() {
+    return tables.codes("versions").codes().stream()
+        .map(Code::code)
+        .mapToInt(Integer::parseInt)
+        .max()
+        .orElseThrow();
+  }
+
+  /** One reading. */
+  private final class Run {
+
+    private final ByteSource source;
+    private final ReadingContext context;
+    private final List<LogicalRecord> records = new ArrayList<>();
+    private final List<ByteRange> unread = new ArrayList<>();
+    private Contents contents = Contents.none();
+    private int position;
+
+    Run(ByteSource source) {
+      this.source = source;
+      this.context = new ReadingContext(source, tables, limits, newestVersion());
+    }
+
+    Transaction read() {
+      if (canBegin()) {
+        readHeader();
+        while (position < source.length() && withinLimits()) {
+          readNext();
+        }
+        new ContentsCheck(context, contents, records).run();
+      }
+      return new Transaction(
+          source, context.version(), context.encoding(), records, unread, context.log.findings());
+    }
+
+    /** Finds the Type-1 record. */
+    private boolean canBegin() {
+      if (source.isEmpty()) {
+        context.log.add("RP-STR-001", Location.file(), Observed.of("0 bytes"), "a transaction");
+        return false;
+      }
+      if (source.length() > limits.maxBytes()) {
+        context.log.add(
+            "RP-STR-025",
+            Location.file(),
+            Observed.of(source.length() + " bytes"),
+            "at most " + limits.maxBytes() + " bytes");
+        return false;
+      }
+      OptionalInt begin = headerStart();
+      if (begin.isEmpty()) {
+        context.log.add(
+            "RP-STR-002",
+            Location.file(),
+            Observed.of("it looks like " + FileKind.of(source, tables)),
+            "a file that begins with 1.001:");
+        return false;
+      }
+      position = begin.getAsInt();
+      if (position > 0) {
+        skip(0, position, "RP-STR-003", "the file begins with 1.001:");
+      }
+      return true;
+    }
+
+    private OptionalInt headerStart() {
+      int end = Math.min(source.length(), SEARCHED_FOR_HEADER);
+      for (int i = 0; i < end; i++) {
+        Optional<Tag> tag = source.byteAt(i) == '1' ? Tag.at(source, i, end) : Optional.empty();
+        if (tag.filter(t -> t.opensRecord() && t.number().recordType() == 1).isPresent()
+            && (i == 0 || source.isDigitAt(tag.get().valueStart()))) {
+          return OptionalInt.of(i);
+        }
+      }
+      return OptionalInt.empty();
+    }
+
+    private void readHeader() {
+      LogicalRecord header = new TaggedRecordReader(context, position, 1, 1).read();
+      new HeaderDeclarations(context, header).read();
+      contents = header.field(3).map(Contents::of).orElse(Contents.none());
+      context.starts.expect(contents, context.version());
+      add(header);
+    }
+
+    private void readNext() {
+      int ordinal = records.size() + 1;
+      OptionalInt tagged = taggedType();
+      if (tagged.isPresent()) {
+        add(new TaggedRecordReader(context, position, ordinal, tagged.getAsInt()).read());
+        return;
+      }
+      OptionalInt binary = binaryType();
+      if (binary.isPresent()) {
+        add(new BinaryRecordReader(context).read(position, ordinal, binary.getAsInt()));
+        return;
+      }
+      skipUnknown();
+    }
+
+    private OptionalInt taggedType() {
+      OptionalInt tagged = context.starts.taggedAt(position);
+      return tagged.isPresent() ? tagged : context.starts.afterMissingEnd(position);
+    }
+
+    /** The binary type announced for this place, or another announced one that fits better. */
+    private OptionalInt binaryType() {
+      OptionalInt announced = announcedBinary();
+      OptionalInt fitting = context.starts.binaryAt(position);
+      if (announced.isPresent()
+          && (fitting.isEmpty() || context.starts.headerFits(position, announced.getAsInt()))
+          && couldBe(announced.getAsInt())) {
+        return announced;
+      }
+      return fitting;
+    }
+
+    private OptionalInt announcedBinary() {
+      int index = records.size() - 1;
+      if (index >= contents.entries().size()) {
+        return OptionalInt.empty();
+      }
+      int type = contents.entries().get(index).type();
+      return context.starts.isBinary(type) ? OptionalInt.of(type) : OptionalInt.empty();
+    }
+
+    /**
+     * A damaged header still counts if its length or its values make sense, or if the file ends
+     * within it.
+     */
+    private boolean couldBe(int type) {
+      Optional<List<BinaryHeader.Value>> header =
+          BinaryHeader.read(source, position, tables.layout(type), context.version());
+      if (header.isEmpty()) {
+        return source.byteAt(position) == 0;
+      }
+      long end = position + source.uint32At(position);
+      boolean lengthFits = end > position && end <= source.length();
+      return context.starts.valuesFit(header.get())
+          || lengthFits && context.starts.isBoundary((int) end);
+    }
+
+    private void skipUnknown() {
+      OptionalInt next = context.starts.next(position + 1);
+      int end = next.orElse(source.length());
+      boolean allRead = records.size() > contents.entries().size();
+      if (next.isEmpty() && allRead) {
+        skip(position, end, "RP-STR-013", "the file ends with the last record");
+      } else {
+        skip(position, end, "RP-STR-018", "a record begins here");
+      }
+      position = end;
+    }
+
+    private void skip(int from, int to, String rule, String required) {
+      ByteRange range = context.absolute(from, to);
+      unread.add(range);
+      context.log.add(
+          rule,
+          Location.file().at(range),
+          Observed.of(range.length() + (range.length() == 1 ? " byte" : " bytes")),
+          required);
+    }
+
+    private boolean withinLimits() {
+      if (records.size() < limits.maxRecords() && !context.itemLimitReached()) {
+        return true;
+      }
+      boolean records = !context.itemLimitReached();
+      context.log.add(
+          "RP-STR-026",
+          Location.file().at(context.absolute(position, source.length())),
+          Observed.of(records ? "more records" : "more information items"),
+          records
+              ? "at most " + limits.maxRecords() + " records"
+              : "at most " + limits.maxItems() + " items");
+      unread.add(context.absolute(position, source.length()));
+      return false;
+    }
+
+    private void add(LogicalRecord record) {
+      records.add(record);
+      position = record.range().end() - source.origin();
+      if (tables.recordType(record.type()).isEmpty()) {
+        context.log.add(
+            "RP-STR-024",
+            Location.of(record),
+            Observed.of("Type-" + record.type()),
+            "a record type of the standard");
+      }
+      if (record.type() != 1 && record.idc().isEmpty()) {
+        context.log.add(
+            "RP-STR-028", Location.of(record), Observed.of("no readable IDC"), "IDC 00 to 99");
+      }
+    }
+  }
+}

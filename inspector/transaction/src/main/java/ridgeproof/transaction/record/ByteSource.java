@@ -1,0 +1,150 @@
+package ridgeproof.transaction.record;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * Read-only, bounds-checked bytes of a file or of a part of it. A slice shares the bytes of its
+ * parent and knows where it stands in the file, so that a finding can always name an absolute
+ * offset.
+ *
+ * <p>Multi-byte numbers are big-endian, as ANSI/NIST-ITL binary records and WSQ codestreams have
+ * them.
+ */
+public final class ByteSource {
+
+  private final ByteBuffer bytes;
+  private final int origin;
+
+  private ByteSource(ByteBuffer bytes, int origin) {
+    this.bytes = bytes;
+    this.origin = origin;
+  }
+
+  /** Wraps the bytes without copying them; the caller leaves them unchanged from now on. */
+  public static ByteSource of(byte[] bytes) {
+    return new ByteSource(ByteBuffer.wrap(bytes).asReadOnlyBuffer(), 0);
+  }
+
+  /** Wraps bytes that stand for a part of a file, so that places in them are places in the file. */
+  public static ByteSource of(byte[] bytes, int origin) {
+    return new ByteSource(ByteBuffer.wrap(bytes).asReadOnlyBuffer(), origin);
+  }
+
+  /** Wraps a buffer, for instance a memory-mapped file, from its position to its limit. */
+  public static ByteSource of(ByteBuffer buffer) {
+    return new ByteSource(buffer.slice().asReadOnlyBuffer(), 0);
+  }
+
+  /** The number of bytes. */
+  public int length() {
+    return bytes.limit();
+  }
+
+  /** The offset in the file of this source's first byte. */
+  public int origin() {
+    return origin;
+  }
+
+  public boolean isEmpty() {
+    return length() == 0;
+  }
+
+  /** Whether {@code count} bytes are there from {@code position} on. */
+  public boolean has(int position, int count) {
+    return position >= 0 && count >= 0 && position <= length() - count;
+  }
+
+  /**
+   * The byte at a position counted from this source's start, 0 to 255.
+   *
+   * @throws IndexOutOfBoundsException outside the source, which is a defect of the caller
+   */
+  public int byteAt(int position) {
+    return bytes.get(position) & 0xFF;
+  }
+
+  /** An unsigned 16-bit number. */
+  public int uint16At(int position) {
+    return bytes.getShort(position) & 0xFFFF;
+  }
+
+  /** An unsigned 32-bit number. */
+  public long uint32At(int position) {
+    return bytes.getInt(position) & 0xFFFFFFFFL;
+  }
+
+  /** Whether there is a byte at the position and it is an ASCII digit. */
+  public boolean isDigitAt(int position) {
+    return has(position, 1) && byteAt(position) >= '0' && byteAt(position) <= '9';
+  }
+
+  /** The first position at or after {@code from} that holds the byte, or -1. */
+  public int indexOf(int value, int from) {
+    return indexOf(value, from, length());
+  }
+
+  /**
+   * The first position in {@code from} (inclusive) to {@code to} (exclusive) that holds the byte,
+   * or -1.
+   */
+  public int indexOf(int value, int from, int to) {
+    byte wanted = (byte) value;
+    int end = Math.min(to, length());
+    for (int i = Math.max(from, 0); i < end; i++) {
+      if (bytes.get(i) == wanted) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** Whether the bytes at the position are these. */
+  public boolean startsWith(int position, int... values) {
+    if (!has(position, values.length)) {
+      return false;
+    }
+    for (int i = 0; i < values.length; i++) {
+      if (byteAt(position + i) != values[i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** A view of a part, cut to what is there. */
+  public ByteSource slice(int position, int count) {
+    int start = Math.max(0, Math.min(position, length()));
+    int size = Math.max(0, Math.min(count, length() - start));
+    return new ByteSource(bytes.slice(start, size).asReadOnlyBuffer(), origin + start);
+  }
+
+  /** A view from a position to the end. */
+  public ByteSource from(int position) {
+    return slice(position, length());
+  }
+
+  /** The absolute range that this source covers. */
+  public ByteRange range() {
+    return new ByteRange(origin, length());
+  }
+
+  /** Every byte as one character of the same number, so that nothing is lost or changed. */
+  public String latin1(int position, int count) {
+    byte[] copy = new byte[count];
+    bytes.get(position, copy);
+    return new String(copy, StandardCharsets.ISO_8859_1);
+  }
+
+  /** A read-only view for decoders and channels. */
+  public ByteBuffer asBuffer() {
+    return bytes.duplicate();
+  }
+
+  /** A copy of the bytes, for libraries that want an array. */
+  public byte[] toArray() {
+    byte[] copy = new byte[length()];
+    bytes.get(0, copy);
+    return copy;
+  }
+}

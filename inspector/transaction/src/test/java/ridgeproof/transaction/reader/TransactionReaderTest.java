@@ -1,0 +1,412 @@
+package ridgeproof.transaction.reader;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import ridgeproof.finding.Finding;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.Accounting;
+import ridgeproof.transaction.Samples;
+import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
+import ridgeproof.transaction.writer.TransactionWriter;
+
+class TransactionReaderTest {
+
+  private static final String FS = "\u001C";
+  private static final String GS = "\u001D";
+
+  @Test
+  void aSoundTransactionHasNoReadingFinding() {
+    Transaction transaction = read(sample());
+    assertEquals(List.of(), Samples.rules(transaction));
+    assertEquals(List.of(1, 2, 14), types(transaction));
+    assertEquals(500, transaction.version());
+  }
+
+  @Test
+  void imageBytesAreDataEvenWhereTheyLookLikeSeparators() {
+    LogicalRecord print = read(sample()).records().get(2);
+    assertEquals(10, print.data().orElseThrow().length());
+    assertEquals(0x1C, print.data().orElseThrow().byteAt(0));
+  }
+
+  @Test
+  void binaryRecordsAreShownAsFields() {
+    Transaction transaction =
+        Samples.read(
+            Samples.write(
+                List.of(Samples.header(), Samples.particulars(), Samples.binaryFingerprint(7, 3))));
+    LogicalRecord record = transaction.records().get(2);
+    assertEquals(List.of(), Samples.rules(transaction));
+    assertEquals(7, record.idc().orElseThrow());
+    assertEquals(3, record.number(6).orElseThrow());
+    assertEquals(2, record.number(7).orElseThrow());
+    assertEquals(6, record.field(4).orElseThrow().subfields().size());
+    assertEquals(6, record.data().orElseThrow().length());
+  }
+
+  @Test
+  void anEmptyFileIsSaidToBeEmpty() {
+    Transaction transaction = Samples.read(new byte[0]);
+    assertEquals(List.of("RP-STR-001"), Samples.rules(transaction));
+    assertTrue(transaction.records().isEmpty());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "<?xml version='1.0'?><a/>, an XML file",
+    "%PDF-1.7, a PDF document",
+    "{\"a\": 1}, JSON text",
+    "Dear colleagues, text",
+  })
+  void aFileThatIsNoTransactionIsNamed(String content, String kind) {
+    Transaction transaction = Samples.read(content.getBytes(StandardCharsets.UTF_8));
+    assertEquals(List.of("RP-STR-002"), Samples.rules(transaction));
+    assertEquals("it looks like " + kind, transaction.findings().get(0).observed().text());
+  }
+
+  @Test
+  void picturesAndArchivesAreNamedByTheirFirstBytes() {
+    assertEquals("it looks like a JPEG image", looksLike(0xFF, 0xD8, 0xFF, 0xE0));
+    assertEquals(
+        "it looks like a ZIP archive (perhaps an office document)", looksLike('P', 'K', 3, 4));
+    assertEquals("it looks like a bare WSQ image", looksLike(0xFF, 0xA0, 0xFF, 0xA8));
+    assertEquals("it looks like unknown binary data", looksLike(1, 2, 3));
+  }
+
+  @Test
+  void bytesBeforeTheFirstRecordAreReportedAndSkipped() {
+    Transaction transaction = read("Subject: prints\r\n\r\n" + sample());
+    assertEquals(List.of("RP-STR-003"), Samples.rules(transaction));
+    assertEquals(List.of(1, 2, 14), types(transaction));
+  }
+
+  @Test
+  void aWrongLengthIsReportedWithTheOneThatFitsAndReadingGoesOn() {
+    Transaction transaction = read(sample().replaceFirst("2\\.001:\\d+", "2.001:99"));
+    Finding finding = only(transaction);
+    assertEquals("RP-STR-004", finding.ruleId());
+    assertEquals("LEN 99", finding.observed().text());
+    assertEquals("LEN 37", finding.required());
+    assertEquals(List.of(1, 2, 14), types(transaction));
+  }
+
+  @Test
+  void aLengthOffByOneDoesNotReadTheNextTagFromItsSecondDigit() {
+    for (String length : List.of("36", "38")) {
+      Transaction transaction = read(sample().replaceFirst("2\\.001:\\d+", "2.001:" + length));
+      assertEquals("RP-STR-004", only(transaction).ruleId());
+      assertEquals(List.of(1, 2, 14), types(transaction));
+    }
+  }
+
+  @Test
+  void aWrongLengthOfAnImageRecordDoesNotLoseTheNextRecord() {
+    byte[] two =
+        Samples.write(
+            List.of(
+                Samples.header(),
+                Samples.particulars(),
+                Samples.fingerprint(1, 1),
+                Samples.fingerprint(2, 2)));
+    Transaction transaction = read(Samples.text(two).replaceFirst("14\\.001:\\d+", "14.001:44"));
+    assertEquals(List.of("RP-STR-004"), Samples.rules(transaction));
+    assertEquals(List.of(1, 2, 14, 14), types(transaction));
+  }
+
+  @Test
+  void aWrongBinaryLengthDoesNotLoseTheNextRecord() {
+    byte[] bytes =
+        Samples.write(
+            List.of(
+                Samples.header(),
+                Samples.particulars(),
+                Samples.binaryFingerprint(1, 1),
+                Samples.binaryFingerprint(2, 2)));
+    int start = read(Samples.text(bytes)).records().get(2).range().offset();
+    bytes[start + 3]++;
+    Transaction transaction = Samples.read(bytes);
+    assertEquals(List.of("RP-STR-004"), Samples.rules(transaction));
+    assertEquals(List.of(1, 2, 4, 4), types(transaction));
+  }
+
+  @Test
+  void aLengthThatIsNoNumberIsReported() {
+    assertEquals(
+        List.of("RP-STR-005"),
+        Samples.rules(read(sample().replaceFirst("2\\.001:\\d+", "2.001:xx"))));
+  }
+
+  @Test
+  void aMissingRecordSeparatorIsReported() {
+    String damaged = sample().replaceFirst(FS + "2\\.001", GS + "2.001");
+    Transaction transaction = read(damaged);
+    assertEquals(List.of("RP-STR-006"), Samples.rules(transaction));
+    assertEquals(List.of(1, 2, 14), types(transaction));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"SPECIMEN,ADA", "SPECIMEN,ADA 2", "SPECIMEN,ADA 14"})
+  void aMissingEndOfARecordIsOneFindingWhateverItsLastValueEndsIn(String name) {
+    String file =
+        Samples.text(
+            new TransactionWriter(CharacterEncoding.ASCII)
+                .write(
+                    List.of(
+                        Samples.header(),
+                        Samples.particulars().with(18, name),
+                        Samples.fingerprint(1, 1),
+                        Samples.fingerprint(2, 2))));
+    String broken = file.replace(name + "\u001c", name);
+    Transaction transaction = Samples.read(Samples.ascii(broken));
+    assertEquals(List.of("RP-STR-006"), Samples.rules(transaction));
+    assertEquals(4, transaction.records().size());
+    assertEquals(name, transaction.records().get(1).text(18).orElseThrow());
+  }
+
+  @Test
+  void aMissingFieldSeparatorIsReportedAndTheFieldIsStillRead() {
+    Transaction transaction = read(sample().replaceFirst(GS + "1\\.005", " 1.005"));
+    assertEquals(List.of("RP-STR-007"), Samples.rules(transaction));
+    assertEquals("20260302", transaction.records().get(0).text(5).orElseThrow());
+  }
+
+  @Test
+  void aRecordSeparatorWithinARecordIsReported() {
+    Transaction transaction = read(sample().replaceFirst(GS + "1\\.005", FS + "1.005"));
+    assertEquals(List.of("RP-STR-007"), Samples.rules(transaction));
+    assertEquals(List.of(1, 2, 14), types(transaction));
+  }
+
+  @Test
+  void aTagOfAnotherRecordTypeIsReported() {
+    Transaction transaction = read(sample().replace("2.018", "9.018"));
+    assertEquals(List.of("RP-STR-008"), Samples.rules(transaction));
+  }
+
+  @Test
+  void bytesWithoutATagAreReportedWithTheirOffset() {
+    String damaged = sample().replace("2.018:", "NAME::");
+    Finding finding = only(read(damaged));
+    assertEquals("RP-STR-009", finding.ruleId());
+    assertEquals(damaged.indexOf("NAME::"), finding.location().bytes().orElseThrow().offset());
+  }
+
+  @Test
+  void aRepeatedFieldIsReported() {
+    RecordDraft header = Samples.header();
+    List<FieldDraft> fields = new ArrayList<>(header.fields());
+    fields.add(4, FieldDraft.text(new FieldNumber(1, 4), "FAUF"));
+    Transaction transaction =
+        Samples.read(Samples.write(List.of(RecordDraft.tagged(1, fields), Samples.particulars())));
+    assertEquals(List.of("RP-STR-010"), Samples.rules(transaction));
+  }
+
+  @Test
+  void fieldsOutOfOrderAreNoted() {
+    RecordDraft header = Samples.header();
+    List<FieldDraft> fields = new ArrayList<>(header.fields());
+    fields.add(fields.remove(4));
+    Transaction transaction =
+        Samples.read(Samples.write(List.of(RecordDraft.tagged(1, fields), Samples.particulars())));
+    assertEquals(List.of("RP-STR-011"), Samples.rules(transaction));
+  }
+
+  @Test
+  void aCutTailIsReportedAsSuch() {
+    String whole = sample();
+    Transaction transaction = read(whole.substring(0, whole.length() - 4));
+    assertEquals(List.of("RP-STR-012"), Samples.rules(transaction));
+  }
+
+  @Test
+  void bytesAfterTheLastRecordAreReported() {
+    Transaction transaction = read(sample() + "\r\n");
+    assertEquals(List.of("RP-STR-013"), Samples.rules(transaction));
+    assertEquals(sample().length(), transaction.unread().get(0).offset());
+  }
+
+  @Test
+  void aRecordThatTheContentsDoNotListIsReported() {
+    String extra = sample() + Samples.text(Samples.bytes()).substring(lastRecord());
+    assertEquals(List.of("RP-STR-014"), Samples.rules(read(extra)));
+  }
+
+  @Test
+  void aListedRecordThatIsNotThereIsReported() {
+    assertEquals(List.of("RP-STR-014"), Samples.rules(read(sample().substring(0, lastRecord()))));
+  }
+
+  @Test
+  void recordsInAnotherOrderThanListedAreReported() {
+    String whole = sample();
+    int second = read(whole).records().get(1).range().offset();
+    String swapped =
+        whole.substring(0, second)
+            + whole.substring(lastRecord())
+            + whole.substring(second, lastRecord());
+    assertEquals(List.of("RP-STR-015"), Samples.rules(read(swapped)));
+  }
+
+  @Test
+  void anIdcThatDiffersFromTheListIsReported() {
+    assertEquals(
+        List.of("RP-STR-016"), Samples.rules(read(sample().replace("14.002:01", "14.002:05"))));
+  }
+
+  @Test
+  void contentsWithoutACountAreReported() {
+    Transaction transaction = read(sample().replaceFirst("1\\.003:1\u001F2", "1.003:1\u001F-"));
+    assertEquals(List.of("RP-STR-017"), Samples.rules(transaction));
+  }
+
+  @Test
+  void bytesBetweenRecordsAreReportedAndSkipped() {
+    String whole = sample();
+    String damaged = whole.substring(0, lastRecord()) + "?????" + whole.substring(lastRecord());
+    Transaction transaction = read(damaged);
+    assertTrue(Samples.rules(transaction).contains("RP-STR-018"));
+    assertEquals(List.of(1, 2, 14), types(transaction));
+  }
+
+  @Test
+  void aCharacterOutsideTheDeclaredSetIsReported() {
+    assertEquals(
+        List.of("RP-STR-019"), Samples.rules(read(sample().replace("SPECIMEN", "SP\u00C9CIMEN"))));
+  }
+
+  @Test
+  void utf8IsReadWhereItIsDeclared() {
+    List<RecordDraft> records =
+        List.of(
+            Samples.header().with(15, List.of(List.of("003", "UTF-8", ""))),
+            Samples.particulars().with(18, "SPECIMEN,AD\u00C9LE"));
+    Transaction transaction =
+        Samples.read(new TransactionWriter(CharacterEncoding.UTF_8).write(records));
+    assertEquals(List.of(), Samples.rules(transaction));
+    assertEquals("SPECIMEN,AD\u00C9LE", transaction.records().get(1).text(18).orElseThrow());
+  }
+
+  @Test
+  void utf16IsNamedAndRefused() {
+    Transaction transaction =
+        Samples.read(
+            Samples.write(
+                List.of(
+                    Samples.header().with(15, List.of(List.of("002", "UTF-16", ""))),
+                    Samples.particulars())));
+    Finding finding = only(transaction);
+    assertEquals("RP-STR-020", finding.ruleId());
+    assertTrue(finding.observed().text().contains("UTF-16"), finding.observed().text());
+  }
+
+  @Test
+  void aCharacterSetThatTheStandardDoesNotHaveIsReported() {
+    Transaction transaction =
+        Samples.read(
+            Samples.write(
+                List.of(
+                    Samples.header().with(15, List.of(List.of("077", "", ""))),
+                    Samples.particulars())));
+    assertEquals(List.of("RP-STR-021"), Samples.rules(transaction));
+  }
+
+  @Test
+  void anUnknownVersionIsReported() {
+    assertEquals(
+        List.of("RP-STR-023"), Samples.rules(read(sample().replace("1.002:0500", "1.002:0777"))));
+  }
+
+  @Test
+  void aRecordTypeThatTheStandardDoesNotHaveIsReported() {
+    RecordDraft strange =
+        RecordDraft.tagged(
+            66,
+            List.of(
+                FieldDraft.text(new FieldNumber(66, 1), ""),
+                FieldDraft.text(new FieldNumber(66, 2), "01")));
+    Transaction transaction = Samples.read(Samples.write(List.of(Samples.header(), strange)));
+    assertEquals(List.of("RP-STR-024"), Samples.rules(transaction));
+  }
+
+  @Test
+  void aFileBeyondTheLimitIsNotRead() {
+    ReadingLimits small = new ReadingLimits(100, 10, 1000, 100);
+    Transaction transaction =
+        new TransactionReader(Samples.TABLES, small).read(ByteSource.of(Samples.bytes()));
+    assertEquals(List.of("RP-STR-025"), Samples.rules(transaction));
+  }
+
+  @Test
+  void readingStopsAtTheLimitOfRecords() {
+    List<RecordDraft> records = new ArrayList<>(List.of(Samples.header(), Samples.particulars()));
+    IntStream.rangeClosed(1, 10).forEach(i -> records.add(Samples.fingerprint(i, i)));
+    ReadingLimits few = new ReadingLimits(1 << 20, 5, 1000, 100);
+    Transaction transaction =
+        new TransactionReader(Samples.TABLES, few).read(ByteSource.of(Samples.write(records)));
+    assertEquals(5, transaction.records().size());
+    assertTrue(Samples.rules(transaction).contains("RP-STR-026"));
+  }
+
+  @Test
+  void aRecordWithoutAnIdcIsReported() {
+    Transaction transaction = read(sample().replace("14.002:01", "14.002:??"));
+    assertTrue(Samples.rules(transaction).contains("RP-STR-028"));
+  }
+
+  @Test
+  void oldTagsOfTwoDigitsAreReadAndWrittenBack() {
+    String old = "1.01:45" + GS + "1.02:0200" + GS + "1.03:1\u001F0" + GS + "1.04:FAUF" + FS;
+    Transaction transaction = read(old.replace("45", Integer.toString(old.length())));
+    assertEquals(List.of(), Samples.rules(transaction));
+    assertEquals(200, transaction.version());
+    assertEquals("1.04", transaction.records().get(0).field(4).orElseThrow().tag());
+    assertEquals(
+        Samples.text(Samples.ascii(old)).replace("45", Integer.toString(old.length())),
+        Samples.text(TransactionWriter.write(transaction)));
+  }
+
+  private static int lastRecord() {
+    Transaction transaction = Samples.read(Samples.bytes());
+    return transaction.records().get(2).range().offset();
+  }
+
+  private static String looksLike(int... first) {
+    byte[] bytes = new byte[first.length];
+    for (int i = 0; i < first.length; i++) {
+      bytes[i] = (byte) first[i];
+    }
+    return Samples.read(bytes).findings().get(0).observed().text();
+  }
+
+  private static Finding only(Transaction transaction) {
+    assertEquals(1, transaction.findings().size(), Samples.rules(transaction).toString());
+    return transaction.findings().get(0);
+  }
+
+  private static List<Integer> types(Transaction transaction) {
+    Accounting.everyByteIsAccountedFor(transaction);
+    return transaction.records().stream().map(LogicalRecord::type).toList();
+  }
+
+  private static String sample() {
+    return Samples.text(Samples.bytes());
+  }
+
+  private static Transaction read(String text) {
+    return Samples.read(Samples.ascii(text));
+  }
+}

@@ -1,0 +1,259 @@
+package ridgeproof.report.comparison;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.comparison.FingerComparison;
+import ridgeproof.examination.comparison.ImageDifference;
+import ridgeproof.examination.comparison.ImageLevel;
+import ridgeproof.examination.comparison.PrintComparison;
+import ridgeproof.examination.comparison.PrintComparison.Answer;
+import ridgeproof.examination.comparison.RecordPair;
+import ridgeproof.examination.comparison.TransactionComparison;
+import ridgeproof.examination.comparison.ValueDifference;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.finding.Finding;
+import ridgeproof.imagery.GrayImage;
+import ridgeproof.report.Excerpt;
+import ridgeproof.report.FileFacts;
+import ridgeproof.report.ObservedText;
+import ridgeproof.report.RenderOptions;
+import ridgeproof.report.SafeText;
+import ridgeproof.report.Wording;
+import ridgeproof.report.comparison.ComparisonPage.FileRow;
+import ridgeproof.report.comparison.ComparisonPage.FindingLine;
+import ridgeproof.report.comparison.ComparisonPage.ImagePart;
+import ridgeproof.report.comparison.ComparisonPage.PairPart;
+import ridgeproof.report.comparison.ComparisonPage.PrintRow;
+import ridgeproof.report.comparison.ComparisonPage.ValueRow;
+import ridgeproof.report.page.PageHead;
+import ridgeproof.report.picture.DifferencePicture;
+import ridgeproof.report.picture.PicturePair;
+import ridgeproof.report.picture.Thumbnail;
+
+/** What the page of a comparison says. */
+final class ComparisonContents {
+
+  private static final int MOST_IMAGES = 60;
+  private static final int MOST_VALUES = 200;
+  private static final int MOST_NOTED = 200;
+
+  private final FileFacts first;
+  private final FileFacts second;
+  private final TransactionComparison comparison;
+  private final RenderOptions options;
+  private final Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels;
+  private final ComparisonWording words;
+  private final Wording wording;
+  private final Map<Integer, ExaminedImage> firstImages;
+  private final Map<Integer, ExaminedImage> secondImages;
+
+  ComparisonContents(
+      FileFacts first,
+      FileFacts second,
+      TransactionComparison comparison,
+      RenderOptions options,
+      Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels) {
+    this.first = first;
+    this.second = second;
+    this.comparison = comparison;
+    this.options = options;
+    this.pixels = pixels;
+    this.words = new ComparisonWording(comparison, options.showPersonal());
+    this.wording = new Wording(comparison.first().tables());
+    this.firstImages = comparison.first().imagesByRecord();
+    this.secondImages = comparison.second().imagesByRecord();
+  }
+
+  ComparisonPage page() {
+    List<RecordPair> images =
+        comparison.pairs().stream().filter(ComparisonContents::imagesDiffer).toList();
+    return new ComparisonPage(
+        PageHead.titled(
+            (comparison.same() ? "Same: " : "Different: ")
+                + SafeText.of(first.name())
+                + " and "
+                + SafeText.of(second.name())
+                + " \u2013 Ridgeproof",
+            "comparison.css"),
+        comparison.same(),
+        words.lead(),
+        words.summary(),
+        words.references(),
+        words.ignored(),
+        options.showPersonal(),
+        pixels.isPresent(),
+        files(),
+        findings(comparison.lost(), comparison.first()),
+        findings(comparison.gained(), comparison.second()),
+        images.stream().limit(MOST_IMAGES).map(this::image).toList(),
+        Math.max(0, images.size() - MOST_IMAGES),
+        comparison.pairs().stream().filter(RecordPair::differs).map(this::pair).toList(),
+        comparison.removed().stream().map(r -> words.record(r, comparison.first())).toList(),
+        comparison.added().stream().map(r -> words.record(r, comparison.second())).toList(),
+        noted().filter(noted -> !noted.isLength()).limit(MOST_NOTED).map(this::row).toList(),
+        lengths(),
+        words.cautions());
+  }
+
+  private List<FileRow> files() {
+    FindingsReport before = comparison.first();
+    FindingsReport after = comparison.second();
+    List<FileRow> rows = new ArrayList<>();
+    rows.add(new FileRow("Name", SafeText.of(first.name()), SafeText.of(second.name()), true));
+    rows.add(new FileRow("Verdict", before.verdict().name(), after.verdict().name(), false));
+    rows.add(
+        new FileRow(
+            "Findings", number(before.findings().size()), number(after.findings().size()), false));
+    rows.add(
+        new FileRow(
+            "Records",
+            number(before.transaction().records().size()),
+            number(after.transaction().records().size()),
+            false));
+    rows.add(
+        new FileRow(
+            "Images", number(before.images().size()), number(after.images().size()), false));
+    rows.add(
+        new FileRow(
+            "Size", number(first.bytes()) + " bytes", number(second.bytes()) + " bytes", false));
+    rows.add(new FileRow("SHA-256", first.sha256(), second.sha256(), true));
+    return rows;
+  }
+
+  private static String number(long value) {
+    return String.format(Locale.ROOT, "%,d", value);
+  }
+
+  private List<FindingLine> findings(List<Finding> findings, FindingsReport report) {
+    ObservedText observed = new ObservedText(report, options.showPersonal());
+    return findings.stream()
+        .map(
+            finding ->
+                new FindingLine(
+                    finding.severity().name(),
+                    finding.ruleId(),
+                    finding.rule().title(),
+                    wording.whereabouts(finding.location()),
+                    Excerpt.of(observed.of(finding))))
+        .toList();
+  }
+
+  private static boolean imagesDiffer(RecordPair pair) {
+    return pair.image().filter(ImageDifference::differs).isPresent();
+  }
+
+  private ImagePart image(RecordPair pair) {
+    ExaminedImage left = firstImages.get(pair.first().ordinal());
+    ExaminedImage right = secondImages.get(pair.second().ordinal());
+    ImageLevel level = pair.level().orElseThrow();
+    String positions = wording.positions(left);
+    String title = positions.isEmpty() ? wording.recordType(left.record().type()) : positions;
+    return new ImagePart(
+        "i" + pair.first().ordinal(),
+        title,
+        state(level),
+        mark(state(level)),
+        ComparisonWording.level(pair, level),
+        ComparisonWording.words(pair.image().orElseThrow()),
+        pictures(title, left, right),
+        pair.fingers().map(FingerComparison::prints).orElse(List.of()).stream()
+            .map(this::print)
+            .toList());
+  }
+
+  private PicturePair pictures(String title, ExaminedImage left, ExaminedImage right) {
+    Optional<GrayImage> one = pixels.flatMap(decode -> decode.apply(left));
+    Optional<GrayImage> two = pixels.flatMap(decode -> decode.apply(right));
+    return PicturePair.of(
+        title,
+        left,
+        right,
+        one.map(Thumbnail::of),
+        two.map(Thumbnail::of),
+        one.flatMap(a -> two.flatMap(b -> DifferencePicture.of(a, b))).map(Thumbnail::of));
+  }
+
+  private static String state(ImageLevel level) {
+    return switch (level) {
+      case SAME_BYTES, SAME_PIXELS, SAME_FINGER -> "same";
+      case DIFFERENT_FINGER, DIFFERENT_PIXELS -> "other";
+      case CANNOT_BE_TOLD -> "untold";
+    };
+  }
+
+  private static String mark(String state) {
+    return switch (state) {
+      case "same" -> "=";
+      case "other" -> "\u2260";
+      default -> "?";
+    };
+  }
+
+  private PrintRow print(PrintComparison print) {
+    String state =
+        switch (print.answer()) {
+          case SAME_FINGER -> "same";
+          case DIFFERENT_FINGER -> "other";
+          case CANNOT_BE_TOLD -> "untold";
+        };
+    return new PrintRow(
+        words.finger(print),
+        state,
+        mark(state),
+        ComparisonWording.answer(print),
+        ComparisonWording.similarity(print),
+        print.answer() == Answer.SAME_FINGER ? "" : words.reason(print));
+  }
+
+  private PairPart pair(RecordPair pair) {
+    List<ValueDifference> counted =
+        pair.differences().stream().filter(difference -> !difference.ignored()).toList();
+    return new PairPart(
+        "r" + pair.first().ordinal(),
+        words.record(pair.first(), comparison.first()),
+        imagesDiffer(pair) ? "i" + pair.first().ordinal() : "",
+        words.remarks(pair),
+        counted.stream().limit(MOST_VALUES).map(value -> row("", value)).toList(),
+        Math.max(0, counted.size() - MOST_VALUES));
+  }
+
+  private ValueRow row(String lead, ValueDifference difference) {
+    return new ValueRow(
+        lead + words.place(difference),
+        words.fieldName(difference),
+        ComparisonWording.kind(difference),
+        difference.first().map(text -> words.shown(difference, text)).orElse(""),
+        difference.second().map(text -> words.shown(difference, text)).orElse(""));
+  }
+
+  private record Noted(RecordPair pair, ValueDifference difference) {
+
+    boolean isLength() {
+      return ComparisonWording.isLength(difference);
+    }
+  }
+
+  private Stream<Noted> noted() {
+    return comparison.pairs().stream()
+        .flatMap(
+            pair ->
+                pair.differences().stream()
+                    .filter(ValueDifference::ignored)
+                    .map(difference -> new Noted(pair, difference)));
+  }
+
+  private ValueRow row(Noted noted) {
+    return row("record " + noted.pair().first().ordinal() + ", ", noted.difference());
+  }
+
+  private String lengths() {
+    int lengths = (int) noted().filter(Noted::isLength).count();
+    return lengths == 0 ? "" : ComparisonWording.lengths(lengths);
+  }
+}

@@ -1,0 +1,196 @@
+package ridgeproof.report.comparison;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.comparison.FingerComparison;
+import ridgeproof.examination.comparison.ImageDifference;
+import ridgeproof.examination.comparison.ImageLevel;
+import ridgeproof.examination.comparison.PrintComparison;
+import ridgeproof.examination.comparison.PrintComparison.Answer;
+import ridgeproof.examination.comparison.RecordPair;
+import ridgeproof.examination.comparison.TransactionComparison;
+import ridgeproof.examination.comparison.ValueDifference;
+import ridgeproof.finding.Finding;
+import ridgeproof.report.Excerpt;
+import ridgeproof.report.FileFacts;
+import ridgeproof.report.Ink;
+import ridgeproof.report.ObservedText;
+import ridgeproof.report.RenderOptions;
+import ridgeproof.report.SafeText;
+import ridgeproof.report.TextLayout;
+import ridgeproof.report.Wording;
+
+/** Two transactions compared, for a terminal. */
+public final class ComparisonText {
+
+  private final TransactionComparison comparison;
+  private final RenderOptions options;
+  private final ComparisonWording words;
+  private final Wording wording;
+  private final Ink ink;
+  private final StringBuilder out = new StringBuilder();
+
+  private ComparisonText(TransactionComparison comparison, RenderOptions options) {
+    this.comparison = comparison;
+    this.options = options;
+    this.words = new ComparisonWording(comparison, options.showPersonal());
+    this.wording = new Wording(comparison.first().tables());
+    this.ink = new Ink(options.colour());
+  }
+
+  public static String render(
+      FileFacts first, FileFacts second, TransactionComparison comparison, RenderOptions options) {
+    return new ComparisonText(comparison, options).render(first, second);
+  }
+
+  private String render(FileFacts first, FileFacts second) {
+    out.append(ink.strong(comparison.same() ? "SAME" : "DIFFERENT")).append("\n\n");
+    file("  first   ", first, comparison.first());
+    file("  second  ", second, comparison.second());
+    remarks();
+    onlyOnce();
+    comparison.pairs().stream().filter(RecordPair::differs).forEach(this::pair);
+    findings("Mended or gone in the second", comparison.lost(), comparison.first());
+    findings("New in the second", comparison.gained(), comparison.second());
+    ignored();
+    out.append('\n');
+    words.cautions().forEach(caution -> paragraph("", caution));
+    return out.toString();
+  }
+
+  private void file(String lead, FileFacts file, FindingsReport report) {
+    paragraph(
+        lead,
+        SafeText.of(file.name())
+            + String.format(
+                Locale.ROOT,
+                ", %,d bytes, %d records, %s",
+                file.bytes(),
+                report.transaction().records().size(),
+                report.verdict()));
+    paragraph(" ".repeat(lead.length()), "SHA-256 " + file.sha256());
+  }
+
+  private void remarks() {
+    paragraph("  ", words.lead());
+    words.references().forEach(line -> paragraph("  ", line));
+    words.summary().forEach(line -> paragraph("  ", line));
+    paragraph("  ", words.ignored());
+  }
+
+  private void onlyOnce() {
+    if (comparison.removed().isEmpty() && comparison.added().isEmpty()) {
+      return;
+    }
+    out.append('\n').append(ink.strong("Records that only one of them has")).append('\n');
+    comparison
+        .removed()
+        .forEach(r -> paragraph("  removed  ", words.record(r, comparison.first())));
+    comparison.added().forEach(r -> paragraph("  added    ", words.record(r, comparison.second())));
+  }
+
+  private void pair(RecordPair pair) {
+    out.append('\n');
+    TextLayout.wrap(words.record(pair.first(), comparison.first()), options.width())
+        .forEach(line -> out.append(ink.strong(line)).append('\n'));
+    words.remarks(pair).forEach(remark -> paragraph("  ", remark));
+    pair.differences().stream()
+        .filter(difference -> !difference.ignored())
+        .forEach(difference -> paragraph("  ", line(difference)));
+    pair.level().ifPresent(level -> image(pair, level, pair.image().orElseThrow()));
+  }
+
+  private void image(RecordPair pair, ImageLevel level, ImageDifference difference) {
+    paragraph("  image: ", ComparisonWording.level(pair, level));
+    String figures = ComparisonWording.words(difference);
+    if (!figures.isEmpty()) {
+      paragraph("    ", figures);
+    }
+    prints(pair.fingers().map(FingerComparison::prints).orElse(List.of()));
+  }
+
+  /** Fingers beside each other of which the same is said are told in one line. */
+  private void prints(List<PrintComparison> prints) {
+    int from = 0;
+    while (from < prints.size()) {
+      int to = from + 1;
+      while (to < prints.size() && ComparisonWording.alike(prints.get(from), prints.get(to))) {
+        to++;
+      }
+      told(prints.subList(from, to));
+      from = to;
+    }
+  }
+
+  private void told(List<PrintComparison> alike) {
+    PrintComparison print = alike.get(0);
+    paragraph(
+        "    ",
+        joined(alike, words::finger)
+            + ": "
+            + ComparisonWording.answer(print)
+            + ", similarity "
+            + joined(alike, ComparisonWording::similarity)
+            + (print.answer() == Answer.SAME_FINGER ? "" : "; " + words.reason(print)));
+  }
+
+  private static String joined(
+      List<PrintComparison> prints, Function<PrintComparison, String> words) {
+    return prints.stream().map(words).collect(Collectors.joining(", "));
+  }
+
+  private String line(ValueDifference difference) {
+    return words.place(difference) + ": " + words.change(difference);
+  }
+
+  private void findings(String title, List<Finding> findings, FindingsReport report) {
+    if (findings.isEmpty()) {
+      return;
+    }
+    out.append('\n').append(ink.strong(title)).append('\n');
+    ObservedText observed = new ObservedText(report, options.showPersonal());
+    for (Finding finding : findings) {
+      paragraph(
+          "  ",
+          finding.severity()
+              + " "
+              + finding.ruleId()
+              + " "
+              + finding.rule().title()
+              + ", "
+              + wording.whereabouts(finding.location())
+              + ": found "
+              + Excerpt.of(observed.of(finding)));
+    }
+  }
+
+  /** Lengths follow from the rest and are only counted. */
+  private void ignored() {
+    List<String> lines = new ArrayList<>();
+    int lengths = 0;
+    for (RecordPair pair : comparison.pairs()) {
+      for (ValueDifference difference : pair.differences()) {
+        if (difference.ignored() && ComparisonWording.isLength(difference)) {
+          lengths++;
+        } else if (difference.ignored()) {
+          lines.add("record " + pair.first().ordinal() + ", " + line(difference));
+        }
+      }
+    }
+    if (lengths > 0) {
+      lines.add(ComparisonWording.lengths(lengths));
+    }
+    if (!lines.isEmpty()) {
+      out.append('\n').append(ink.strong("Noted, not counted")).append('\n');
+      lines.forEach(line -> paragraph("  ", line));
+    }
+  }
+
+  private void paragraph(String lead, String text) {
+    TextLayout.indented(out, lead, text, options.width());
+  }
+}

@@ -1,0 +1,120 @@
+package ridgeproof.report.page;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import ridgeproof.report.picture.Picture;
+
+/** What the templates of the HTML report are filled with; every text is inert already. */
+public record Page(
+    PageHead head,
+    String fileName,
+    String verdict,
+    String verdictWords,
+    String counts,
+    boolean personalShown,
+    List<Fact> facts,
+    List<String> relaxed,
+    List<Step> steps,
+    List<HandDiagram> hands,
+    List<PositionRow> positions,
+    String sequence,
+    boolean imagesShown,
+    List<Picture> pictures,
+    List<FindingNote> wholeFile,
+    List<RecordPart> records,
+    List<RuleNote> rules,
+    List<Fact> documents,
+    List<String> cautions) {
+
+  /** The positions that the file should have, or has. */
+  public List<PositionRow> asked() {
+    return positions.stream().filter(row -> row.state() != PositionState.NOT_ASKED).toList();
+  }
+
+  /** The other positions in words. */
+  public String notAsked() {
+    return positions.stream()
+        .filter(row -> row.state() == PositionState.NOT_ASKED)
+        .map(row -> row.code() + " " + row.name())
+        .collect(Collectors.joining("; "));
+  }
+
+  /** Whether there is something to show over the images. */
+  public boolean hasOverlays() {
+    return pictures.stream().anyMatch(picture -> picture.overlay().isPresent());
+  }
+
+  /** Whether some record or field has a finding beside it, so that one may ask for those alone. */
+  public boolean hasFindingsInRecords() {
+    return records.stream().anyMatch(record -> !record.quiet());
+  }
+
+  /**
+   * A name and a value.
+   *
+   * @param verbatim whether the value is to be read letter by letter
+   */
+  public record Fact(String name, String value, boolean verbatim) {}
+
+  /** Something to do, with the findings that it answers. */
+  public record Step(
+      String severity, String remedy, String rules, List<Link> places, int furtherPlaces) {}
+
+  /** A link within the page. */
+  public record Link(String target, String text) {}
+
+  /** A friction ridge position, what there is of it, and where to read on. */
+  public record PositionRow(
+      int code, String name, PositionState state, String note, Optional<Link> image) {}
+
+  /** A finding beside the field or record that it is about. */
+  public record FindingNote(
+      String anchor,
+      String severity,
+      String rule,
+      String title,
+      String place,
+      String places,
+      String explains,
+      String found,
+      String required,
+      List<String> measures,
+      Optional<String> why) {}
+
+  /** A record and what it holds. */
+  public record RecordPart(
+      String anchor,
+      String title,
+      String extent,
+      String image,
+      List<FindingNote> findings,
+      List<FieldPart> fields,
+      int furtherFields) {
+
+    /** Whether no finding is about the record or one of its fields. */
+    public boolean quiet() {
+      return findings.isEmpty() && !concerned();
+    }
+
+    /** Whether a finding is about one of the fields. */
+    public boolean concerned() {
+      return fields.stream().anyMatch(field -> !field.findings().isEmpty());
+    }
+  }
+
+  /** A field, its values and the findings about it. */
+  public record FieldPart(
+      int offset,
+      int length,
+      String number,
+      String mnemonic,
+      String name,
+      List<String> values,
+      int furtherValues,
+      List<FindingNote> findings) {}
+
+  /** A rule that the report cites. */
+  public record RuleNote(
+      String id, String severity, String title, String explanation, String remedy, String source) {}
+}

@@ -1,0 +1,133 @@
+package ridgeproof.report.pdf;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.imagery.GrayImage;
+import ridgeproof.report.Excerpt;
+import ridgeproof.report.FileFacts;
+import ridgeproof.report.RenderOptions;
+import ridgeproof.report.page.Page;
+import ridgeproof.report.page.Page.FindingNote;
+import ridgeproof.report.page.Page.PositionRow;
+import ridgeproof.report.page.Page.RecordPart;
+import ridgeproof.report.page.PageContents;
+import ridgeproof.report.pdf.PdfPage.Group;
+import ridgeproof.report.pdf.PdfPage.Row;
+import ridgeproof.report.picture.Picture;
+import ridgeproof.report.picture.Thumbnail;
+
+/**
+ * What the PDF says: the same as the page, the findings together, and no more than can be filed.
+ */
+final class PdfContents {
+
+  private static final String STYLE = "/ridgeproof/report/pdf.css";
+  private static final int MOST_FINDINGS = 300;
+  private static final int MOST_RECORDS = 100;
+  private static final int SHORT_HASH = 16;
+  private static final double WIDEST_OF_TWO_MM = 81;
+  private static final int LAST_OF_CARD = 14;
+  private static final List<Integer> RIGHT = List.of(1, 2, 3, 4, 5);
+  private static final List<Integer> LEFT = List.of(6, 7, 8, 9, 10);
+  private static final List<Integer> PLAIN = List.of(14, 12, 11, 13);
+
+  private final FileFacts file;
+  private final PdfOptions pdf;
+  private final Page page;
+
+  PdfContents(FileFacts file, FindingsReport report, RenderOptions options, PdfOptions pdf) {
+    this.file = file;
+    this.pdf = pdf;
+    this.page = new PageContents(file, report, options, pdf.pixels()).page();
+  }
+
+  PdfPage page() {
+    List<PositionRow> positions = page.positions();
+    List<Group> groups = groups();
+    int findings = groups.stream().mapToInt(group -> group.notes().size()).sum();
+    return new PdfPage(
+        page,
+        "@page { size: " + pdf.paper().size() + "; }\n" + readStyle(),
+        Thumbnail.of(GrayImage.owning(1, 1, new byte[] {-1})),
+        Excerpt.ofName(page.fileName()) + ", SHA-256 " + shortHash(),
+        pdf.generatedAt().map(time -> time.truncatedTo(ChronoUnit.SECONDS).toString()),
+        positions.isEmpty()
+            ? List.of()
+            : List.of(
+                new Row("Right hand", cells(positions, RIGHT)),
+                new Row("Left hand", cells(positions, LEFT))),
+        positions.isEmpty() ? List.of() : cells(positions, PLAIN),
+        positions.stream()
+            .filter(row -> row.code() > LAST_OF_CARD || !row.note().isEmpty())
+            .toList(),
+        rows(page.pictures()),
+        firstOf(groups),
+        Math.max(0, findings - MOST_FINDINGS),
+        page.records().stream().limit(MOST_RECORDS).toList(),
+        Math.max(0, page.records().size() - MOST_RECORDS));
+  }
+
+  private String shortHash() {
+    return file.sha256().substring(0, Math.min(SHORT_HASH, file.sha256().length()));
+  }
+
+  private static List<PositionRow> cells(List<PositionRow> rows, List<Integer> codes) {
+    return codes.stream().flatMap(code -> rows.stream().filter(row -> row.code() == code)).toList();
+  }
+
+  private static List<List<Picture>> rows(List<Picture> pictures) {
+    List<List<Picture>> rows = new ArrayList<>();
+    int next = 0;
+    while (next < pictures.size()) {
+      boolean pair =
+          next + 1 < pictures.size()
+              && pictures.subList(next, next + 2).stream()
+                  .allMatch(picture -> picture.wholeWidth() <= WIDEST_OF_TWO_MM);
+      rows.add(pictures.subList(next, next + (pair ? 2 : 1)));
+      next += pair ? 2 : 1;
+    }
+    return rows;
+  }
+
+  private List<Group> groups() {
+    Stream<Group> records =
+        page.records().stream().map(record -> new Group(record.title(), notes(record)));
+    return Stream.concat(Stream.of(new Group("The file as a whole", page.wholeFile())), records)
+        .filter(group -> !group.notes().isEmpty())
+        .toList();
+  }
+
+  private static List<FindingNote> notes(RecordPart record) {
+    return Stream.concat(
+            record.findings().stream(),
+            record.fields().stream().flatMap(field -> field.findings().stream()))
+        .toList();
+  }
+
+  private static List<Group> firstOf(List<Group> groups) {
+    List<Group> kept = new ArrayList<>();
+    int room = MOST_FINDINGS;
+    for (Group group : groups) {
+      if (room > 0) {
+        kept.add(new Group(group.title(), group.notes().stream().limit(room).toList()));
+        room -= group.notes().size();
+      }
+    }
+    return kept;
+  }
+
+  private static String readStyle() {
+    try (InputStream in = PdfContents.class.getResourceAsStream(STYLE)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,4 @@
+/**
+ * Images and drawings: thumbnails, overlays, true size. In: pixels and measures. Out: PNG or SVG.
+ */
+package ridgeproof.report.picture;

@@ -1,0 +1,212 @@
+package ridgeproof.report.text;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.RecommendedAction;
+import ridgeproof.examination.Verdict;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.finding.Finding;
+import ridgeproof.finding.Measure;
+import ridgeproof.report.FileFacts;
+import ridgeproof.report.Ink;
+import ridgeproof.report.ObservedText;
+import ridgeproof.report.RenderOptions;
+import ridgeproof.report.RidgeWording;
+import ridgeproof.report.SafeText;
+import ridgeproof.report.TextLayout;
+import ridgeproof.report.Wording;
+import ridgeproof.spec.agency.RelaxedRule;
+import ridgeproof.spec.table.Source;
+import ridgeproof.transaction.record.LogicalRecord;
+
+/** The report for a terminal: the verdict first, then what to do, then each record. */
+public final class TextReport {
+
+  private static final int NUMBERED = 12;
+
+  private final FileFacts file;
+  private final FindingsReport report;
+  private final RenderOptions options;
+  private final Wording wording;
+  private final ObservedText observed;
+  private final Ink ink;
+  private final RidgeWording ridges;
+  private final StringBuilder out = new StringBuilder();
+  private final Set<String> explained = new HashSet<>();
+
+  private TextReport(FileFacts file, FindingsReport report, RenderOptions options) {
+    this.file = file;
+    this.report = report;
+    this.options = options;
+    this.wording = new Wording(report.tables());
+    this.observed = new ObservedText(report, options.showPersonal());
+    this.ridges = new RidgeWording(wording);
+    this.ink = new Ink(options.colour());
+  }
+
+  public static String render(FileFacts file, FindingsReport report, RenderOptions options) {
+    return new TextReport(file, report, options).render();
+  }
+
+  private String render() {
+    heading();
+    relaxed();
+    actions();
+    sequence();
+    records();
+    sources();
+    out.append('\n');
+    Wording.CAUTIONS.forEach(caution -> paragraph("", caution));
+    return out.toString();
+  }
+
+  private void heading() {
+    Verdict verdict = report.verdict();
+    out.append(ink.verdict(verdict)).append("  ").append(SafeText.of(file.name())).append("\n\n");
+    paragraph("  ", Wording.of(verdict));
+    paragraph("  ", Wording.counts(report));
+    paragraph("  ", facts());
+    paragraph("  ", "Dates checked as of " + report.asOf() + ".");
+    out.append("  SHA-256 ").append(file.sha256()).append('\n');
+  }
+
+  private String facts() {
+    StringBuilder line = new StringBuilder();
+    line.append(String.format(Locale.ROOT, "%,d bytes", file.bytes()));
+    int records = report.transaction().records().size();
+    if (records > 0) {
+      line.append(", version ").append(Wording.version(report));
+      report
+          .transaction()
+          .typeOfTransaction()
+          .ifPresent(type -> line.append(", type of transaction ").append(SafeText.of(type)));
+      line.append(", ").append(records).append(records == 1 ? " record" : " records");
+      line.append(", ").append(report.images().size());
+      line.append(report.images().size() == 1 ? " image" : " images");
+      line.append(". Held to: ").append(SafeText.of(Wording.heldTo(report)));
+      Wording.completenessGap(report).ifPresent(gap -> line.append(". ").append(gap));
+    }
+    return line + ".";
+  }
+
+  /** Rules that a profile made laxer are listed always, whether the file breaks them or not. */
+  private void relaxed() {
+    if (report.relaxed().isEmpty()) {
+      return;
+    }
+    out.append('\n').append(ink.strong("Laxer here than published, by the profile")).append('\n');
+    for (RelaxedRule rule : report.relaxed()) {
+      paragraph("  ", SafeText.of(wording.relaxed(rule)));
+    }
+  }
+
+  private void actions() {
+    if (report.actions().isEmpty()) {
+      return;
+    }
+    out.append('\n').append(ink.strong("What to do")).append("\n\n");
+    int number = 0;
+    for (RecommendedAction action : report.actions()) {
+      if (++number > NUMBERED) {
+        paragraph("     ", "and " + (report.actions().size() - NUMBERED) + " more, see below.");
+        break;
+      }
+      String lead = String.format(Locale.ROOT, " %2d. ", number);
+      paragraph(lead, SafeText.of(action.remedy()));
+      paragraph("     ", "[" + action.severity() + "] " + Wording.ids(action.findings()));
+    }
+  }
+
+  private void sequence() {
+    report
+        .sequence()
+        .ifPresent(
+            sequence -> {
+              out.append('\n').append(ink.strong("Fingers in their boxes")).append('\n');
+              paragraph("  ", ridges.sequence(sequence));
+            });
+  }
+
+  private void records() {
+    Map<Integer, List<Finding>> findings = report.findingsByRecord();
+    Map<Integer, ExaminedImage> images = report.imagesByRecord();
+    List<Finding> whole = findings.getOrDefault(0, List.of());
+    if (!whole.isEmpty()) {
+      out.append('\n').append(ink.strong("The file as a whole")).append('\n');
+      whole.forEach(this::finding);
+    }
+    for (LogicalRecord record : report.transaction().records()) {
+      out.append('\n').append(ink.strong(wording.recordTitle(record))).append('\n');
+      paragraph("  ", Wording.extent(record));
+      if (images.containsKey(record.ordinal())) {
+        image(images.get(record.ordinal()));
+      }
+      findings.getOrDefault(record.ordinal(), List.of()).forEach(this::finding);
+    }
+  }
+
+  private void image(ExaminedImage image) {
+    String positions = wording.positions(image);
+    String impression = wording.impression(image.impression());
+    if (!positions.isEmpty()) {
+      paragraph(
+          "  ",
+          "position "
+              + String.join(", ", image.positions().stream().map(String::valueOf).toList())
+              + ", "
+              + positions
+              + (impression.isEmpty() ? "" : "; " + impression));
+    }
+    paragraph("  ", wording.measures(image));
+    image.ridges().ifPresent(facts -> ridges.lines(facts).forEach(line -> paragraph("  ", line)));
+  }
+
+  private void finding(Finding finding) {
+    out.append("  ").append(ink.severity(finding.severity())).append(' ');
+    out.append(finding.ruleId()).append(' ').append(finding.rule().title()).append('\n');
+    String place = Wording.place(finding.location());
+    if (!place.isEmpty()) {
+      paragraph("      ", place);
+    }
+    if (finding.count() > 1) {
+      paragraph("      places    ", wording.places(finding));
+    }
+    Wording.explains(finding).ifPresent(text -> paragraph("      explains  ", text));
+    paragraph("      found     ", observed.of(finding));
+    paragraph("      required  ", SafeText.of(finding.required()));
+    for (Measure measure : finding.evidence()) {
+      paragraph("      measured  ", Wording.measured(measure));
+    }
+    // A card repeats the same finding up to fourteen times; once is enough to say why.
+    if (explained.add(finding.ruleId() + finding.explanation())) {
+      paragraph("      why       ", SafeText.of(finding.explanation()));
+      paragraph("      source    ", source(finding.source()));
+    }
+  }
+
+  private static String source(Source source) {
+    return source.document()
+        + (source.place().isEmpty() ? "" : " " + source.place())
+        + ", "
+        + source.known().label();
+  }
+
+  private void sources() {
+    List<String> documents =
+        report.findings().stream().map(f -> f.source().document()).distinct().sorted().toList();
+    if (documents.isEmpty()) {
+      return;
+    }
+    out.append('\n').append(ink.strong("Sources")).append('\n');
+    documents.forEach(
+        key -> paragraph(String.format(Locale.ROOT, "  %-9s ", key), wording.title(key)));
+  }
+
+  private void paragraph(String lead, String text) {
+    TextLayout.indented(out, lead, text, options.width());
+  }
+}

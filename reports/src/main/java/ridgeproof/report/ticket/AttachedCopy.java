@@ -1,0 +1,92 @@
+package ridgeproof.report.ticket;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import ridgeproof.examination.safecopy.FindingChange;
+import ridgeproof.examination.safecopy.SafeCopy;
+import ridgeproof.finding.Finding;
+import ridgeproof.report.FileFacts;
+import ridgeproof.report.SafeText;
+import ridgeproof.report.ticket.Ticket.Line;
+import ridgeproof.report.ticket.Ticket.Section;
+
+/**
+ * A safe copy that goes with a ticket.
+ *
+ * @param file the copy's own name, size and SHA-256
+ */
+public record AttachedCopy(FileFacts file, SafeCopy copy) {
+
+  private static final int MOST_RECORDS = 20;
+
+  Section section() {
+    List<Line> lines = new ArrayList<>();
+    lines.add(
+        new Line.Prose(
+            "A copy of the file goes with this ticket. Its layout is that of the file byte for byte;"
+                + " particulars are made up and images are blank. It still tells which prints there"
+                + " are and which are missing, how long values are, and about how far dates lie"
+                + " apart."));
+    fact(lines, "Name", file.name());
+    fact(lines, "Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()));
+    fact(lines, "SHA-256", file.sha256());
+    lines.add(
+        new Line.Prose(
+            copy.lost().isEmpty()
+                ? "An examination of the copy shows every finding of the file."
+                : "An examination of the copy does not show every finding of the file."));
+    lines.addAll(grouped("Not reproduced in the copy: ", copy.lost()));
+    lines.addAll(grouped("Only in the copy: ", copy.gained()));
+    return new Section("Safe copy", List.copyOf(lines));
+  }
+
+  private static void fact(List<Line> lines, String name, String value) {
+    lines.add(new Line.Fact(name, SafeText.of(value)));
+  }
+
+  private static List<Line> grouped(String lead, List<FindingChange> changes) {
+    Map<String, List<FindingChange>> groups =
+        changes.stream()
+            .collect(
+                Collectors.groupingBy(
+                    change -> change.finding().ruleId() + change.reason(),
+                    LinkedHashMap::new,
+                    Collectors.toList()));
+    return groups.values().stream()
+        .<Line>map(group -> new Line.Prose(lead + sentence(group)))
+        .toList();
+  }
+
+  private static String sentence(List<FindingChange> group) {
+    Finding first = group.get(0).finding();
+    return first.ruleId()
+        + " "
+        + first.rule().title()
+        + " ("
+        + places(group)
+        + "): "
+        + group.get(0).reason().inWords()
+        + ".";
+  }
+
+  private static String places(List<FindingChange> group) {
+    List<Integer> records =
+        group.stream()
+            .flatMap(change -> change.finding().location().record().stream().boxed())
+            .distinct()
+            .toList();
+    if (records.isEmpty()) {
+      return "the file as a whole";
+    }
+    return (records.size() == 1 ? "record " : "records ")
+        + records.stream()
+            .limit(MOST_RECORDS)
+            .map(String::valueOf)
+            .collect(Collectors.joining(", "))
+        + (records.size() > MOST_RECORDS ? ", ..." : "");
+  }
+}

@@ -1,0 +1,88 @@
+package ridgeproof.report.ticket;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.Verdict;
+import ridgeproof.report.FileFacts;
+import ridgeproof.report.ToolFacts;
+import ridgeproof.report.page.PageHead;
+import ridgeproof.report.page.Pages;
+import ridgeproof.report.template.JteticketGenerated;
+
+/**
+ * A report for a help desk: what was found and where, without a value that tells of a person and
+ * without the name of the file. The same file, tool and machine give the same ticket.
+ */
+public final class Ticket {
+
+  /** A titled part. */
+  public record Section(String title, List<Line> lines) {}
+
+  /** What a section is made of. */
+  public sealed interface Line {
+
+    /** Our own words. */
+    record Prose(String text) implements Line {}
+
+    /** The verdict. */
+    record Outcome(Verdict verdict) implements Line {}
+
+    /** A name and a value that may come from the file. */
+    record Fact(String name, String value) implements Line {}
+
+    /** A step, numbered, with what it answers. */
+    record Step(int number, String text, String answers) implements Line {}
+
+    /** The rule that the next lines are about. */
+    record Rule(String severity, String id, String title) implements Line {}
+
+    /** A place where the rule was met, and the values found and required there. */
+    record Place(String where, String found, String required) implements Line {}
+  }
+
+  static final String TITLE = "Ridgeproof ticket";
+
+  private final List<Section> sections;
+
+  private Ticket(List<Section> sections) {
+    this.sections = sections;
+  }
+
+  /**
+   * @param generatedAt the time to print; without it no time is printed
+   */
+  public static Ticket of(
+      FileFacts file, FindingsReport report, ToolFacts tool, Optional<Instant> generatedAt) {
+    return of(file, report, tool, generatedAt, Optional.empty());
+  }
+
+  /**
+   * @param copy what lies beside the ticket so that the fault can be seen without the person
+   */
+  public static Ticket of(
+      FileFacts file,
+      FindingsReport report,
+      ToolFacts tool,
+      Optional<Instant> generatedAt,
+      Optional<AttachedCopy> copy) {
+    return new Ticket(new TicketContents(file, report, tool, generatedAt, copy).sections());
+  }
+
+  /** Plain text, at most 72 columns. */
+  public String asText() {
+    return TicketText.render(sections);
+  }
+
+  /** CommonMark, in which values from the file stand in code spans. */
+  public String asMarkdown() {
+    return TicketMarkdown.render(sections);
+  }
+
+  /** A self-contained page. */
+  public String asHtml() {
+    PageHead head = PageHead.titled(TITLE);
+    return Pages.fill(output -> JteticketGenerated.render(output, null, head, sections));
+  }
+}

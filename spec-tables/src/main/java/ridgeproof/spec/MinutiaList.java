@@ -1,9 +1,0 @@
-package ridgeproof.spec;
-
-/**
- * A field that lists minutiae, one a subfield, and the field that counts them.
- *
- * @param indexItem the item with the number of the minutia
- */
-public record MinutiaList(
-    FieldNumber field, int indexItem, FieldNumber countField, Source source) {}

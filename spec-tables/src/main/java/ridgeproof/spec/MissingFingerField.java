@@ -1,9 +1,0 @@
-package ridgeproof.spec;
-
-/**
- * A field whose subfields each declare a finger missing.
- *
- * @param fingerItem the item with the finger, from 1
- * @param reasonItem the item with the reason, from 1
- */
-public record MissingFingerField(FieldNumber field, int fingerItem, int reasonItem) {}

@@ -1,0 +1,4 @@
+/**
+ * Which fields describe images and features, and what records of one transaction have to agree in.
+ */
+package ridgeproof.spec.consistency;

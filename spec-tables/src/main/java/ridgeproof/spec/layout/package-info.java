@@ -1,0 +1,4 @@
+/**
+ * Record layouts, code tables and the small languages of their cells: presence, conditions, values.
+ */
+package ridgeproof.spec.layout;

@@ -1,0 +1,2 @@
+/** Numbers that measured values are compared with, each with its unit and source. */
+package ridgeproof.spec.limit;

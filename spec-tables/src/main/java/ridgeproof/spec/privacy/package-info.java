@@ -1,0 +1,2 @@
+/** Fields whose values identify nobody. Everything else is masked. */
+package ridgeproof.spec.privacy;

@@ -1,0 +1,20 @@
+package ridgeproof.spec.rule;
+
+import ridgeproof.spec.table.Source;
+
+/**
+ * One row of the catalogue: what a finding of this rule says.
+ *
+ * @param id stable, {@code RP-STR-007}
+ * @param title a few words
+ * @param explanation why it matters
+ * @param remedy what to do next, in the imperative
+ */
+public record RuleRow(
+    String id, Severity severity, String title, String explanation, String remedy, Source source) {
+
+  /** The area within the id: {@code STR}, {@code FLD}, ... */
+  public String area() {
+    return id.substring(3, 6);
+  }
+}

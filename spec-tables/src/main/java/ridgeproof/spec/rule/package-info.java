@@ -1,0 +1,2 @@
+/** The catalogue of rules, their severities, and how each row is known. */
+package ridgeproof.spec.rule;

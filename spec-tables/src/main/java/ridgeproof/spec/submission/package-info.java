@@ -1,0 +1,2 @@
+/** What each type of transaction needs and allows: records, counts, prints, missing fingers. */
+package ridgeproof.spec.submission;
