@@ -32,7 +32,6 @@ class LoadedLibrariesTest {
           Map.entry("org.jline.", "jline"),
           Map.entry("org.sqlite.", "sqlite-jdbc"),
           Map.entry("org.postgresql.", "postgresql"),
-          Map.entry("java.sql.", "java.sql"),
           Map.entry("ridgeproof.ledger.", "the ledger"));
 
   private static Set<String> loadedBy(String... arguments)
@@ -115,7 +114,7 @@ class LoadedLibrariesTest {
   void aLedgerInAFileLoadsItsDriverAlone(@TempDir Path folder) throws Exception {
     Path card = Files.write(folder.resolve("card.an2"), SmallTransaction.bytes());
     assertEquals(
-        Set.of("sqlite-jdbc", "java.sql", "the ledger"),
+        Set.of("sqlite-jdbc", "the ledger"),
         loadedBy("examine", "--ledger", folder.resolve("ledger.db").toString(), card.toString()));
   }
 }

@@ -22,6 +22,7 @@ final class OpenLedgerRecording implements LedgerRecording {
   private record Opened(LedgerStore store, Bookkeeper bookkeeper) {}
 
   private final CompletableFuture<Opened> opening;
+  private boolean told;
 
   private OpenLedgerRecording(CompletableFuture<Opened> opening) {
     this.opening = opening;
@@ -59,7 +60,13 @@ final class OpenLedgerRecording implements LedgerRecording {
 
   @Override
   public void add(InputFile file, FindingsReport report) {
-    Opened ledger = opened();
+    Opened ledger;
+    try {
+      ledger = opened();
+    } catch (CommandFailure failure) {
+      told = true;
+      throw failure;
+    }
     Instant now = Instant.now(Clock.systemUTC());
     try {
       ledger.store().add(ledger.bookkeeper().entry(file.facts().sha256(), report, now));
@@ -70,7 +77,7 @@ final class OpenLedgerRecording implements LedgerRecording {
 
   @Override
   public void close() {
-    if (!opening.isCompletedExceptionally()) {
+    if (!told) {
       opened().store().close();
     }
   }

@@ -181,7 +181,7 @@ public final class Bookkeeper {
     return new EntryFinding(
         finding.ruleId(),
         finding.severity(),
-        finding.location().position(),
+        Prints.known(finding.location().position()),
         finding.location().field().map(FieldNumber::toString).orElse(""));
   }
 }

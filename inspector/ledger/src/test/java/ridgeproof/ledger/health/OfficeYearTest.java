@@ -69,7 +69,8 @@ class OfficeYearTest {
 
   private static void assertSince(LocalDate expected, HealthFinding finding) {
     long days = finding.since().orElseThrow().toEpochDay() - expected.toEpochDay();
-    assertTrue(Math.abs(days) <= 7, finding.since() + " instead of " + expected);
+    // A station has a visitor every third day here, so that the first day can be seen late.
+    assertTrue(Math.abs(days) <= 14, finding.since() + " instead of " + expected);
   }
 
   @Test
