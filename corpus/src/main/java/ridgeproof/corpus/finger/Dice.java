@@ -24,6 +24,7 @@ public final class Dice {
     return z ^ (z >>> 31);
   }
 
+  /** 64 random bits. */
   public long next() {
     state += GOLDEN;
     return mix(state);

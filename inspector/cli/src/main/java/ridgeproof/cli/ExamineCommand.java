@@ -16,6 +16,8 @@ import ridgeproof.cli.io.InputFile;
 import ridgeproof.cli.io.InputPaths;
 import ridgeproof.cli.io.Inputs;
 import ridgeproof.cli.io.Progress;
+import ridgeproof.cli.ledger.LedgerOptions;
+import ridgeproof.cli.ledger.LedgerRecording;
 import ridgeproof.cli.option.DepthAndProfile;
 import ridgeproof.cli.option.FieldNumberConverter;
 import ridgeproof.cli.option.LimitOptions;
@@ -136,9 +138,11 @@ final class ExamineCommand implements Callable<Integer> {
       paramLabel = "FIELD",
       converter = FieldNumberConverter.class,
       description =
-          "summary: the agency's own field that names the operator, such as 2.2102;"
+          "summary, ledger: the agency's own field that names the operator, such as 2.2102;"
               + " no published field does")
   List<FieldNumber> operatorFields = List.of();
+
+  @Mixin LedgerOptions ledger;
 
   @Mixin PdfOutput pdf;
 
@@ -157,7 +161,11 @@ final class ExamineCommand implements Callable<Integer> {
   public Integer call() {
     refuseWhatContradicts();
     SpecTables tables = SpecTables.open();
-    ExaminationOptions options = choices.options(limits, tables).withSecondDecoder(secondDecoder);
+    ExaminationOptions options =
+        choices
+            .options(limits, tables)
+            .withSecondDecoder(secondDecoder)
+            .withPlaten(ledger.isWanted());
     Examiner examiner =
         new Examiner(
             tables, limits.reading(), Optional.ofNullable(schemas).map(SchemaFolder::open));
@@ -170,9 +178,20 @@ final class ExamineCommand implements Callable<Integer> {
               + " are named; --output-dir DIR writes a page for each");
     }
     pdf.check(format == ReportFormat.pdf, paths, output, console);
-    if (format == ReportFormat.pdf) {
-      return writePdf(paths.get(0), examiner, options, tables);
+    try (LedgerRecording recording = ledger.recording(tables, operatorFields)) {
+      return format == ReportFormat.pdf
+          ? writePdf(paths.get(0), examiner, options, tables, recording)
+          : writeReports(inputs, examiner, options, tables, recording);
     }
+  }
+
+  private int writeReports(
+      Inputs inputs,
+      Examiner examiner,
+      ExaminationOptions options,
+      SpecTables tables,
+      LedgerRecording recording) {
+    List<Path> paths = inputs.files();
     int worst = ExitStatus.OK;
     try (ReportSink reports = sink(tables, inputs);
         Progress progress = Progress.of(console, "examine", paths.size());
@@ -184,7 +203,7 @@ final class ExamineCommand implements Callable<Integer> {
       for (Path path : paths) {
         ParallelExamination.Result result = results.next();
         progress.pause();
-        worst = Math.max(worst, report(path, result, reports));
+        worst = Math.max(worst, report(path, result, reports, recording));
         progress.step();
       }
       inputs.others().forEach(other -> reports.add(notExamined(other.path(), other.reason())));
@@ -201,7 +220,11 @@ final class ExamineCommand implements Callable<Integer> {
   }
 
   private int writePdf(
-      Path path, Examiner examiner, ExaminationOptions options, SpecTables tables) {
+      Path path,
+      Examiner examiner,
+      ExaminationOptions options,
+      SpecTables tables,
+      LedgerRecording recording) {
     output.refuse(List.of(path));
     InputFile file = InputFile.open(path, limits.maxFileSize);
     FindingsReport report = examiner.examine(file.bytes(), options);
@@ -209,6 +232,7 @@ final class ExamineCommand implements Callable<Integer> {
         new RenderOptions(showPersonal, false, WIDTH).withEveryFinding(allFindings);
     byte[] document = pdf.render(file.facts(), report, rendering, pixels(tables));
     output.write(document, console, List.of(path));
+    recording.add(file, report);
     return new FailOn(Optional.ofNullable(failOn)).status(report);
   }
 
@@ -228,8 +252,8 @@ final class ExamineCommand implements Callable<Integer> {
     if (allFindings && format == ReportFormat.text) {
       throw CommandFailure.usage("--all-findings is for --format json, csv, sarif, html or pdf");
     }
-    if (outputFolder == null && !operatorFields.isEmpty()) {
-      throw CommandFailure.usage("--operator-field requires --output-dir");
+    if (outputFolder == null && !operatorFields.isEmpty() && !ledger.isWanted()) {
+      throw CommandFailure.usage("--operator-field requires --output-dir or --ledger");
     }
   }
 
@@ -245,7 +269,11 @@ final class ExamineCommand implements Callable<Integer> {
   }
 
   /** In the order of the files, so that the second use of a control number is the later one. */
-  private int report(Path path, ParallelExamination.Result result, ReportSink reports) {
+  private int report(
+      Path path,
+      ParallelExamination.Result result,
+      ReportSink reports,
+      LedgerRecording recording) {
     if (result instanceof ParallelExamination.Result.Examined examined) {
       FindingsReport report =
           controlNumbers.check(examined.file().facts().name(), examined.report());
@@ -254,6 +282,7 @@ final class ExamineCommand implements Callable<Integer> {
       } catch (OutOfMemoryError e) {
         return unexamined(path, CommandFailure.outOfMemory(path.toString()), reports);
       }
+      recording.add(examined.file(), report);
       return new FailOn(Optional.ofNullable(failOn)).status(report);
     }
     return unexamined(path, ((ParallelExamination.Result.Failed) result).failure(), reports);

@@ -13,6 +13,7 @@ import ridgeproof.cli.io.CommandFailure;
 import ridgeproof.cli.io.Console;
 import ridgeproof.cli.io.ExitStatus;
 import ridgeproof.cli.io.Version;
+import ridgeproof.cli.ledger.LedgerCommand;
 
 @Command(
     name = "ridgeproof",
@@ -54,6 +55,7 @@ public final class RidgeproofCommand implements Runnable {
     line.addSubcommand(new CompletionCommand(console));
     line.addSubcommand(new DeskCommand(console));
     line.addSubcommand(GateCommand.commandLine(console));
+    line.addSubcommand(LedgerCommand.withParts(console));
     line.getSubcommands().values().forEach(RidgeproofCommand::addHelp);
     CommandLine help = new CommandLine(new CommandLine.HelpCommand());
     help.getCommandSpec().usageMessage().description("Explains a command.");
@@ -66,6 +68,11 @@ public final class RidgeproofCommand implements Runnable {
                 .description("show the version")
                 .build());
     arrangeHelp(line);
+    line.getSubcommands()
+        .get("ledger")
+        .getSubcommands()
+        .values()
+        .forEach(RidgeproofCommand::addHelp);
     line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(console.error(), true, StandardCharsets.UTF_8));
     line.setColorScheme(

@@ -44,6 +44,8 @@ class ArchitectureTest {
         .definedBy("ridgeproof.examination..")
         .layer("report")
         .definedBy("ridgeproof.report..")
+        .layer("ledger")
+        .definedBy("ridgeproof.ledger..")
         .layer("corpus")
         .definedBy("ridgeproof.corpus..")
         .layer("ledger")

@@ -33,7 +33,10 @@ class LoadedLibrariesTest {
           Map.entry("io.javalin.", "javalin"),
           Map.entry("org.eclipse.jetty.", "jetty"),
           Map.entry("kotlin.", "kotlin"),
-          Map.entry("ridgeproof.desk.", "desk"));
+          Map.entry("ridgeproof.desk.", "desk"),
+          Map.entry("org.sqlite.", "sqlite"),
+          Map.entry("org.postgresql.", "postgresql"),
+          Map.entry("ridgeproof.ledger.", "the ledger"));
 
   private static Set<String> loadedBy(String... arguments)
       throws IOException, InterruptedException {
@@ -109,5 +112,13 @@ class LoadedLibrariesTest {
     }
     String out = folder.resolve("out.txt").toString();
     assertEquals(Set.of(), loadedBy("examine", "--output", out, folder.toString()));
+  }
+
+  @Test
+  void aLedgerInAFileLoadsItsDriverAlone(@TempDir Path folder) throws Exception {
+    Path card = Files.write(folder.resolve("card.an2"), SmallTransaction.bytes());
+    assertEquals(
+        Set.of("sqlite-jdbc", "the ledger"),
+        loadedBy("examine", "--ledger", folder.resolve("ledger.db").toString(), card.toString()));
   }
 }

@@ -17,7 +17,7 @@ import ridgeproof.examination.facts.Depth;
  * @param fileHash SHA-256 of the file, hexadecimal
  * @param control keyed hash of the control number (field 1.009)
  * @param clearControl the control number itself, only where the user asked for it
- * @param type code of the type of transaction (field 1.004), empty text where it is no code
+ * @param type code of the type of transaction (field 1.004), empty text where no list has it
  * @param operator keyed hash of the operator
  * @param program version of Ridgeproof
  * @param tables version of its tables

@@ -36,6 +36,15 @@ public record PageHead(String title, String policy, String style) {
     return of(title, readStyle(STYLE) + readStyle(sheet) + rules);
   }
 
+  /**
+   * The head of a page of another module.
+   *
+   * @param style rules of CSS beside those of every page
+   */
+  public static PageHead styled(String title, String style) {
+    return of(title, readStyle(STYLE) + style);
+  }
+
   private static PageHead of(String title, String style) {
     String policy =
         "default-src 'none'; style-src 'sha256-"

@@ -23,7 +23,8 @@ public final class Version implements IVersionProvider {
             + System.getProperty("os.arch"));
   }
 
-  private static String number() {
+  /** Such as 0.1.0. */
+  public static String number() {
     String version = Version.class.getPackage().getImplementationVersion();
     return version == null ? "(from classes)" : version;
   }

@@ -7,7 +7,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** A day as 2026-03-02 or, as the files have it, 20260302. */
-final class DateConverter implements ITypeConverter<LocalDate> {
+public final class DateConverter implements ITypeConverter<LocalDate> {
 
   private static final int DIGITS = 8;
 

@@ -21,6 +21,7 @@ import ridgeproof.ledger.response.Responses;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.consistency.CaptureOrigin;
 import ridgeproof.spec.layout.Calendar;
+import ridgeproof.spec.layout.Code;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.rule.RuleRow;
 import ridgeproof.transaction.Transaction;
@@ -30,6 +31,7 @@ import ridgeproof.transaction.record.LogicalRecord;
 /** Makes entries of reports, and leaves out everything that tells of a person. */
 public final class Bookkeeper {
 
+  private static final String TYPES = "transaction-types";
   private static final int CONTROL = 9;
   private static final int DATE = 5;
   private static final int MAX_FINDINGS = 200;
@@ -77,7 +79,7 @@ public final class Bookkeeper {
         fileHash,
         control.map(hash::control),
         clearControl ? control.map(Bookkeeper::printable) : Optional.empty(),
-        transaction.typeOfTransaction().filter(Bookkeeper::isCode).orElse(""),
+        type(transaction),
         station(transaction),
         operator(transaction),
         report.verdict(),
@@ -106,8 +108,13 @@ public final class Bookkeeper {
     }
   }
 
-  private static boolean isCode(String type) {
-    return type.matches("[A-Z0-9]{1,16}");
+  /** A type that no list has could be anything. */
+  private String type(Transaction transaction) {
+    return transaction
+        .typeOfTransaction()
+        .flatMap(type -> tables.codes(TYPES).find(type))
+        .map(Code::code)
+        .orElse("");
   }
 
   private static String printable(String text) {
@@ -174,7 +181,7 @@ public final class Bookkeeper {
     return new EntryFinding(
         finding.ruleId(),
         finding.severity(),
-        finding.location().position(),
+        Prints.known(finding.location().position()),
         finding.location().field().map(FieldNumber::toString).orElse(""));
   }
 }

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,6 +22,7 @@ import ridgeproof.ledger.PrintMeasure;
 final class Prints {
 
   private static final int LAST_ROLL = 10;
+  private static final int MAX_POSITION = 99;
   private static final double DARK_SHARE = 0.1;
 
   /** What an encoder says of itself; the others are about the one image. */
@@ -30,7 +32,7 @@ final class Prints {
   private Prints() {}
 
   static EntryPrint of(ExaminedImage image, KeyedHash hash) {
-    int position = image.position().orElse(0);
+    int position = known(image.position()).orElse(0);
     Map<Integer, Integer> scores = new TreeMap<>();
     image
         .ridges()
@@ -48,6 +50,13 @@ final class Prints {
         scores,
         measures(image),
         image.pixels().flatMap(PixelFacts::platen).map(PlatenNote::of));
+  }
+
+  /** A longer number is no code, and could be anything. */
+  static OptionalInt known(OptionalInt position) {
+    return position.isPresent() && position.getAsInt() >= 0 && position.getAsInt() <= MAX_POSITION
+        ? position
+        : OptionalInt.empty();
   }
 
   private static String encoder(ImageHeader header) {

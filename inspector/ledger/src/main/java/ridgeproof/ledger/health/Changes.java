@@ -26,7 +26,7 @@ final class Changes {
       Map.of(PrintMeasure.RIDGE_PERIOD, 0.03, PrintMeasure.COMPRESSION, 0.15);
 
   private static final int ENDS = 20;
-  private static final long MAX_DAYS_APART = 21;
+  private static final long MAX_DAYS_APART = 31;
 
   private final Visits visits;
   private final double rate;
@@ -62,20 +62,38 @@ final class Changes {
     Levels levels = new Levels(visits, measure);
     List<Found> all = new ArrayList<>();
     for (long station : visits.byStation().keySet()) {
-      List<Levels.Level> series = levels.againstOthers(station);
-      ChangePoint.of(series.stream().mapToDouble(Levels.Level::value).toArray())
-          .filter(point -> point.probability() <= rate)
-          .filter(point -> matters(measure, point, levels))
-          .ifPresent(
-              point ->
-                  all.add(
-                      new Found(
-                          station,
-                          measure,
-                          point,
-                          LocalDate.ofEpochDay(series.get(point.at()).visit().day()))));
+      change(station, measure, levels).ifPresent(all::add);
     }
     return withoutReflections(all);
+  }
+
+  /**
+   * A change of the station itself that is also one against the others: what season does to skin is
+   * the same everywhere, and a station whose neighbor changes has not changed itself.
+   */
+  private Optional<Found> change(long station, PrintMeasure measure, Levels levels) {
+    Optional<Found> own = change(station, measure, levels, levels.of(station));
+    Optional<Found> against = change(station, measure, levels, levels.againstOthers(station));
+    return own.filter(
+        found ->
+            against.isPresent()
+                && found.size() * against.get().size() > 0
+                && Math.abs(found.day().toEpochDay() - against.get().day().toEpochDay())
+                    <= MAX_DAYS_APART);
+  }
+
+  private Optional<Found> change(
+      long station, PrintMeasure measure, Levels levels, List<Levels.Level> series) {
+    return ChangePoint.of(series.stream().mapToDouble(Levels.Level::value).toArray())
+        .filter(point -> point.probability() <= rate)
+        .filter(point -> matters(measure, point, levels))
+        .map(
+            point ->
+                new Found(
+                    station,
+                    measure,
+                    point,
+                    LocalDate.ofEpochDay(series.get(point.at()).visit().day())));
   }
 
   private static boolean matters(PrintMeasure measure, ChangePoint point, Levels levels) {

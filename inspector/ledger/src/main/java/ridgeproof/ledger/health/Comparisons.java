@@ -38,12 +38,14 @@ final class Comparisons {
   List<HealthFinding> find() {
     List<HealthFinding> findings = new ArrayList<>();
     Map<Long, List<Double>> periods = groups(PrintMeasure.RIDGE_PERIOD, false, Visit::station);
-    for (Odd<Long> odd : odd(periods, MIN_SCALE_DIFFERENCE, false)) {
+    for (Odd<Long> odd : odd(periods, MIN_SCALE_DIFFERENCE, false, rate)) {
       findings.add(scale(odd));
     }
     Map<String, List<Double>> widths = groups(PrintMeasure.WIDTH, true, Visit::operator);
     widths.remove("");
-    for (Odd<String> odd : odd(widths, MIN_WIDTH_DIFFERENCE, true)) {
+    // There may be more operators than stations, for each of which the rate is meant.
+    double each = rate * visits.byStation().size() / Math.max(1, widths.size());
+    for (Odd<String> odd : odd(widths, MIN_WIDTH_DIFFERENCE, true, each)) {
       findings.add(narrow(odd));
     }
     findings.addAll(dry());
@@ -73,7 +75,8 @@ final class Comparisons {
   }
 
   /** The oddest group is named and left out, then the next, as long as one is odd enough. */
-  private <K> List<Odd<K>> odd(Map<K, List<Double>> groups, double least, boolean onlyBelow) {
+  private static <K> List<Odd<K>> odd(
+      Map<K, List<Double>> groups, double least, boolean onlyBelow, double errorRate) {
     Map<K, List<Double>> left = new HashMap<>(groups);
     List<Odd<K>> found = new ArrayList<>();
     while (left.size() > 1) {
@@ -90,7 +93,7 @@ final class Comparisons {
       boolean telling =
           oddest.isPresent()
               && Math.abs(oddest.get().difference()) >= least
-              && oddest.get().probability() <= rate;
+              && oddest.get().probability() <= errorRate;
       if (!telling) {
         return found;
       }

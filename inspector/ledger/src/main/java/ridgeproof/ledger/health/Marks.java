@@ -24,6 +24,9 @@ final class Marks {
   /** Lines of an image that can be dead, at most: for the bound of the error. */
   private static final int LINES = 4000;
 
+  /** Share of the people with whom a cell has to be free to be drawn. */
+  private static final double MIN_SEEN_SHARE = 0.1;
+
   private static final double PERCENT = 100;
 
   private final Visits visits;
@@ -170,7 +173,8 @@ final class Marks {
     }
     List<Double> shares = new ArrayList<>(cells);
     for (int cell = 0; cell < cells; cell++) {
-      shares.add(seen[cell] == 0 ? -1.0 : (double) stained[cell] / seen[cell]);
+      boolean known = seen[cell] > MIN_SEEN_SHARE * (run.last() - run.first() + 1);
+      shares.add(known ? (double) stained[cell] / seen[cell] : -1.0);
     }
     return new PlatenMap(size.width(), size.height(), shares, box);
   }

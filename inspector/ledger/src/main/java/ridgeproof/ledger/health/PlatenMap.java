@@ -9,7 +9,7 @@ import ridgeproof.imagery.platen.CellBox;
  * @param width cells across
  * @param height cells down
  * @param stained share of the images in which the cell was stained, row by row, 0 to 1; negative
- *     where a print always covered it
+ *     where prints nearly always covered it
  * @param spot the cells in question
  */
 public record PlatenMap(int width, int height, List<Double> stained, CellBox spot) {

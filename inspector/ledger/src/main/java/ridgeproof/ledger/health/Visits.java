@@ -1,7 +1,7 @@
 package ridgeproof.ledger.health;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -40,16 +40,29 @@ record Visits(Map<Long, Station> stations, Map<Long, List<Visit>> byStation) {
         row ->
             stations.put(
                 row.getLong(1), new Station(row.getString(2), row.getString(3), row.getString(4))));
-    Map<Long, List<Head>> heads = new TreeMap<>();
+    Map<Long, List<Visit>> visits = new TreeMap<>();
+    for (long station : stations.keySet()) {
+      List<Head> heads = heads(queries, station, lastDay);
+      if (!heads.isEmpty()) {
+        visits.put(station, load(queries, station, heads));
+      }
+    }
+    return new Visits(stations, visits);
+  }
+
+  /** One for each control number: whoever is captured again is no other person. */
+  private static List<Head> heads(LedgerQueries queries, long station, long lastDay) {
     Map<String, Head> latest = new LinkedHashMap<>();
     queries.forEach(
-        "SELECT id, day, examined, station, operator, depth, file_hash FROM entry"
-            + " WHERE outcome IS NULL AND prints > 0 AND day <= ?",
+        "SELECT id, day, examined, station, operator, depth, control, file_hash FROM entry"
+            + " WHERE station = ? AND day <= ? AND outcome IS NULL AND prints > 0"
+            + " ORDER BY day DESC, examined DESC, id DESC LIMIT "
+            + MAX_PEOPLE,
         row -> {
           String operator = row.getString(5);
-          // A file that was examined twice is one visit.
-          latest.put(
-              row.getString(7),
+          String control = row.getString(7);
+          latest.putIfAbsent(
+              control == null ? row.getString(8) : control,
               new Head(
                   row.getLong(1),
                   row.getLong(2),
@@ -58,21 +71,11 @@ record Visits(Map<Long, Station> stations, Map<Long, List<Visit>> byStation) {
                   operator == null ? "" : operator,
                   "RIDGES".equals(row.getString(6))));
         },
+        station,
         lastDay);
-    latest
-        .values()
-        .forEach(head -> heads.computeIfAbsent(head.station(), s -> new ArrayList<>()).add(head));
-    Map<Long, List<Visit>> visits = new TreeMap<>();
-    heads.forEach((station, all) -> visits.put(station, load(queries, station, last(all))));
-    return new Visits(stations, visits);
-  }
-
-  private static List<Head> last(List<Head> heads) {
-    heads.sort(
-        Comparator.comparingLong(Head::day)
-            .thenComparingLong(Head::examined)
-            .thenComparingLong(Head::id));
-    return heads.subList(Math.max(0, heads.size() - MAX_PEOPLE), heads.size());
+    List<Head> heads = new ArrayList<>(latest.values());
+    Collections.reverse(heads);
+    return heads;
   }
 
   private static List<Visit> load(LedgerQueries queries, long station, List<Head> heads) {

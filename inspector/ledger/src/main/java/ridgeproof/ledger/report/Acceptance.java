@@ -15,7 +15,7 @@ import ridgeproof.ledger.Station;
  * @param all over the whole ledger
  * @param byWeek by the Monday of the week of the submission
  * @param byStation by name
- * @param byOperator by keyed hash, empty text where the file names none
+ * @param byOperator by keyed hash, empty text where the file names none; by name once named
  * @param days from the first submission to the acceptance, by number of days
  */
 public record Acceptance(

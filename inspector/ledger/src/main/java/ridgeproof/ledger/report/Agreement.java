@@ -83,9 +83,9 @@ public record Agreement(
   private static Map<String, Share> falseAlarms(Map<Long, Sending> held, LedgerQueries queries) {
     Map<String, Share> shares = new TreeMap<>();
     Set<String> seen = new HashSet<>();
-    queries.forEach(
-        "SELECT f.entry, f.rule FROM finding f JOIN entry e ON e.id = f.entry"
-            + " WHERE e.verdict = 'HOLD' AND f.severity = 'BLOCKING'",
+    queries.forEachOf(
+        "SELECT entry, rule FROM finding WHERE severity = 'BLOCKING' AND entry",
+        List.copyOf(held.keySet()),
         row -> {
           Sending sending = held.get(row.getLong(1));
           if (sending != null && seen.add(row.getLong(1) + row.getString(2))) {

@@ -8,6 +8,7 @@ import ridgeproof.ledger.Outcome;
  * A file of the ledger, as far as figures need it.
  *
  * @param day days since 1970-01-01
+ * @param fileHash the first digits
  * @param control keyed hash of its control number, empty text without one
  * @param refers keyed hash of the control number that a response answers
  * @param outcome of a response

@@ -47,7 +47,7 @@ record Cases(
     }
     List<Attempt> attempts = new ArrayList<>();
     queries.forEach(
-        "SELECT id, day, examined, file_hash, control, station, operator, verdict, refers, outcome"
+        "SELECT id, day, examined, SUBSTR(file_hash, 1, 16), control, station, operator, verdict, refers, outcome"
             + " FROM entry",
         row ->
             attempts.add(
@@ -61,9 +61,13 @@ record Cases(
                     textOf(row.getString(7)),
                     verdicts.get(row.getString(8)),
                     Optional.ofNullable(row.getString(9)),
-                    Optional.ofNullable(row.getString(10)).map(Outcome::valueOf))));
+                    outcome(row.getString(10)))));
     attempts.sort(IN_TIME);
     return of(stations, attempts);
+  }
+
+  private static Optional<Outcome> outcome(String column) {
+    return column == null ? Optional.empty() : Optional.of(Outcome.valueOf(column));
   }
 
   private static String textOf(String column) {

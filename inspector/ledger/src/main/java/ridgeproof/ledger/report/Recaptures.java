@@ -16,27 +16,25 @@ import ridgeproof.ledger.store.LedgerQueries;
  */
 public record Recaptures(Share all, Map<String, Share> byRule) {
 
-  /** Files of one control number of which there are several. */
-  private static final String SEVERAL =
-      "(SELECT control FROM entry WHERE outcome IS NULL AND control IS NOT NULL"
-          + " GROUP BY control HAVING COUNT(DISTINCT file_hash) > 1)";
-
   static Recaptures of(Cases cases, LedgerQueries queries) {
     Map<Long, Map<Integer, String>> images = new HashMap<>();
-    queries.forEach(
-        "SELECT p.entry, p.position, p.image FROM print p JOIN entry e ON e.id = p.entry"
-            + " WHERE e.control IN "
-            + SEVERAL,
+    List<Long> several =
+        cases.submissions().values().stream()
+            .filter(attempts -> attempts.size() > 1)
+            .flatMap(attempts -> attempts.stream().map(Attempt::id))
+            .toList();
+    queries.forEachOf(
+        "SELECT entry, position, image FROM print WHERE entry",
+        several,
         row ->
             images
                 .computeIfAbsent(row.getLong(1), entry -> new HashMap<>())
                 .put(row.getInt(2), row.getString(3)));
     Map<Long, Map<Integer, Set<String>>> findings = new HashMap<>();
-    queries.forEach(
-        "SELECT f.entry, f.finger, f.rule FROM finding f JOIN entry e ON e.id = f.entry"
-            + " WHERE f.finger IS NOT NULL AND f.severity IN ('BLOCKING', 'LIKELY')"
-            + " AND e.control IN "
-            + SEVERAL,
+    queries.forEachOf(
+        "SELECT entry, finger, rule FROM finding WHERE finger IS NOT NULL"
+            + " AND severity IN ('BLOCKING', 'LIKELY') AND entry",
+        several,
         row ->
             findings
                 .computeIfAbsent(row.getLong(1), entry -> new HashMap<>())

@@ -93,6 +93,7 @@ final class Schema {
                   + " program VARCHAR(64) NOT NULL, tables VARCHAR(64) NOT NULL,"
                   + " findings INTEGER NOT NULL, prints INTEGER NOT NULL)",
               "CREATE INDEX entry_day ON entry (day)",
+              "CREATE INDEX entry_station ON entry (station, day)",
               "CREATE INDEX entry_control ON entry (control)",
               "CREATE TABLE finding (entry BIGINT NOT NULL, number INTEGER NOT NULL,"
                   + " rule VARCHAR(16) NOT NULL, severity VARCHAR(16) NOT NULL, finger INTEGER,"

@@ -133,7 +133,7 @@ abstract class LedgerSuite {
       ledger.addAll(sample(10));
     }
     run(address, "DELETE FROM print WHERE record = 3");
-    run(address, "UPDATE score SET entry = -1 WHERE record = 4 AND finger = 2");
+    run(address, "UPDATE score SET entry = -entry WHERE record = 4 AND finger = 2");
     try (LedgerStore ledger = open(address)) {
       assertEquals(
           List.of(

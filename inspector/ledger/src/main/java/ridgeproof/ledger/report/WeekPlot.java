@@ -1,0 +1,90 @@
+package ridgeproof.ledger.report;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Shares by week, as a drawing of points with intervals; lengths are in units of the drawing.
+ *
+ * @param words what it shows, for those who do not see it
+ */
+public record WeekPlot(
+    int width,
+    int height,
+    String words,
+    List<Label> shares,
+    List<Label> months,
+    List<Point> points) {
+
+  private static final int WIDTH = 900;
+  private static final int HEIGHT = 220;
+  private static final int LEFT = 48;
+  private static final int RIGHT = 12;
+  private static final int TOP = 12;
+  private static final int BOTTOM = 26;
+  private static final int QUARTERS = 4;
+  private static final int MAX_LABELS = 14;
+  private static final DateTimeFormatter MONTH =
+      DateTimeFormatter.ofPattern("MMM uuuu", Locale.ENGLISH);
+
+  /** A text at a place of an axis. */
+  public record Label(String at, String text) {}
+
+  /** A week: the share and the bounds of its interval. */
+  public record Point(String x, String y, String low, String high, String style, String words) {}
+
+  static WeekPlot of(Map<LocalDate, Share> weeks) {
+    TreeMap<LocalDate, Share> sorted = new TreeMap<>(weeks);
+    List<Point> points = new ArrayList<>();
+    List<Label> months = new ArrayList<>();
+    List<Label> shares = new ArrayList<>();
+    if (!sorted.isEmpty()) {
+      LocalDate first = sorted.firstKey();
+      long days = Math.max(1, ChronoUnit.DAYS.between(first, sorted.lastKey()));
+      sorted.forEach((week, share) -> points.add(point(week, share, x(week, first, days))));
+      long step = 1 + ChronoUnit.MONTHS.between(first, sorted.lastKey()) / MAX_LABELS;
+      LocalDate month = first.withDayOfMonth(1).plusMonths(1);
+      for (; !month.isAfter(sorted.lastKey()); month = month.plusMonths(step)) {
+        months.add(new Label(number(x(month, first, days)), MONTH.format(month)));
+      }
+      for (int quarter = 0; quarter <= QUARTERS; quarter++) {
+        shares.add(
+            new Label(number(y((double) quarter / QUARTERS)), 100 * quarter / QUARTERS + " %"));
+      }
+    }
+    String words = "Share accepted at first sending over " + sorted.size() + " weeks";
+    return new WeekPlot(WIDTH, HEIGHT, words, shares, months, points);
+  }
+
+  boolean isEmpty() {
+    return points.isEmpty();
+  }
+
+  private static Point point(LocalDate week, Share share, double x) {
+    return new Point(
+        number(x),
+        number(y(share.value())),
+        number(y(share.interval().low())),
+        number(y(share.interval().high())),
+        share.isTelling() ? "dot" : "few",
+        "week of " + week + ": " + share.words());
+  }
+
+  private static double x(LocalDate day, LocalDate first, long days) {
+    return LEFT + (double) ChronoUnit.DAYS.between(first, day) / days * (WIDTH - LEFT - RIGHT);
+  }
+
+  private static double y(double share) {
+    return TOP + (1 - share) * (HEIGHT - TOP - BOTTOM);
+  }
+
+  private static String number(double value) {
+    return String.format(Locale.ROOT, "%.1f", value);
+  }
+}
