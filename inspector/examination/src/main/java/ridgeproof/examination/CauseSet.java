@@ -39,12 +39,12 @@ final class CauseSet {
           new BrokenScanCause(),
           new CardCauses(),
           new OtherHandCause(),
+          new SharedByImagesCause(),
           new FollowingCauses(),
           new MisreadFieldCause(),
           new SameImageCause(),
           new ImpressionTypesCause(),
           new StrangersPrintsCause(),
-          new SharedByImagesCause(),
           new PrintQualityCause());
 
   private CauseSet() {}
