@@ -40,13 +40,13 @@ final class CauseSet {
           new BrokenScanCause(),
           new CardCauses(),
           new OtherHandCause(),
+          new SharedByImagesCause(),
           new FollowingCauses(),
           new MisreadFieldCause(),
           new SameImageCause(),
           new KeptRetakeCause(),
           new ImpressionTypesCause(),
           new StrangersPrintsCause(),
-          new SharedByImagesCause(),
           new PrintQualityCause());
 
   private CauseSet() {}

@@ -42,8 +42,7 @@ public final class SharedByImagesCause implements CauseRule {
           "RP-IMG-032",
           "RP-IMG-035",
           "RP-IMG-041",
-          "RP-IMG-042",
-          "RP-IMG-044");
+          "RP-IMG-042");
 
   private static final int SEVERAL = 3;
   private static final double NEARLY_ALL = 0.8;
@@ -62,7 +61,7 @@ public final class SharedByImagesCause implements CauseRule {
   @Override
   public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
     Map<String, List<Finding>> byRule = new LinkedHashMap<>();
-    for (Finding finding : all(found, causes)) {
+    for (Finding finding : open(found, causes)) {
       if (SETTINGS.contains(finding.ruleId()) && finding.location().record().isPresent()) {
         byRule.computeIfAbsent(finding.ruleId(), rule -> new ArrayList<>()).add(finding);
       }
@@ -71,17 +70,12 @@ public final class SharedByImagesCause implements CauseRule {
     byRule.forEach((rule, findings) -> report(rule, findings, images, causes));
   }
 
-  /** Findings of rules and of causes that no cause explains yet. */
-  private static List<Finding> all(List<Finding> found, CauseLog causes) {
-    List<Finding> all = new ArrayList<>(found);
-    causes.causes().forEach(cause -> all.add(cause.finding()));
-    return all.stream()
+  /** Findings that no cause explains yet. */
+  private static List<Finding> open(List<Finding> found, CauseLog causes) {
+    return found.stream()
         .filter(
             finding ->
-                causes.causes().stream()
-                    .noneMatch(
-                        cause ->
-                            cause.finding() != finding && cause.consequences().include(finding)))
+                causes.causes().stream().noneMatch(cause -> cause.consequences().include(finding)))
         .toList();
   }
 
@@ -100,7 +94,7 @@ public final class SharedByImagesCause implements CauseRule {
           alike ? first.required() : first.required() + " in the first image",
           first.evidence(),
           Consequences.exactly(findings).or(ofDetail(rule, findings)));
-    } else {
+    } else if (rule.equals(COMPRESSED)) {
       findings.forEach(finding -> causes.add(finding, ofDetail(rule, List.of(finding))));
     }
   }
