@@ -40,7 +40,7 @@ public final class RidgeWording {
 
   private static String summary(FingerAnalysis analysis, int score) {
     if (analysis.measures().isEmpty()) {
-      return "none that are a finger's";
+      return "no ridges found";
     }
     FingerMeasures m = analysis.measures().get();
     return String.format(
@@ -65,7 +65,7 @@ public final class RidgeWording {
       return "Positions could not be checked: no finger has both a rolled and a plain print.";
     }
     StringBuilder text = new StringBuilder();
-    text.append("Plain prints against rolls: ");
+    text.append("Plain prints compared with rolled prints: ");
     text.append(count(answers, Verdict.CONFIRMED)).append(" confirmed, ");
     text.append(count(answers, Verdict.CONTRADICTED)).append(" contradicted, ");
     text.append(count(answers, Verdict.INCONCLUSIVE)).append(" inconclusive");
@@ -92,7 +92,7 @@ public final class RidgeWording {
       case NO_PLAIN_PRINT -> "has no plain print";
       case NO_ROLL -> "has no rolled print";
       case TOO_FEW_MINUTIAE -> "has too few minutiae";
-      case PLACE_UNCERTAIN -> "is in an image with fewer prints than fingers";
+      case PLACE_UNCERTAIN -> "is in an image that shows fewer prints than fingers";
     };
   }
 }

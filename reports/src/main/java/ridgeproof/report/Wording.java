@@ -16,6 +16,7 @@ import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.report.prints.PrintNames;
+import ridgeproof.report.words.Counted;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.spec.layout.Code;
@@ -29,8 +30,8 @@ public final class Wording {
 
   public static final List<String> CAUTIONS =
       List.of(
-          "This report is no identification and no certification.",
-          "The receiving bureau's specification and your agency's policy decide.");
+          "This report neither identifies anyone nor certifies the file.",
+          "The receiving bureau's specification and your agency's policy decide what is accepted.");
 
   /** How many places of a repeated fault a report names. */
   private static final int FIRST_PLACES = 5;
@@ -52,9 +53,12 @@ public final class Wording {
 
   public static String of(Verdict verdict) {
     return switch (verdict) {
-      case READY -> "Nothing found that a bureau is known to object to.";
-      case REVIEW -> "Look again before sending: this is commonly rejected or will not match.";
-      case HOLD -> "Do not send yet: a bureau that follows the sources will reject this file.";
+      case READY -> "Nothing was found that a bureau is known to reject.";
+      case REVIEW ->
+          "Review before sending: some of these problems are commonly rejected, or the prints may not"
+              + " match.";
+      case HOLD ->
+          "Do not send yet: a bureau that follows the published standards will reject this file.";
       case UNREADABLE -> "This file cannot be read as a transaction.";
     };
   }
@@ -172,22 +176,30 @@ public final class Wording {
     return tables.catalogue().rule(rule.ruleId()).title();
   }
 
-  /** The place of a finding within the file. */
+  /** The place of a finding within the file: the finger in words, then the record. */
   public String whereabouts(Location location) {
+    String record = record(location);
+    StringBuilder place = new StringBuilder(record);
+    if (location.position().isPresent()) {
+      String print = position(location.position().getAsInt());
+      place.setLength(0);
+      place.append(print).append(record.isEmpty() ? "" : " (" + record + ")");
+    }
+    String within = place(location);
+    if (!within.isEmpty()) {
+      place.append(place.isEmpty() ? "" : ", ").append(within);
+    }
+    return place.isEmpty() ? "the file as a whole" : place.toString();
+  }
+
+  private static String record(Location location) {
     StringBuilder place = new StringBuilder();
     location.record().ifPresent(record -> place.append("record ").append(record));
     location
         .recordType()
         .ifPresent(type -> place.append(place.isEmpty() ? "" : ", ").append("Type-").append(type));
     location.idc().ifPresent(idc -> place.append(String.format(Locale.ROOT, ", IDC %02d", idc)));
-    location
-        .position()
-        .ifPresent(code -> place.append(place.isEmpty() ? "" : ", ").append(position(code)));
-    String within = place(location);
-    if (!within.isEmpty()) {
-      place.append(place.isEmpty() ? "" : ", ").append(within);
-    }
-    return place.isEmpty() ? "the file as a whole" : place.toString();
+    return place.toString();
   }
 
   /** A place in few words: the finger, else the field, else the record. */
@@ -220,11 +232,11 @@ public final class Wording {
   public static String extent(LogicalRecord record) {
     return String.format(
         Locale.ROOT,
-        "bytes %d to %d, %,d in all; %d fields",
+        "bytes %d to %d, %s; %s",
         record.range().offset(),
         record.range().end() - 1,
-        record.range().length(),
-        record.fields().size());
+        Counted.of(record.range().length(), "byte"),
+        Counted.of(record.fields().size(), "field"));
   }
 
   public static String counts(FindingsReport report) {
@@ -244,8 +256,8 @@ public final class Wording {
         .map(
             profile ->
                 profile.title()
-                    + (report.profileNamed() ? "" : " (implied by what the file holds)"))
-        .orElse("the standard alone, no set of prints implied");
+                    + (report.profileNamed() ? "" : " (inferred from the file's contents)"))
+        .orElse("the standard only; no set of prints could be inferred");
   }
 
   /** How many other findings a cause explains. */
@@ -292,7 +304,8 @@ public final class Wording {
 
   /** That completeness was not judged by a list, and why; empty where it was. */
   public static Optional<String> completenessGap(FindingsReport report) {
-    String how = report.profile().isPresent() ? "checked only by the contents" : "not checked";
+    String how =
+        report.profile().isPresent() ? "checked against the file's contents only" : "not checked";
     return report.completenessGap().map(why -> "Completeness was " + how + ": " + why);
   }
 

@@ -37,7 +37,7 @@ public final class CorpusCommand implements Callable<Integer> {
       names = "--seed",
       paramLabel = "S",
       defaultValue = "1",
-      description = "a whole number; another gives other people, 1 unless set")
+      description = "a whole number; another gives other people (default: 1)")
   long seed;
 
   @Option(
@@ -45,13 +45,13 @@ public final class CorpusCommand implements Callable<Integer> {
       paramLabel = "R",
       defaultValue = "0.1",
       description =
-          "share of images with a defect and of files with a mistake, 0 to 1, 0.1 unless set")
+          "share of images with a defect and of files with a mistake, 0 to 1 (default: 0.1)")
   double defectRate;
 
   @Option(
       names = "--output",
       paramLabel = "DIR",
-      description = "the folder to write to; it is made if need be")
+      description = "the folder to write to; it is created if needed")
   Path folder;
 
   @Option(names = "--overwrite", description = "write into a folder that holds something already")

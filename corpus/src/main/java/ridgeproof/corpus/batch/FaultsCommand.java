@@ -36,7 +36,7 @@ final class FaultsCommand implements Callable<Integer> {
       names = "--output",
       paramLabel = "DIR",
       required = true,
-      description = "the folder to write to; it is made if need be")
+      description = "the folder to write to; it is created if needed")
   Path folder;
 
   @Option(names = "--overwrite", description = "write into a folder that holds something already")

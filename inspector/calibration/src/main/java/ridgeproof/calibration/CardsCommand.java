@@ -44,14 +44,14 @@ final class CardsCommand implements Callable<Integer> {
       names = "--cards",
       paramLabel = "N",
       defaultValue = "1000",
-      description = "cards of each kind, 1000 unless set")
+      description = "cards of each kind (default: 1000)")
   int cards;
 
   @Option(
       names = "--synthetic",
       paramLabel = "N",
       defaultValue = "0",
-      description = "people whose drawn cards are judged beside them, none unless set")
+      description = "people whose drawn cards are judged beside them (default: none)")
   int synthetic;
 
   @Option(

@@ -37,14 +37,14 @@ final class EvaluateCommand implements Callable<Integer> {
       names = "--sequence-cards",
       paramLabel = "N",
       defaultValue = "0",
-      description = "clean cards whose rolls are exchanged, none unless set")
+      description = "clean cards whose rolled prints are swapped (default: none)")
   int sequenceCards;
 
   @Option(
       names = "--exchanges",
       paramLabel = "N",
       defaultValue = "5",
-      description = "exchanges of two rolls of each of these cards, 5 unless set")
+      description = "exchanges of two rolls of each of these cards (default: 5)")
   int exchanges;
 
   @Option(

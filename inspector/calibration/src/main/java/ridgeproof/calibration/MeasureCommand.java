@@ -15,7 +15,7 @@ import ridgeproof.calibration.print.PrintSource;
 @Command(
     name = "measure",
     mixinStandardHelpOptions = true,
-    description = "Draws labelled cards and writes the measures of every print as CSV.")
+    description = "Draws labeled cards and writes the measures of every print as CSV.")
 final class MeasureCommand implements Callable<Integer> {
 
   @Mixin PrintSource source;

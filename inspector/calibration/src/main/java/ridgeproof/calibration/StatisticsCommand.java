@@ -35,7 +35,7 @@ final class StatisticsCommand implements Callable<Integer> {
       names = "--cards",
       paramLabel = "N",
       defaultValue = "100",
-      description = "rolled cards, at least 1; 100 unless set")
+      description = "rolled cards, at least 1 (default: 100)")
   int cards;
 
   @Option(

@@ -15,23 +15,35 @@ import ridgeproof.spec.SpecTables;
 
 @Command(
     name = "codes",
-    description = "Lists the code tables, or the codes of one, or those that hold a word.")
+    description =
+        "Lists the code tables, the codes of one table, or all codes that contain a word.",
+    footer = {
+      "",
+      "Examples:",
+      "  ridgeproof codes",
+      "  ridgeproof codes finger-positions",
+      "  ridgeproof codes --find tattoo"
+    })
 final class CodesCommand implements Callable<Integer> {
 
-  @Parameters(index = "0", paramLabel = "TABLE", arity = "0..1", description = "a code table")
+  @Parameters(
+      index = "0",
+      paramLabel = "TABLE",
+      arity = "0..1",
+      description = "a code table, such as finger-positions")
   String table;
 
   @Parameters(
       index = "1",
       paramLabel = "WORD",
       arity = "0..1",
-      description = "only codes whose code or name holds this")
+      description = "only entries whose code or name contains this word")
   String word;
 
   @Option(
       names = "--find",
       paramLabel = "WORD",
-      description = "look for a word in the codes and names of every table")
+      description = "search the codes and names of all tables for a word")
   String everywhere;
 
   @Mixin OutputOptions output;
@@ -57,7 +69,7 @@ final class CodesCommand implements Callable<Integer> {
       return CodeListing.tables(tables);
     }
     if (!tables.hasCodeTable(table)) {
-      throw CommandFailure.usage("no code table " + table + "; ridgeproof codes lists them");
+      throw CommandFailure.usage("no code table " + table + "; to list all: ridgeproof codes");
     }
     return CodeListing.codes(tables.codes(table), word == null ? "" : word);
   }

@@ -31,11 +31,15 @@ import ridgeproof.spec.SpecTables;
 
 @Command(
     name = "compare",
-    description = "Says what a second transaction has otherwise than a first.",
+    description = "Compares two transaction files and reports the differences.",
     footer = {
       "",
-      "Exit status: 0 nothing that counts differs, 1 something does.",
-      "64 wrong usage, 70 a defect of Ridgeproof, 74 a file cannot be read or written."
+      "Examples:",
+      "  ridgeproof compare old.an2 new.an2",
+      "  ridgeproof compare --format html --output diff.html old.an2 new.an2",
+      "",
+      "Exit status: 0 no differences outside ignored fields, 1 some differences;",
+      "64 invalid usage, 70 internal error, 74 input or output error."
     })
 final class CompareCommand implements Callable<Integer> {
 
@@ -58,7 +62,7 @@ final class CompareCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "text",
-      description = "text; html as a page, side by side; json for a program; text unless set")
+      description = "text, html (a page, side by side), or json (default: text)")
   Format format;
 
   @Option(
@@ -66,10 +70,11 @@ final class CompareCommand implements Callable<Integer> {
       paramLabel = "FIELDS",
       defaultValue = IgnoredFields.STANDARD,
       converter = IgnoredFieldsConverter.class,
-      description = {
-        "fields whose differences do not count, such as 1.005,2.022; LEN is the length of every",
-        "record; " + IgnoredFields.STANDARD + " unless set"
-      })
+      description =
+          "fields to ignore, such as 1.005,2.022; LEN is the length of every record"
+              + " (default: "
+              + IgnoredFields.STANDARD
+              + ")")
   IgnoredFields ignored;
 
   @Option(
@@ -77,26 +82,23 @@ final class CompareCommand implements Callable<Integer> {
       paramLabel = "DEPTH",
       defaultValue = "ridges",
       converter = DepthConverter.class,
-      description = {
-        "structure: fields, and whether images have the same bytes; images: their pixels too;",
-        "ridges: also whether other pixels show the same finger, ridges unless set"
-      })
+      description =
+          "structure: fields and image bytes; images: also pixels; ridges: also whether two"
+              + " prints show the same finger (default: ridges)")
   Depth depth;
 
   @Option(
       names = "--profile",
       paramLabel = "NAME|FILE",
-      description = "what the bureau expects of both, as examine has it")
+      description = "the set of prints that the bureau expects of both files, as in examine")
   String profile;
 
-  @Option(
-      names = "--show-personal",
-      description = "show values that tell of a person; they are masked otherwise")
+  @Option(names = "--show-personal", description = "show personal data unmasked")
   boolean showPersonal;
 
   @Option(
       names = "--with-images",
-      description = "html: show the images that differ, which are personal data")
+      description = "html: include the images that differ, which are personal data")
   boolean withImages;
 
   @Mixin OutputOptions output;

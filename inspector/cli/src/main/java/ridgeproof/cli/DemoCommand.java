@@ -29,6 +29,7 @@ import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Finding;
+import ridgeproof.report.words.Counted;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.rule.Severity;
 import ridgeproof.transaction.reader.ReadingLimits;
@@ -37,28 +38,34 @@ import ridgeproof.transaction.record.ByteSource;
 @Command(
     name = "demo",
     description = {
-      "Makes a set of synthetic transactions, each with a story, and examines them.",
+      "Generates synthetic sample files with known faults and examines them.",
       "",
-      "The people do not exist; the files are the same on every machine."
+      "The people in the files are invented. The files are the same on every machine."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  ridgeproof demo",
+      "  ridgeproof demo --output samples --story clean-card --story dry-and-wet"
     })
 final class DemoCommand implements Callable<Integer> {
 
-  private static final String ROW = "%-47s  %-10s  %s";
+  private static final String ROW = "%-52s  %-10s  %s";
 
   @Option(
       names = "--output",
       paramLabel = "DIR",
       defaultValue = "ridgeproof-demo",
-      description = "the folder to write to, ridgeproof-demo unless set; it is made if need be")
+      description = "the folder to write to; it is created if needed (default: ridgeproof-demo)")
   Path folder;
 
   @Option(
       names = "--story",
       paramLabel = "NAME",
-      description = "only this story, such as clean-card; may be given several times")
+      description = "only this story, such as clean-card; can be repeated")
   List<String> stories = List.of();
 
-  @Option(names = "--overwrite", description = "replace files that exist")
+  @Option(names = "--overwrite", description = "replace existing files")
   boolean overwrite;
 
   private final Console console;
@@ -77,7 +84,8 @@ final class DemoCommand implements Callable<Integer> {
     console.print(String.format(Locale.ROOT, ROW, "STORY", "VERDICT", "MAIN FINDING"));
     told.forEach(this::print);
     console.print("");
-    console.print(told.size() + " files in " + folder + ". One of them in full:");
+    console.print(
+        Counted.of(told.size(), "file") + " in " + folder + ". To see one report in full:");
     console.print("  ridgeproof examine " + file(scenarios.get(scenarios.size() - 1)));
     return ExitStatus.OK;
   }
@@ -87,7 +95,7 @@ final class DemoCommand implements Callable<Integer> {
     for (String story : stories) {
       if (!names.contains(story)) {
         throw CommandFailure.usage(
-            "no story " + story + "; there are: " + String.join(", ", names));
+            "no story " + story + "; available: " + String.join(", ", names));
       }
     }
     return names.stream()
@@ -101,7 +109,7 @@ final class DemoCommand implements Callable<Integer> {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
-      throw CommandFailure.inputOutput("cannot make the folder " + IoWords.of(folder, e));
+      throw CommandFailure.inputOutput("cannot create the folder " + IoWords.of(folder, e));
     }
     for (Scenario scenario : scenarios) {
       if (!overwrite && Files.exists(file(scenario))) {

@@ -36,16 +36,23 @@ import ridgeproof.imagery.GrayImage;
 import ridgeproof.report.NotExamined;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.summary.FolderSummary;
+import ridgeproof.report.words.Counted;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldNumber;
 
 @Command(
     name = "examine",
-    description = "Reads transaction files, checks them and says what to do before sending.",
+    description = "Checks transaction files and reports what to do before sending.",
     footer = {
       "",
-      "Exit status: 0 READY, 1 REVIEW, 2 HOLD, 3 UNREADABLE; for several files the worst.",
-      "64 wrong usage, 70 a defect of Ridgeproof, 74 a file cannot be read or written."
+      "Examples:",
+      "  ridgeproof examine card.an2",
+      "  ridgeproof examine --profile rolled-card card.an2",
+      "  ridgeproof examine --format html --output report.html card.an2",
+      "  ridgeproof examine --format html --output-dir reports outbox",
+      "",
+      "Exit status: 0 READY, 1 REVIEW, 2 HOLD, 3 UNREADABLE; the worst one for several files.",
+      "64 invalid usage, 70 internal error, 74 input or output error."
     })
 final class ExamineCommand implements Callable<Integer> {
 
@@ -54,63 +61,56 @@ final class ExamineCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "FILE",
       arity = "1..*",
-      description = "transaction files; folders are searched for files that begin like one")
+      description = "transaction files, or folders to search for them")
   List<String> files;
 
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "text",
-      description = {
-        "text unless set; html for one file as a page, or with --output-dir for many;",
-        "pdf as a document to file; json, csv or sarif for a program: json of several",
-        "files is an array, csv has a row for each finding of all files"
-      })
+      description =
+          "text; html (a page for one file, or with --output-dir for each); pdf (one file);"
+              + " json (an array for several files); csv (a row for each finding); sarif"
+              + " (default: text)")
   ReportFormat format;
 
   @Mixin DepthAndProfile choices;
 
-  @Option(
-      names = "--show-personal",
-      description = "show values that tell of a person; they are masked otherwise")
+  @Option(names = "--show-personal", description = "show personal data unmasked")
   boolean showPersonal;
 
   @Option(
       names = "--all-findings",
-      description = {
-        "json, csv, sarif: list each place of a repeated fault by itself, and also the findings",
-        "that are only consequences of another one; html, pdf: open the notes and the fields of",
-        "every record"
-      })
+      description =
+          "json, csv, sarif: list every place of a repeated fault, and findings that only"
+              + " follow from others; html, pdf: show notes and the fields of every record")
   boolean allFindings;
 
   @Option(
       names = "--second-decoder",
-      description = "decode WSQ images by a second decoder too and report the difference")
+      description = "also decode WSQ images with a second decoder, and report differences")
   boolean secondDecoder;
 
   @Option(
       names = "--with-images",
-      description = "html, pdf: show the images themselves, which are personal data")
+      description = "html, pdf: include the images, which are personal data")
   boolean withImages;
 
   @Option(
       names = "--output-dir",
       paramLabel = "DIR",
-      description = {
-        "html: write a page for each file into this folder, and a summary of all as index.html;",
-        "the folder is made if need be"
-      })
+      description =
+          "html: write a page for each file to this folder, and a summary as index.html;"
+              + " the folder is created if needed")
   Path outputFolder;
 
   @Option(
       names = "--operator-field",
       paramLabel = "FIELD",
       converter = FieldNumberConverter.class,
-      description = {
-        "summary: the field that tells who captured, such as an agency's own 2.2102;",
-        "no published field does"
-      })
+      description =
+          "summary: the agency's own field that names the operator, such as 2.2102;"
+              + " no published field does")
   List<FieldNumber> operatorFields = List.of();
 
   @Mixin PdfOutput pdf;
@@ -136,9 +136,9 @@ final class ExamineCommand implements Callable<Integer> {
     List<Path> paths = inputs.files();
     if (format == ReportFormat.html && outputFolder == null && paths.size() > 1) {
       throw CommandFailure.usage(
-          "html is a page for one file; these are "
+          "--format html writes a page for one file, but "
               + paths.size()
-              + ": --output-dir DIR makes a page for each");
+              + " are named; --output-dir DIR writes a page for each");
     }
     pdf.check(format == ReportFormat.pdf, paths, output, console);
     if (format == ReportFormat.pdf) {
@@ -155,7 +155,11 @@ final class ExamineCommand implements Callable<Integer> {
       reports.end();
     }
     if (!inputs.others().isEmpty() && format == ReportFormat.sarif) {
-      console.complain(inputs.others().size() + " of " + inputs.count() + " files: not examined");
+      console.complain(
+          inputs.others().size()
+              + " of "
+              + Counted.of(inputs.count(), "file")
+              + (inputs.others().size() == 1 ? " was not examined" : " were not examined"));
     }
     return worst;
   }
@@ -174,16 +178,16 @@ final class ExamineCommand implements Callable<Integer> {
 
   private void refuseWhatContradicts() {
     if (outputFolder != null && format != ReportFormat.html) {
-      throw CommandFailure.usage("--output-dir is for pages: --format html");
+      throw CommandFailure.usage("--output-dir requires --format html");
     }
     if (outputFolder != null && output.output != null) {
-      throw CommandFailure.usage("--output and --output-dir exclude each other");
+      throw CommandFailure.usage("--output cannot be combined with --output-dir");
     }
     if (allFindings && format == ReportFormat.text) {
-      throw CommandFailure.usage("--all-findings is for --format json, csv, sarif, html or pdf");
+      throw CommandFailure.usage("--all-findings requires --format json, csv, sarif, html, or pdf");
     }
     if (outputFolder == null && !operatorFields.isEmpty()) {
-      throw CommandFailure.usage("--operator-field is for the summary that --output-dir makes");
+      throw CommandFailure.usage("--operator-field requires --output-dir");
     }
   }
 

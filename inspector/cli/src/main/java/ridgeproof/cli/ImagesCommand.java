@@ -36,9 +36,15 @@ import ridgeproof.transaction.reader.TransactionReader;
 @Command(
     name = "images",
     description = {
-      "Writes the decoded images of a transaction as PNG files.",
+      "Writes the images of a transaction file as PNG files.",
       "",
-      "Fingerprint images are personal data: keep them where the transaction itself may be kept."
+      "Fingerprint images are personal data: store them as securely as the transaction itself."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  ridgeproof images --output images card.an2",
+      "  ridgeproof images --output images --finger 2 --overlay card.an2"
     })
 final class ImagesCommand implements Callable<Integer> {
 
@@ -49,33 +55,31 @@ final class ImagesCommand implements Callable<Integer> {
       names = "--output",
       paramLabel = "DIR",
       required = true,
-      description = "the folder to write to; it is made if need be")
+      description = "the folder to write to; it is created if needed")
   Path folder;
 
   @Option(
       names = "--finger",
       paramLabel = "POSITION",
       description =
-          "only images of this friction ridge position, for instance 2; with --crop also segments")
+          "only images of this friction ridge position, such as 2; with --crop, also segments")
   Integer finger;
 
   @Option(
       names = "--crop",
-      description = {
-        "also write each finger that a record marks in its image (14.021 and 14.025), cut out;",
-        "of a polygon its bounding box"
-      })
+      description =
+          "also write each segment that a record marks in its image (14.021 and 14.025), cut out;"
+              + " the bounding box of a polygon")
   boolean crop;
 
   @Option(
       names = "--overlay",
-      description = {
-        "also write each image of fingers with what was seen drawn over it: clear ridges tinted,",
-        "boxes around prints, cores (ring), deltas (triangle), minutiae (dot: end, square: fork)"
-      })
+      description =
+          "also write each fingerprint with what was found drawn on it: clear ridges tinted,"
+              + " boxes around prints, cores (ring), deltas (triangle), minutiae (dot: end, square: fork)")
   boolean overlay;
 
-  @Option(names = "--overwrite", description = "replace files that exist")
+  @Option(names = "--overwrite", description = "replace existing files")
   boolean overwrite;
 
   @Mixin LimitOptions limits;
@@ -98,7 +102,7 @@ final class ImagesCommand implements Callable<Integer> {
             .toList();
     if (images.isEmpty()) {
       throw CommandFailure.inputOutput(
-          path + (finger == null ? ": no image record" : ": no image of position " + finger));
+          path + (finger == null ? ": no image record" : ": no image at position " + finger));
     }
     makeFolder();
     Map<Integer, RidgeFacts> ridges = overlay ? ridges(file, tables) : Map.of();
@@ -123,7 +127,7 @@ final class ImagesCommand implements Callable<Integer> {
           write(cut, image);
         } else {
           failed++;
-          console.complain(cut.name() + ": lies outside its image");
+          console.complain(cut.name() + ": outside its image");
         }
       }
     }
@@ -174,7 +178,7 @@ final class ImagesCommand implements Callable<Integer> {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
-      throw CommandFailure.inputOutput("cannot make the folder " + IoWords.of(folder, e));
+      throw CommandFailure.inputOutput("cannot create the folder " + IoWords.of(folder, e));
     }
   }
 }

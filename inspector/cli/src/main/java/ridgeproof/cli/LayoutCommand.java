@@ -21,7 +21,13 @@ import ridgeproof.transaction.reader.TransactionReader;
 
 @Command(
     name = "layout",
-    description = "Shows a file as it is: records, fields, offsets and bytes, without judging it.")
+    description = "Lists the records, fields, offsets, and bytes of a file without checking them.",
+    footer = {
+      "",
+      "Examples:",
+      "  ridgeproof layout card.an2",
+      "  ridgeproof layout --show-personal card.an2"
+    })
 final class LayoutCommand implements Callable<Integer> {
 
   private static final int WIDTH = 100;
@@ -29,9 +35,7 @@ final class LayoutCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "a transaction file")
   Path path;
 
-  @Option(
-      names = "--show-personal",
-      description = "show values that tell of a person; they are masked otherwise")
+  @Option(names = "--show-personal", description = "show personal data unmasked")
   boolean showPersonal;
 
   @Mixin OutputOptions output;

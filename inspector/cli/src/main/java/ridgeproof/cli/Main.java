@@ -1,6 +1,7 @@
 package ridgeproof.cli;
 
 import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.ExitStatus;
 
 /** Starts the command line. */
 public final class Main {
@@ -12,6 +13,6 @@ public final class Main {
     int status = RidgeproofCommand.commandLine(console).execute(arguments);
     console.out().flush();
     console.error().flush();
-    System.exit(status);
+    System.exit(console.isReaderGone() ? ExitStatus.READER_GONE : status);
   }
 }

@@ -14,18 +14,18 @@ import ridgeproof.cli.io.Version;
 
 @Command(
     name = "ridgeproof",
-    mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    description = {
-      "Says before sending what a bureau will object to in a fingerprint transaction file.",
-      ""
-    },
+    description =
+        "Checks a transaction file and reports what the receiving bureau is likely to reject.",
     synopsisSubcommandLabel = "COMMAND",
     commandListHeading = "%nCommands:%n",
     footer = {
       "",
-      "ridgeproof COMMAND --help explains a command. A first try:",
-      "  ridgeproof examine FILE"
+      "Examples:",
+      "  ridgeproof examine card.an2               what to do before sending this file",
+      "  ridgeproof examine --output-dir reports --format html outbox",
+      "                                            a page for each file of a folder",
+      "  ridgeproof help examine                   explain a command"
     })
 public final class RidgeproofCommand implements Runnable {
 
@@ -33,7 +33,7 @@ public final class RidgeproofCommand implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "a command is missing");
+    throw new ParameterException(spec.commandLine(), "no command given");
   }
 
   /** The whole command line, writing to that console. */
@@ -47,7 +47,19 @@ public final class RidgeproofCommand implements Runnable {
     line.addSubcommand(new RulesCommand(console));
     line.addSubcommand(new CodesCommand(console));
     line.addSubcommand(new DemoCommand(console));
+    line.addSubcommand(new CompletionCommand(console));
     line.getSubcommands().values().forEach(RidgeproofCommand::addHelp);
+    CommandLine help = new CommandLine(new CommandLine.HelpCommand());
+    help.getCommandSpec().usageMessage().description("Explains a command.");
+    line.addSubcommand(help);
+    addHelp(line);
+    line.getCommandSpec()
+        .addOption(
+            CommandLine.Model.OptionSpec.builder("-V", "--version")
+                .versionHelp(true)
+                .description("show the version")
+                .build());
+    arrangeHelp(line);
     line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(console.error(), true, StandardCharsets.UTF_8));
     line.setColorScheme(
@@ -57,7 +69,7 @@ public final class RidgeproofCommand implements Runnable {
     line.setParameterExceptionHandler(
         (failure, arguments) -> {
           String command = failure.getCommandLine().getCommandSpec().qualifiedName();
-          console.complain(firstLine(failure.getMessage()));
+          console.complain(UsageProblem.of(failure));
           console.error().println("try: " + command + " --help");
           console.error().flush();
           return ExitStatus.USAGE;
@@ -65,6 +77,15 @@ public final class RidgeproofCommand implements Runnable {
     line.setExecutionStrategy(RidgeproofCommand::run);
     line.setExecutionExceptionHandler((failure, ended, parsed) -> report(failure, console));
     return line;
+  }
+
+  /** Options stand in groups in each help; arranged only where help is asked for. */
+  private static void arrangeHelp(CommandLine line) {
+    line.setHelpFactory(
+        (spec, colors) -> {
+          OptionGroups.arrange(spec);
+          return new CommandLine.Help(spec, colors);
+        });
   }
 
   private static void addHelp(CommandLine command) {
@@ -91,11 +112,13 @@ public final class RidgeproofCommand implements Runnable {
   private static int report(Exception failure, Console console) {
     int status = ExitStatus.DEFECT;
     if (failure instanceof CommandFailure known) {
-      console.complain(known.getMessage());
+      if (!known.isSilent()) {
+        console.complain(known.getMessage());
+      }
       status = known.status();
     } else {
       // Only types and places: a message could hold a value from the file.
-      console.error().println("ridgeproof: a defect of ours; please report these lines");
+      console.error().println("ridgeproof: internal error; please report these lines:");
       for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
         console.error().println("  " + cause.getClass().getName());
         for (StackTraceElement element : cause.getStackTrace()) {
@@ -105,10 +128,5 @@ public final class RidgeproofCommand implements Runnable {
     }
     console.error().flush();
     return status;
-  }
-
-  private static String firstLine(String message) {
-    int end = message.indexOf('\n');
-    return end < 0 ? message : message.substring(0, end).strip();
   }
 }

@@ -20,7 +20,14 @@ import ridgeproof.spec.rule.RuleRow;
 
 @Command(
     name = "rules",
-    description = "Lists every rule, or explains one with its remedy and source.")
+    description = "Lists all rules, or explains one rule with its remedy and source.",
+    footer = {
+      "",
+      "Examples:",
+      "  ridgeproof rules",
+      "  ridgeproof rules RP-STR-004",
+      "  ridgeproof rules --format csv --output rules.csv"
+    })
 final class RulesCommand implements Callable<Integer> {
 
   enum Format {
@@ -39,17 +46,17 @@ final class RulesCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "text",
-      description = "text for a person, json for a program or csv for a sheet, text unless set")
+      description = "text, json, or csv (default: text)")
   Format format;
 
   @Option(
       names = "--count",
-      description = "count the single requirements that the record layouts state, by record type")
+      description = "count the requirements of the record layouts, by record type")
   boolean count;
 
   @Option(
       names = "--coverage",
-      description = "write a page in Markdown that says how much of the tables is published")
+      description = "write a Markdown page on how much of the tables is published")
   boolean coverage;
 
   @Mixin OutputOptions output;
@@ -70,13 +77,13 @@ final class RulesCommand implements Callable<Integer> {
   private String text(SpecTables tables) {
     if (count) {
       if (id != null || format != Format.text) {
-        throw CommandFailure.usage("--count goes with neither a rule nor another format");
+        throw CommandFailure.usage("--count cannot be combined with a rule or another format");
       }
       return new RequirementCount(tables).text();
     }
     if (coverage) {
       if (id != null || format != Format.text) {
-        throw CommandFailure.usage("--coverage goes with neither a rule nor another format");
+        throw CommandFailure.usage("--coverage cannot be combined with a rule or another format");
       }
       return new CoveragePage(tables).markdown();
     }
@@ -101,7 +108,7 @@ final class RulesCommand implements Callable<Integer> {
     List<RuleRow> rules =
         all.stream().filter(r -> r.area().equals(wanted) || r.id().equals(wanted)).toList();
     if (rules.isEmpty()) {
-      throw CommandFailure.usage("no rule " + id + "; ridgeproof rules lists them");
+      throw CommandFailure.usage("no rule " + id + "; to list all: ridgeproof rules");
     }
     return rules;
   }

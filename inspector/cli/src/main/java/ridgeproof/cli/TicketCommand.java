@@ -32,12 +32,20 @@ import ridgeproof.spec.SpecTables;
 @Command(
     name = "ticket",
     description = {
-      "Writes what a help desk needs to know of a file, without personal data.",
+      "Writes a ticket for a help desk or a vendor, without personal data.",
       "",
-      "The file's name and every value that tells of a person are left out. The same file gives",
-      "the same ticket on the same machine, on the same day or with the same --as-of."
+      "The ticket omits the name of the file and all personal data. On one machine, the same"
+          + " file gives the same ticket on the same day or with the same --as-of."
     },
-    footer = {"", "Exit status: 0 once the ticket is written, whatever it says."})
+    footer = {
+      "",
+      "Examples:",
+      "  ridgeproof ticket card.an2",
+      "  ridgeproof ticket --attach-safe-copy copy.an2 --output ticket.txt card.an2",
+      "",
+      "Exit status: 0 ticket written, whatever its verdict;",
+      "64 invalid usage, 70 internal error, 74 input or output error."
+    })
 final class TicketCommand implements Callable<Integer> {
 
   enum Format {
@@ -53,7 +61,7 @@ final class TicketCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "text",
-      description = "text, markdown or html, text unless set")
+      description = "text, markdown, or html (default: text)")
   Format format;
 
   @Mixin DepthAndProfile choices;
@@ -62,16 +70,16 @@ final class TicketCommand implements Callable<Integer> {
       names = "--generated-at",
       paramLabel = "TIME",
       converter = InstantConverter.class,
-      description = "a time to print, such as 2026-03-02T10:15:00Z; no time unless set")
+      description = "a time to print, such as 2026-03-02T10:15:00Z (default: none)")
   Instant generatedAt;
 
   @Option(
       names = "--attach-safe-copy",
       paramLabel = "COPY",
       description =
-          "writes a copy of the file too that a vendor may have: the same layout byte for byte, but"
-              + " made-up particulars and blank images; the ticket names it, so choose a name that"
-              + " tells of nobody")
+          "also write a copy for the vendor: the same layout byte for byte, but invented"
+              + " biographic data and blank images; the ticket shows its name, so do not name a"
+              + " person")
   Path copyPath;
 
   @Mixin OutputOptions output;
@@ -113,7 +121,7 @@ final class TicketCommand implements Callable<Integer> {
       return;
     }
     if (output.output != null && sameName(output.output, copyPath)) {
-      throw CommandFailure.usage(copyPath + ": the ticket and the copy are two files");
+      throw CommandFailure.usage(copyPath + ": the ticket and the copy need different files");
     }
     OutputFile.refuse(copyPath, output.overwrite, taken());
   }

@@ -66,7 +66,7 @@ class CommandLineTest {
     CommandRun outcome = run("examine", folder.toString());
     assertEquals(0, outcome.status());
     assertTrue(outcome.out().contains("sound.an2"));
-    assertTrue(outcome.out().contains("notes.txt: not a transaction: it looks like text"));
+    assertTrue(outcome.out().contains("notes.txt: not a transaction: looks like text"));
   }
 
   @Test
@@ -77,7 +77,7 @@ class CommandLineTest {
 
   @Test
   void badUsageIsOneLine() {
-    run().isOneLineOf(64, "a command is missing");
+    run().isOneLineOf(64, "no command given");
     run("examine").isOneLineOf(64, "FILE");
     run("examine", "--colour", sound.toString()).isOneLineOf(64, "--colour");
     run("examine", "--depth", "sea", sound.toString()).isOneLineOf(64, "sea");
@@ -168,7 +168,7 @@ class CommandLineTest {
   void anInputIsNeverWrittenTo() throws IOException {
     byte[] before = Files.readAllBytes(sound);
     run("examine", "--overwrite", "--output", sound.toString(), sound.toString())
-        .isOneLineOf(64, "inputs are never written to");
+        .isOneLineOf(64, "input files are never changed");
     assertArrayEquals(before, Files.readAllBytes(sound));
   }
 

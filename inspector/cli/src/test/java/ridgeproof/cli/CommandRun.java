@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import ridgeproof.cli.io.Console;
+import ridgeproof.cli.io.StandardOutput;
 
 /** What a command printed and ended with. */
 record CommandRun(int status, String out, String error) {
@@ -22,10 +23,9 @@ record CommandRun(int status, String out, String error) {
     ByteArrayOutputStream error = new ByteArrayOutputStream();
     Console console =
         new Console(
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(error, true, StandardCharsets.UTF_8),
-            false);
+            StandardOutput.on(out), new PrintStream(error, true, StandardCharsets.UTF_8), false);
     int status = RidgeproofCommand.commandLine(console).execute(arguments);
+    console.out().flush();
     String printed =
         out instanceof ByteArrayOutputStream kept ? kept.toString(StandardCharsets.UTF_8) : "";
     return new CommandRun(status, printed, error.toString(StandardCharsets.UTF_8));

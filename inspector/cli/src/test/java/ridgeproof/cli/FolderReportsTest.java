@@ -161,8 +161,8 @@ class FolderReportsTest {
             "Thumbs.db: a file that Windows keeps for itself",
             "empty.log: empty",
             "gone: a link that leads nowhere",
-            "notes.txt: not a transaction: it looks like text",
-            "photo.bin: not a transaction: it looks like a PNG image");
+            "notes.txt: not a transaction: looks like text",
+            "photo.bin: not a transaction: looks like a PNG image");
     CommandRun text = CommandRun.of("examine", in.toString());
     assertEquals(3, text.status(), text.error());
     assertTrue(text.out().contains("11 files: 5 examined, 6 not examined.\n"), text.out());
@@ -232,7 +232,7 @@ class FolderReportsTest {
     Path page = write("card.html");
     out = in;
     pages("--overwrite", card.toString(), page.toString())
-        .isOneLineOf(64, "inputs are never written to");
+        .isOneLineOf(64, "input files are never changed");
     assertArrayEquals(
         SmallTransaction.numbered("PILOT-" + "card.html".hashCode()), Files.readAllBytes(page));
     assertEquals(2, names(in).size());

@@ -90,7 +90,7 @@ class NoPersonalValueLeavesTest {
     return text.toString();
   }
 
-  private static Map<String, String> outputs(Told told, RenderOptions options) {
+  static Map<String, String> outputs(Told told, RenderOptions options) {
     FileFacts file = facts(told.bytes());
     FindingsReport report = told.report();
     Map<String, String> outputs = new LinkedHashMap<>();
@@ -117,7 +117,7 @@ class NoPersonalValueLeavesTest {
     return outputs;
   }
 
-  private static Map<String, String> comparisons(Told one, Told other, RenderOptions options) {
+  static Map<String, String> comparisons(Told one, Told other, RenderOptions options) {
     TransactionComparison comparison =
         TransactionComparison.of(
             one.report(),
@@ -132,7 +132,7 @@ class NoPersonalValueLeavesTest {
         "compare html", ComparisonHtml.render(first, second, comparison, options));
   }
 
-  private static String summary(RenderOptions options) {
+  static String summary(RenderOptions options) {
     FolderSummary summary = new FolderSummary(ToldStories.TABLES, options, List.of(OPERATOR));
     stories()
         .forEach(told -> summary.add(facts(told.bytes()), told.report(), told.name() + ".html"));

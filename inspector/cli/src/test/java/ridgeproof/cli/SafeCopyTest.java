@@ -148,9 +148,8 @@ class SafeCopyTest {
         Map.of(
             "RP-IMG-", Set.of("the image was replaced by a blank one"),
             "RP-PTL-", Set.of("the value was replaced"),
-            "RP-RDG-", Set.of("the ridges went with the image, which was replaced by a blank one"),
-            "RP-SEQ-",
-                Set.of("the fingers went with the images, which were replaced by blank ones"),
+            "RP-RDG-", Set.of("the image with its ridges was replaced by a blank one"),
+            "RP-SEQ-", Set.of("the images with their fingers were replaced by blank ones"),
             "RP-TXN-", Set.of("the image was replaced by a blank one")),
         words);
   }
@@ -247,10 +246,10 @@ class SafeCopyTest {
     Path copy = Files.write(folder.resolve("copy.an2"), new byte[] {1});
     String attach = "--attach-safe-copy";
     CommandRun.of("ticket", file.toString(), attach, copy.toString())
-        .isOneLineOf(ExitStatus.INPUT_OUTPUT, "exists already");
+        .isOneLineOf(ExitStatus.INPUT_OUTPUT, "already exists");
     assertArrayEquals(new byte[] {1}, Files.readAllBytes(copy));
     CommandRun.of("ticket", file.toString(), attach, file.toString(), "--overwrite")
-        .isOneLineOf(ExitStatus.USAGE, "inputs are never written to");
+        .isOneLineOf(ExitStatus.USAGE, "input files are never changed");
     String same = folder.resolve("new.txt").toString();
     CommandRun.of("ticket", file.toString(), attach, same, "--output", same)
         .isOneLineOf(ExitStatus.USAGE, "two files");

@@ -45,8 +45,8 @@ public final class ControlNumbers {
     log.add(
         "RP-TXN-060",
         Location.of(header, header.field(CONTROL_NUMBER).orElseThrow()),
-        Observed.of("the same number as in " + earlier),
-        "a control number of its own",
+        Observed.of("same number as in " + earlier),
+        "a unique control number",
         List.of());
     return log.findings().get(0);
   }

@@ -66,7 +66,9 @@ public final class Examiner {
     Examinee examinee = examinee(transaction, images, sequence, heldTo, options);
     List<Finding> found = found(examinee);
     Attribution attribution = attribute(examinee, found);
-    List<Finding> findings = Repetitions.gathered(inOrder(attribution.shown()));
+    CaptureRemedies remedies = new CaptureRemedies(images, tables);
+    List<Finding> findings =
+        Repetitions.gathered(inOrder(attribution.shown().stream().map(remedies::suited).toList()));
     return new FindingsReport(
         transaction,
         tables,
@@ -77,7 +79,7 @@ public final class Examiner {
         heldTo.named(),
         options.agency().map(AgencyProfile::relaxed).orElse(List.of()),
         findings,
-        inOrder(attribution.every()),
+        inOrder(attribution.every().stream().map(remedies::suited).toList()),
         RecommendedAction.of(findings, images, tables),
         sequence,
         Verdict.of(transaction, findings));

@@ -6,11 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.facts.RidgeFacts;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.rule.RuleRow.Capture;
 import ridgeproof.spec.rule.Severity;
 
 /**
@@ -21,6 +23,12 @@ import ridgeproof.spec.rule.Severity;
 public record RecommendedAction(String remedy, Severity severity, List<Finding> findings) {
 
   private static final String RIDGES = "RP-RDG-";
+
+  /** About what the record says of the print, which no other capture changes. */
+  private static final String SEGMENT = "RP-RDG-021";
+
+  private static final String REPEATED =
+      "If repeated attempts give the same result, follow your agency's policy.";
   private static final int MOST_REMEDIES = 3;
   private static final double WHOLE = 100;
 
@@ -37,7 +45,7 @@ public record RecommendedAction(String remedy, Severity severity, List<Finding> 
     Map<Integer, List<Finding>> byImage = new LinkedHashMap<>();
     for (Finding finding : findings) {
       if (!finding.severity().equals(Severity.NOTE)) {
-        if (finding.ruleId().startsWith(RIDGES) && finding.location().record().isPresent()) {
+        if (isOfCapture(finding) && finding.location().record().isPresent()) {
           byImage
               .computeIfAbsent(finding.location().record().getAsInt(), key -> new ArrayList<>())
               .add(finding);
@@ -79,6 +87,10 @@ public record RecommendedAction(String remedy, Severity severity, List<Finding> 
         List.copyOf(answered));
   }
 
+  private static boolean isOfCapture(Finding finding) {
+    return finding.ruleId().startsWith(RIDGES) && !finding.ruleId().equals(SEGMENT);
+  }
+
   private static String retake(ExaminedImage image, List<Finding> answered, SpecTables tables) {
     String how =
         answered.stream()
@@ -87,10 +99,20 @@ public record RecommendedAction(String remedy, Severity severity, List<Finding> 
             .distinct()
             .limit(MOST_REMEDIES)
             .collect(Collectors.joining(" "));
-    return String.format(
-        Locale.ROOT,
-        "Retake the %s. %s After honest retakes the agency's policy decides.",
-        tables.positionName(image.position().orElse(0)),
-        how);
+    String print = tables.positionName(image.position().orElse(0));
+    boolean advice =
+        answered.stream().allMatch(finding -> finding.severity().equals(Severity.ADVICE));
+    boolean card = CaptureRemedies.capture(image, tables).equals(Optional.of(Capture.CARD));
+    return String.format(Locale.ROOT, card ? ofCard(advice) : ofStation(advice), print, how);
+  }
+
+  private static String ofStation(boolean advice) {
+    return advice ? "Consider recapturing the %s. %s" : "Recapture the %s. %s " + REPEATED;
+  }
+
+  private static String ofCard(boolean advice) {
+    return advice
+        ? "Check the %s on the card. %s"
+        : "Rescan the card. If the fault remains, reprint the %s. %s " + REPEATED;
   }
 }

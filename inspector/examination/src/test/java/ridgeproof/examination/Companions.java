@@ -59,7 +59,7 @@ final class Companions {
     if (type == 1 && field == 3) {
       rules.addAll(Set.of("RP-STR-014", "RP-STR-017"));
     }
-    // A character set has to be known before text can be read.
+    // A character set must be known before text can be read.
     if (type == 1 && field == 15) {
       rules.add("RP-STR-021");
     }

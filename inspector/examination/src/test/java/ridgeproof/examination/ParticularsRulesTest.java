@@ -111,7 +111,7 @@ class ParticularsRulesTest {
     Finding finding = only(placeholder);
     assertEquals("RP-PTL-003", finding.ruleId());
     assertEquals(Severity.LIKELY, finding.severity());
-    assertEquals("the 13 particulars that FAUF needs", finding.required());
+    assertEquals("the 13 fields required for FAUF", finding.required());
   }
 
   @Test
@@ -150,8 +150,8 @@ class ParticularsRulesTest {
     assertFalse(ids(withEach(21, ten)).contains(REPEATED));
     Finding finding = only(withEach(21, eleven));
     assertEquals(REPEATED, finding.ruleId());
-    assertEquals("11 repetitions", finding.observed().text());
-    assertEquals("at most 10", finding.required());
+    assertEquals("11 entries", finding.observed().text());
+    assertEquals("at most 10 entries", finding.required());
   }
 
   @Test

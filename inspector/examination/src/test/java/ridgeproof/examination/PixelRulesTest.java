@@ -153,7 +153,8 @@ class PixelRulesTest {
     assertEquals("RP-IMG-038", found.get(0).ruleId());
     assertEquals(Severity.NOTE, found.get(0).severity());
     assertEquals(
-        "constant lines: top 24, bottom 0, left 16, right 0", found.get(0).observed().text());
+        "lines of one gray level: top 24, bottom 0, left 16, right 0",
+        found.get(0).observed().text());
   }
 
   @Test

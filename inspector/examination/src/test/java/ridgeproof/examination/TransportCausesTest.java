@@ -75,7 +75,7 @@ class TransportCausesTest {
     all.put("a disk image", new Happened("RP-STR-037", TransportCausesTest::diskImage));
     all.put("a mail's header on top", new Happened("RP-STR-038", bytes -> join(MAIL, bytes)));
     all.put(
-        "a byte order mark",
+        "a byte-order mark",
         new Happened("RP-STR-038", bytes -> join("\u00EF\u00BB\u00BF", bytes)));
     all.put("cut in the middle", new Happened("RP-STR-039", b -> Arrays.copyOf(b, b.length / 2)));
     all.put("cut near the end", new Happened("RP-STR-039", b -> Arrays.copyOf(b, b.length - 40)));

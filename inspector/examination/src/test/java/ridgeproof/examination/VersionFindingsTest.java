@@ -52,6 +52,6 @@ class VersionFindingsTest {
     FindingsReport report = SampleCard.examine(card);
     assertTrue(
         report.everyFinding().stream()
-            .anyMatch(finding -> finding.required().equals("a field of version 0502 (assumed)")));
+            .anyMatch(finding -> finding.required().equals("a field in version 0502 (assumed)")));
   }
 }

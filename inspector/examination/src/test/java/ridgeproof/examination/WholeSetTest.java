@@ -38,7 +38,7 @@ class WholeSetTest {
   void anApplicantOrArrestWithoutAnyImageIsHeld(String type) {
     Finding finding = only(card(type), "RP-TXN-041");
     assertEquals(Severity.BLOCKING, finding.severity());
-    assertEquals("no image of a named finger", finding.observed().text());
+    assertEquals("no image of any finger", finding.observed().text());
   }
 
   @Test
@@ -180,7 +180,7 @@ class WholeSetTest {
     assertEquals(List.of("RP-TXN-051"), ids(completeness(card)));
     assertEquals(Verdict.REVIEW, card.examine().verdict());
     assertEquals(
-        "the file has none of the fields of its type of transaction",
+        "the file has none of the fields required for its type of transaction",
         report(card).completenessGap().orElseThrow());
   }
 
@@ -241,10 +241,10 @@ class WholeSetTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "fauf|FAUF (codes are in capitals, without blanks)",
-        "FAUG|a published type of transaction; one letter off: FAUF",
-        "FUAF|a published type of transaction; one letter off: FAUF",
-        "NFUFF|a published type of transaction; one letter off: NFUF",
+        "fauf|FAUF (codes are in capital letters, without spaces)",
+        "FAUG|a published type of transaction; similar codes: FAUF",
+        "FUAF|a published type of transaction; similar codes: FAUF",
+        "NFUFF|a published type of transaction; similar codes: NFUF",
         "XYZ123|a published type of transaction"
       })
   void aTypeInNoListIsReviewedWithNearMisses(String type, String required) {
@@ -255,7 +255,7 @@ class WholeSetTest {
     assertEquals(required, findings.get(0).required());
     assertEquals(Verdict.REVIEW, card.examine().verdict());
     assertEquals(
-        "the type of transaction is in no published list",
+        "the type of transaction is not in any published list",
         report(card).completenessGap().orElseThrow());
   }
 

@@ -91,6 +91,23 @@ public record Finding(
     return copy(severity, location, explains, causedBy, places);
   }
 
+  /** The same finding with what helps in its case. */
+  public Finding withRemedy(String other) {
+    return new Finding(
+        rule,
+        severity,
+        location,
+        observed,
+        required,
+        explanation,
+        other,
+        source,
+        evidence,
+        explains,
+        causedBy,
+        repeats);
+  }
+
   public String ruleId() {
     return rule.id();
   }

@@ -2,6 +2,7 @@ package ridgeproof.finding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import ridgeproof.spec.SpecTables;
@@ -94,6 +95,13 @@ public final class FindingLog {
     if (text.indexOf('{') < 0) {
       return text;
     }
+    String words = filled(text, location, required);
+    return text.startsWith("{")
+        ? words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1)
+        : words;
+  }
+
+  private String filled(String text, Location location, String required) {
     return text.replace("{field}", location.field().map(FieldNumber::toString).orElse("the field"))
         .replace("{name}", location.field().map(this::name).orElse("the value"))
         .replace("{record}", record(location))

@@ -18,7 +18,7 @@ public final class CodeListing {
     for (SpecTables.CodeTableTitle title : tables.codeTables()) {
       out.append(String.format(Locale.ROOT, "%-28s %s%n", title.table(), title.title()));
     }
-    return out.append("ridgeproof codes TABLE lists its codes\n").toString();
+    return out.append("To list the codes of a table: ridgeproof codes TABLE\n").toString();
   }
 
   /** A line a code, of those whose code or name holds the word. */

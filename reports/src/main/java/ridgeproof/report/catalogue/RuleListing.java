@@ -25,7 +25,9 @@ public final class RuleListing {
       out.append(
           String.format(Locale.ROOT, "%s  %-8s  %s%n", rule.id(), rule.severity(), rule.title()));
     }
-    return out.append(rules.size()).append(" rules; ridgeproof rules ID explains one\n").toString();
+    return out.append(rules.size() == 1 ? "1 rule" : rules.size() + " rules")
+        .append(". To explain one: ridgeproof rules ID\n")
+        .toString();
   }
 
   /** One rule with all that the catalogue says of it. */
@@ -44,21 +46,24 @@ public final class RuleListing {
 
   private static String meaning(RuleRow rule) {
     return switch (rule.severity()) {
-      case BLOCKING -> "a bureau that follows the source rejects or cannot read it";
-      case LIKELY -> "commonly rejected, or will not match";
-      case ADVICE -> "allowed, worth knowing";
-      case NOTE -> "a fact";
+      case BLOCKING -> "a bureau that follows the source rejects the file or cannot read it";
+      case LIKELY -> "commonly rejected, or the print may not match";
+      case ADVICE -> "allowed, but worth checking";
+      case NOTE -> "for information";
     };
   }
 
   /** The catalogue's placeholders as words, since no finding fills them here. */
   public static String spoken(String text) {
-    return text.replace("{name} ({field})", "the field")
-        .replace("field {field}", "the field")
-        .replace("{field}", "the field")
-        .replace("{name}", "the value")
-        .replace("{record}", "the record")
-        .replace("{finger}", "the finger")
-        .replace("{required}", "what is required");
+    String words =
+        text.replace("{name} ({field})", "the field")
+            .replace("field {field}", "the field")
+            .replace("{field}", "the field")
+            .replace("{name}", "the value")
+            .replace("{record}", "the record")
+            .replace("{finger}", "the finger")
+            .replace("{required}", "what is required");
+    String sentences = words.replace(". the ", ". The ");
+    return sentences.startsWith("the ") ? "The" + sentences.substring(3) : sentences;
   }
 }

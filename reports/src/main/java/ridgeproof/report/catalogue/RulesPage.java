@@ -41,7 +41,8 @@ public final class RulesPage {
     out.append("`ridgeproof rules ID` explains a rule with its remedy. BLOCKING: a bureau that ");
     out.append(
         "follows the source rejects the file or cannot read it; LIKELY: commonly rejected, ");
-    out.append("or will not match; ADVICE: allowed, worth knowing; NOTE: a fact.\n\n");
+    out.append(
+        "or the print may not match; ADVICE: allowed, but worth checking; NOTE: for information.\n\n");
     out.append("| rule | severity | what | source | known |\n|---|---|---|---|---|\n");
     for (RuleRow rule : tables.catalogue().rules()) {
       String place = rule.source().place().isEmpty() ? "" : ", " + rule.source().place();
@@ -59,9 +60,9 @@ public final class RulesPage {
   private void appendRequirements(StringBuilder out) {
     RequirementCount count = new RequirementCount(tables);
     out.append("## Requirements of the record layouts\n\n");
-    out.append("A requirement is one thing that a row of a layout asks, with an id such as ");
+    out.append("A requirement is one condition in a row of a layout, with an id such as ");
     out.append(
-        "`14.021.3/max-length`. Each is tested by a transaction that keeps it and one that ");
+        "`14.021.3/max-length`. Each is tested with a transaction that meets it and one that ");
     out.append("breaks it alone.\n\n| record type |");
     for (RequirementKind kind : RequirementKind.values()) {
       out.append(' ').append(kind.label()).append(" |");
@@ -93,8 +94,9 @@ public final class RulesPage {
   }
 
   private void appendShadowed(StringBuilder out) {
-    out.append("## Cells that are no requirement of their own\n\n");
-    out.append("What another check reports first cannot be broken alone and is not counted.\n\n");
+    out.append("## Cells that are not requirements\n\n");
+    out.append(
+        "What another check reports first cannot be broken alone, so it is not counted.\n\n");
     out.append("| kind | why | cells |\n|---|---|---:|\n");
     Map<List<String>, Long> shadows =
         new Requirements(tables)

@@ -24,7 +24,7 @@ import ridgeproof.report.SafeText;
 import ridgeproof.report.Wording;
 import ridgeproof.transaction.record.LogicalRecord;
 
-/** Two transactions compared, for a program. */
+/** Comparison of two transactions, for a program. */
 public final class ComparisonJson {
 
   /** A change that breaks a reader raises it. */

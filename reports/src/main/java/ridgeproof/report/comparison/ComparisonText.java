@@ -23,8 +23,9 @@ import ridgeproof.report.RenderOptions;
 import ridgeproof.report.SafeText;
 import ridgeproof.report.TextLayout;
 import ridgeproof.report.Wording;
+import ridgeproof.report.words.Counted;
 
-/** Two transactions compared, for a terminal. */
+/** Comparison of two transactions, for a terminal. */
 public final class ComparisonText {
 
   private final TransactionComparison comparison;
@@ -54,8 +55,8 @@ public final class ComparisonText {
     remarks();
     onlyOnce();
     comparison.pairs().stream().filter(RecordPair::differs).forEach(this::pair);
-    findings("Mended or gone in the second", comparison.lost(), comparison.first());
-    findings("New in the second", comparison.gained(), comparison.second());
+    findings("Resolved", comparison.lost(), comparison.first());
+    findings("New", comparison.gained(), comparison.second());
     ignored();
     out.append('\n');
     words.cautions().forEach(caution -> paragraph("", caution));
@@ -68,9 +69,9 @@ public final class ComparisonText {
         SafeText.of(file.name())
             + String.format(
                 Locale.ROOT,
-                ", %,d bytes, %d records, %s",
-                file.bytes(),
-                report.transaction().records().size(),
+                ", %s, %s, %s",
+                Counted.of(file.bytes(), "byte"),
+                Counted.of(report.transaction().records().size(), "record"),
                 report.verdict()));
     paragraph(" ".repeat(lead.length()), "SHA-256 " + file.sha256());
   }
@@ -86,7 +87,7 @@ public final class ComparisonText {
     if (comparison.removed().isEmpty() && comparison.added().isEmpty()) {
       return;
     }
-    out.append('\n').append(ink.strong("Records that only one of them has")).append('\n');
+    out.append('\n').append(ink.strong("Records in only one file")).append('\n');
     comparison
         .removed()
         .forEach(r -> paragraph("  removed  ", words.record(r, comparison.first())));
@@ -185,7 +186,7 @@ public final class ComparisonText {
       lines.add(ComparisonWording.lengths(lengths));
     }
     if (!lines.isEmpty()) {
-      out.append('\n').append(ink.strong("Noted, not counted")).append('\n');
+      out.append('\n').append(ink.strong("Ignored differences")).append('\n');
       lines.forEach(line -> paragraph("  ", line));
     }
   }

@@ -147,12 +147,12 @@ final class ComparisonWording {
   /** The gray levels, sizes or reason behind the level of an image; empty for the same image. */
   static String words(ImageDifference image) {
     if (image instanceof ImageDifference.SamePixels) {
-      return "encoded in other bytes";
+      return "the same pixels, encoded differently";
     }
     if (image instanceof ImageDifference.DifferentPixels pixels) {
       return String.format(
           Locale.ROOT,
-          "%,d of %,d pixels differ (%.1f %%), by at most %d gray levels, %.2f in the mean",
+          "%,d of %,d pixels differ (%.1f %%), by at most %d gray levels and %.2f on average",
           pixels.pixels(),
           pixels.ofPixels(),
           100 * pixels.share(),
@@ -176,7 +176,7 @@ final class ComparisonWording {
               : "different bytes; neither can be decoded";
     }
     return image instanceof ImageDifference.NotOpened
-        ? "different bytes; the images were not opened"
+        ? "different bytes; images were not decoded"
         : "";
   }
 
@@ -187,19 +187,24 @@ final class ComparisonWording {
       return level.words();
     }
     if (prints.isEmpty()) {
-      return level.words() + ": the positions do not name the same ones of the ten fingers";
+      return level.words() + ": the positions name different fingers";
     }
     long same = prints.stream().filter(p -> p.answer() == Answer.SAME_FINGER).count();
     return same == 0
         ? level.words()
-        : level.words() + " of every finger: " + same + " of " + prints.size() + " are the same";
+        : level.words()
+            + " for every finger: "
+            + same
+            + " of "
+            + prints.size()
+            + (same == 1 ? " is the same" : " are the same");
   }
 
   static String answer(PrintComparison print) {
     return switch (print.answer()) {
       case SAME_FINGER -> "same finger";
       case DIFFERENT_FINGER -> "different finger";
-      case CANNOT_BE_TOLD -> "cannot be told";
+      case CANNOT_BE_TOLD -> "inconclusive";
     };
   }
 
@@ -243,18 +248,18 @@ final class ComparisonWording {
   /** What it comes to, in one sentence. */
   String lead() {
     if (comparison.sameBytes()) {
-      return "The files are the same byte for byte.";
+      return "The files are identical.";
     }
     return comparison.same()
-        ? "The bytes of the files differ in nothing that counts."
-        : "The second has something otherwise than the first.";
+        ? "The files differ only in ignored fields or in encoding."
+        : "The files differ.";
   }
 
   /** What differs of two records beside their fields and images. */
   List<String> remarks(RecordPair pair) {
     List<String> lines = new ArrayList<>();
     if (pair.moved()) {
-      lines.add("moved: record " + pair.second().ordinal() + " of the second");
+      lines.add("moved to record " + pair.second().ordinal() + " of the second file");
     }
     if (pair.otherUnread()) {
       lines.add("bytes that belong to no field differ");
@@ -281,8 +286,8 @@ final class ComparisonWording {
   String ignored() {
     List<String> names = comparison.ignored().names();
     return names.isEmpty()
-        ? "Every difference counts."
-        : "Differences in these do not count (--ignore): " + String.join(", ", names) + ".";
+        ? "No field is ignored."
+        : "Ignored fields (--ignore): " + String.join(", ", names) + ".";
   }
 
   /** How many records and images agree, and how far. */
@@ -296,9 +301,9 @@ final class ComparisonWording {
             + (comparison.pairs().size() - differing)
             + " the same, "
             + comparison.removed().size()
-            + " only in the first, "
+            + " only in the first file, "
             + comparison.added().size()
-            + " only in the second.");
+            + " only in the second file.");
     Map<ImageLevel, Long> levels = new EnumMap<>(ImageLevel.class);
     comparison.pairs().stream()
         .flatMap(pair -> pair.level().stream())
@@ -316,14 +321,14 @@ final class ComparisonWording {
   /** How the findings went over from the first to the second. */
   private String findings() {
     return comparison.lost().size()
-        + " mended or gone, "
+        + " resolved, "
         + comparison.gained().size()
         + " new, "
         + comparison.kept()
-        + " in both; verdict "
+        + " still present; verdict "
         + comparison.first().verdict()
         + (comparison.first().verdict() == comparison.second().verdict()
-            ? " in both."
+            ? " in both files."
             : " became " + comparison.second().verdict() + ".");
   }
 
@@ -331,10 +336,12 @@ final class ComparisonWording {
   List<String> references() {
     List<String> lines = new ArrayList<>();
     if (comparison.secondRefersToFirst()) {
-      lines.add("The second refers to the first: its 1.010 is the 1.009 of the first.");
+      lines.add(
+          "The second file refers to the first: its field 1.010 repeats field 1.009 of the first.");
     }
     if (comparison.firstRefersToSecond()) {
-      lines.add("The first refers to the second: its 1.010 is the 1.009 of the second.");
+      lines.add(
+          "The first file refers to the second: its field 1.010 repeats field 1.009 of the second.");
     }
     return lines;
   }
@@ -344,13 +351,14 @@ final class ComparisonWording {
     List<String> lines = new ArrayList<>();
     lines.add(
         switch (comparison.depth()) {
-          case STRUCTURE -> "Images were compared by their bytes alone, as asked.";
-          case IMAGES -> "Whether two images show the same finger was not asked for.";
+          case STRUCTURE -> "Images were compared only by their bytes (--depth structure).";
+          case IMAGES -> "Fingers were not compared (--depth images).";
           case RIDGES ->
               String.format(
                   Locale.ROOT,
-                  "Fingers were told by a minutiae matcher, the same from a similarity of %.0f on"
-                      + " (about one false match in ten thousand, as its authors state).",
+                  "Fingers were compared by a minutiae matcher, which reports the same finger from"
+                      + " similarity %.0f (about one false match in ten thousand, as its authors"
+                      + " state).",
                   comparison.first().tables().pixelLimits().value("finger-match"));
         });
     lines.addAll(Wording.CAUTIONS);

@@ -33,6 +33,7 @@ import ridgeproof.report.picture.PrintMeasures;
 import ridgeproof.report.picture.Thumbnail;
 import ridgeproof.report.prints.PrintPictures;
 import ridgeproof.report.prints.PrintScores;
+import ridgeproof.report.words.Counted;
 import ridgeproof.spec.rule.Severity;
 import ridgeproof.spec.table.Source;
 
@@ -115,12 +116,11 @@ public final class PageContents {
       facts.add(
           new Fact(
               "Contents",
-              report.transaction().records().size()
-                  + " records, "
-                  + report.images().size()
-                  + " images",
+              Counted.of(report.transaction().records().size(), "record")
+                  + ", "
+                  + Counted.of(report.images().size(), "image"),
               false));
-      facts.add(new Fact("Held to", SafeText.of(Wording.heldTo(report)), false));
+      facts.add(new Fact("Checked as", SafeText.of(Wording.heldTo(report)), false));
       Wording.completenessGap(report)
           .ifPresent(gap -> facts.add(new Fact("Completeness", SafeText.of(gap), false)));
     }
@@ -128,9 +128,9 @@ public final class PageContents {
         new Fact(
             "Depth",
             switch (report.depth()) {
-              case STRUCTURE -> "structure; the images were not opened";
-              case IMAGES -> "structure and images; nobody looked at the ridges";
-              case RIDGES -> "structure, images and ridges";
+              case STRUCTURE -> "structure; images were not checked";
+              case IMAGES -> "structure and images; ridges were not checked";
+              case RIDGES -> "structure, images, and ridges";
             },
             false));
     facts.add(new Fact("Dates checked as of", report.asOf().toString(), false));

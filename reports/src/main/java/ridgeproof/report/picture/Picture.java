@@ -90,9 +90,9 @@ public record Picture(
 
   private static String scale(boolean known, double factor) {
     if (!known) {
-      return "Resolution not stated: true proportion, no scale.";
+      return "Resolution not stated: in proportion, but not to scale.";
     }
-    return factor < 1 ? String.format(Locale.ROOT, "Drawn at %.2g of its true size.", factor) : "";
+    return factor < 1 ? String.format(Locale.ROOT, "Shown at %.2g of the true size.", factor) : "";
   }
 
   /** The scores of its prints, from left to right. */

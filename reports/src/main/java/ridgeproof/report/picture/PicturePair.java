@@ -73,11 +73,11 @@ public record PicturePair(
 
   private static String scale(boolean known, double factor) {
     if (!known) {
-      return "A resolution is not stated: one scale by the pixels.";
+      return "A resolution is not stated: both images at the same scale in pixels.";
     }
     return factor < 1
-        ? String.format(Locale.ROOT, "One scale, at most %.2g of the true size.", factor)
-        : "One scale, the true size where the page is wide enough.";
+        ? String.format(Locale.ROOT, "Same scale for both, at most %.2g of the true size.", factor)
+        : "Same scale for both, at true size where the page is wide enough.";
   }
 
   public String millimetres(double value) {

@@ -84,7 +84,7 @@ final class OriginCounts {
       origins.add(new Origin("others", false, others));
     }
     if (silent.files() > 0) {
-      origins.add(new Origin("not told by the file", false, silent));
+      origins.add(new Origin("not stated in the file", false, silent));
     }
     return List.copyOf(origins);
   }

@@ -70,7 +70,7 @@ record SummaryContents(
         + " of "
         + files(all.files())
         + (all.files(Verdict.READY) == 1 ? " is" : " are")
-        + " READY as examined here. The bureau decides what it accepts.";
+        + " READY. The bureau decides what it accepts.";
   }
 
   private VerdictRow verdict(Verdict verdict) {
@@ -104,8 +104,10 @@ record SummaryContents(
     return new OriginTable(
         "by-" + kind,
         "By " + kind,
-        "Told by "
-            + (counts.fields().size() == 1 ? "field " : "the first that is filled of the fields ")
+        "Taken from "
+            + (counts.fields().size() == 1
+                ? "field "
+                : "the first of these fields that has a value: ")
             + fields,
         kind.substring(0, 1).toUpperCase(Locale.ROOT) + kind.substring(1),
         counts.origins(showPersonal).stream().map(this::origin).toList());

@@ -19,6 +19,7 @@ import ridgeproof.report.SafeText;
 import ridgeproof.report.TextLayout;
 import ridgeproof.report.Wording;
 import ridgeproof.report.prints.PrintScores;
+import ridgeproof.report.words.Counted;
 import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.spec.table.Source;
 import ridgeproof.transaction.record.LogicalRecord;
@@ -84,10 +85,9 @@ public final class TextReport {
           .transaction()
           .typeOfTransaction()
           .ifPresent(type -> line.append(", type of transaction ").append(SafeText.of(type)));
-      line.append(", ").append(records).append(records == 1 ? " record" : " records");
-      line.append(", ").append(report.images().size());
-      line.append(report.images().size() == 1 ? " image" : " images");
-      line.append(". Held to: ").append(SafeText.of(Wording.heldTo(report)));
+      line.append(", ").append(Counted.of(records, "record"));
+      line.append(", ").append(Counted.of(report.images().size(), "image"));
+      line.append(". Checked as: ").append(SafeText.of(Wording.heldTo(report)));
       Wording.completenessGap(report).ifPresent(gap -> line.append(". ").append(gap));
     }
     return line + ".";
@@ -98,7 +98,9 @@ public final class TextReport {
     if (report.relaxed().isEmpty()) {
       return;
     }
-    out.append('\n').append(ink.strong("Laxer here than published, by the profile")).append('\n');
+    out.append('\n')
+        .append(ink.strong("Relaxed by the profile, compared with the published rules"))
+        .append('\n');
     for (RelaxedRule rule : report.relaxed()) {
       paragraph("  ", SafeText.of(wording.relaxed(rule)));
     }
@@ -122,7 +124,7 @@ public final class TextReport {
         .sequence()
         .ifPresent(
             sequence -> {
-              out.append('\n').append(ink.strong("Fingers in their boxes")).append('\n');
+              out.append('\n').append(ink.strong("Finger position check")).append('\n');
               paragraph("  ", ridges.sequence(sequence));
             });
   }

@@ -23,6 +23,7 @@ import ridgeproof.report.ToolFacts;
 import ridgeproof.report.Wording;
 import ridgeproof.report.ticket.Ticket.Line;
 import ridgeproof.report.ticket.Ticket.Section;
+import ridgeproof.report.words.Counted;
 import ridgeproof.spec.table.Source;
 import ridgeproof.transaction.record.LogicalRecord;
 
@@ -62,7 +63,7 @@ final class TicketContents {
     sections.add(new Section("What was examined", examined()));
     sections.add(new Section("Findings by rule", findings()));
     copy.ifPresent(attached -> sections.add(attached.section()));
-    sections.add(new Section("Made with", environment()));
+    sections.add(new Section("Environment", environment()));
     sections.add(new Section("Please note", notes()));
     return List.copyOf(sections);
   }
@@ -77,28 +78,29 @@ final class TicketContents {
       fact(
           lines,
           "Type of transaction",
-          report.transaction().typeOfTransaction().orElse("not said"));
-      fact(lines, "Control number", header.get().text(CONTROL_NUMBER).orElse("not said"));
+          report.transaction().typeOfTransaction().orElse("not stated"));
+      fact(lines, "Control number", header.get().text(CONTROL_NUMBER).orElse("not stated"));
       fact(lines, "Records", records());
-      fact(lines, "Held to", Wording.heldTo(report));
+      fact(lines, "Checked as", Wording.heldTo(report));
       Wording.completenessGap(report).ifPresent(gap -> fact(lines, "Completeness", gap));
-      report.relaxed().forEach(rule -> fact(lines, "Laxer than published", wording.relaxed(rule)));
+      report
+          .relaxed()
+          .forEach(rule -> fact(lines, "Relaxed by the profile", wording.relaxed(rule)));
     }
     fact(
         lines,
         "Depth",
         switch (report.depth()) {
-          case STRUCTURE -> "structure; the images were not opened";
-          case IMAGES -> "structure and images; nobody looked at the ridges";
-          case RIDGES -> "structure, images and ridges";
+          case STRUCTURE -> "structure; images were not checked";
+          case IMAGES -> "structure and images; ridges were not checked";
+          case RIDGES -> "structure, images, and ridges";
         });
     fact(lines, "Dates checked as of", report.asOf().toString());
     report
         .sequence()
         .ifPresent(
             sequence ->
-                fact(
-                    lines, "Fingers in their boxes", new RidgeWording(wording).sequence(sequence)));
+                fact(lines, "Finger position check", new RidgeWording(wording).sequence(sequence)));
     return lines;
   }
 
@@ -132,7 +134,7 @@ final class TicketContents {
               action.severity() + ", " + Wording.ids(action.findings())));
     }
     if (lines.isEmpty()) {
-      lines.add(new Line.Prose("Nothing: no finding asks for anything."));
+      lines.add(new Line.Prose("Nothing: no finding calls for action."));
     }
     return lines;
   }
@@ -159,7 +161,8 @@ final class TicketContents {
         .flatMap(finding -> Wording.explains(finding).stream())
         .forEach(text -> lines.add(new Line.Prose(text)));
     if (group.size() > MOST_PLACES) {
-      lines.add(new Line.Prose("and " + (group.size() - MOST_PLACES) + " more places."));
+      lines.add(
+          new Line.Prose("and " + Counted.of(group.size() - MOST_PLACES, "more place") + "."));
     }
     Source source = first.source();
     lines.add(
@@ -194,8 +197,8 @@ final class TicketContents {
     fact(lines, "Ridgeproof", tool.version());
     fact(lines, "Java", tool.java());
     fact(lines, "System", tool.system());
-    fact(lines, "Rules known", String.valueOf(report.tables().catalogue().rules().size()));
-    generatedAt.ifPresent(time -> fact(lines, "Made at", time.toString()));
+    fact(lines, "Number of rules", String.valueOf(report.tables().catalogue().rules().size()));
+    generatedAt.ifPresent(time -> fact(lines, "Created at", time.toString()));
     return lines;
   }
 
@@ -203,10 +206,10 @@ final class TicketContents {
     List<Line> lines = new ArrayList<>();
     lines.add(
         new Line.Prose(
-            "Values that tell of a person and the name of the file are left out of this ticket; the"
-                + " file is known by its SHA-256. Do not attach the file itself unless the help"
-                + " desk may keep fingerprints."
-                + (copy.isPresent() ? " The safe copy may go with the ticket." : "")));
+            "This ticket omits personal data and the name of the file, which is identified by its"
+                + " SHA-256. Do not attach the file itself unless the help desk may keep"
+                + " fingerprints."
+                + (copy.isPresent() ? " You may send the safe copy with this ticket." : "")));
     Wording.CAUTIONS.forEach(caution -> lines.add(new Line.Prose(caution)));
     return lines;
   }

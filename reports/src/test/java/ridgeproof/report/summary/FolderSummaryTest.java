@@ -128,7 +128,7 @@ class FolderSummaryTest {
     assertTrue(row(page, "agency A").contains(" of 3"), row(page, "agency A"));
     assertTrue(row(page, "station A").contains(" of 2"), row(page, "station A"));
     assertTrue(row(page, "operator 2").contains(" of 2"), row(page, "operator 2"));
-    assertTrue(row(page, "not told by the file").contains(" of 1"), page);
+    assertTrue(row(page, "not stated in the file").contains(" of 1"), page);
     for (String value : List.of("THP0000", "TIDE ROLL", "SPECIMEN")) {
       assertFalse(page.contains(value), value);
       assertTrue(shown.page().contains(value), value);

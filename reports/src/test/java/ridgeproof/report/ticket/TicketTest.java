@@ -43,9 +43,9 @@ class TicketTest {
   @Test
   void aTicketTellsATimeOnlyWhenItIsGivenOne() {
     byte[] bytes = PilotCard.ascii().bytes();
-    assertFalse(ticket(bytes, Optional.empty()).asText().contains("Made at"));
+    assertFalse(ticket(bytes, Optional.empty()).asText().contains("Created at"));
     String timed = ticket(bytes, Optional.of(Instant.parse("2026-03-02T10:15:00Z"))).asText();
-    assertTrue(timed.contains("Made at               2026-03-02T10:15:00Z"), timed);
+    assertTrue(timed.contains("Created at            2026-03-02T10:15:00Z"), timed);
   }
 
   @Test
@@ -59,7 +59,7 @@ class TicketTest {
             "  Records               15: 1 Type-1, 1 Type-2, 13 Type-14",
             "  Verdict               HOLD",
             "  Ridgeproof            0.1",
-            "  Rules known           " + Reports.TABLES.catalogue().rules().size(),
+            "  Number of rules       " + Reports.TABLES.catalogue().rules().size(),
             "BLOCKING RP-TXN-004")) {
       assertTrue(text.contains(line), line + " is not in\n" + text);
     }
@@ -96,8 +96,8 @@ class TicketTest {
 
   @Test
   void aNameThatFillsItsColumnStandsAlone() {
-    Ticket.Line fact = new Ticket.Line.Fact("Fingers in their boxes", "one is in another's");
+    Ticket.Line fact = new Ticket.Line.Fact("Finger position checks", "one is in another's");
     String text = TicketText.render(List.of(new Ticket.Section("Examined", List.of(fact))));
-    assertTrue(text.endsWith("\n  Fingers in their boxes\n    one is in another's\n"), text);
+    assertTrue(text.endsWith("\n  Finger position checks\n    one is in another's\n"), text);
   }
 }

@@ -76,7 +76,7 @@ public final class AgencyProfileReader {
 
   private static Problem problem(JsonProcessingException failure) {
     String message =
-        "not readable as TOML: "
+        "not valid TOML: "
             + failure.getOriginalMessage().lines().findFirst().orElse("no reason given");
     return failure.getLocation() == null
         ? new Problem(1, 1, message)
@@ -96,7 +96,7 @@ public final class AgencyProfileReader {
     for (TomlTable table : root.tables("fields")) {
       Optional<AgencyField> field = field(table);
       if (field.isPresent() && fields.put(field.get().number(), field.get()) != null) {
-        table.atValue("field", field.get().number() + " is there twice");
+        table.atValue("field", field.get().number() + " is a duplicate");
       }
     }
     Map<String, Severity> severities = new LinkedHashMap<>();
@@ -127,7 +127,7 @@ public final class AgencyProfileReader {
           "base",
           "no profile "
               + name.get()
-              + "; there are: "
+              + "; available: "
               + String.join(", ", profiles.stream().map(SubmissionProfile::name).toList()));
     }
     return base.map(SubmissionProfile::prints).orElse(List.of());
@@ -140,7 +140,7 @@ public final class AgencyProfileReader {
     }
     Optional<String> kind = table.requiredText("kind");
     if (kind.isPresent() && !KINDS.contains(kind.get())) {
-      table.atValue("kind", "kind has to be rolled, plain or slap");
+      table.atValue("kind", "kind must be rolled, plain or slap");
     }
     List<Integer> or = table.integers("or", 1, LAST_POSITION);
     table.rejectOthers();
@@ -161,7 +161,7 @@ public final class AgencyProfileReader {
     boolean personal = table.flag("personal");
     String place = table.text("source").orElse("");
     if (!table.keys().contains("condition") && !table.keys().contains("values")) {
-      table.atKey("field", "neither condition nor values: this entry would ask for nothing");
+      table.atKey("field", "neither condition nor values: this entry would require nothing");
     }
     table.rejectOthers();
     return number.map(
@@ -189,7 +189,7 @@ public final class AgencyProfileReader {
       Optional<RuleRow> rule = tables.catalogue().find(id);
       Optional<Severity> severity = table.parsed(id, AgencyProfileReader::severity);
       if (rule.isEmpty()) {
-        table.atKey(id, "no rule " + id + "; ridgeproof rules lists them");
+        table.atKey(id, "no rule " + id + "; to list all: ridgeproof rules");
       } else if (severity.isPresent()) {
         severities.put(id, severity.get());
         relaxed(id, rule.get().severity(), severity.get());
@@ -257,7 +257,7 @@ public final class AgencyProfileReader {
     for (String format : table.keys()) {
       OptionalDouble ratio = table.number(format, 1, MOST_RATIO);
       if (!FORMATS.contains(format)) {
-        table.atKey(format, "no format " + format + "; there are: " + String.join(", ", sorted()));
+        table.atKey(format, "no format " + format + "; available: " + String.join(", ", sorted()));
       } else if (ratio.isPresent()) {
         compression.put(format, ratio.getAsDouble());
         tables.compressionCeilings().stream()

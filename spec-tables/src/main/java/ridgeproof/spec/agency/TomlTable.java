@@ -37,7 +37,7 @@ final class TomlTable {
   Optional<String> text(String key) {
     Optional<JsonNode> value = value(key);
     if (value.isPresent() && (!value.get().isTextual() || value.get().textValue().isBlank())) {
-      atValue(key, key + " has to be a text in quotes");
+      atValue(key, key + " must be a text in quotes");
       return Optional.empty();
     }
     return value.map(JsonNode::textValue);
@@ -71,7 +71,7 @@ final class TomlTable {
       return OptionalInt.empty();
     }
     if (!isWhole(value.get(), least, most)) {
-      atValue(key, key + " has to be a whole number from " + least + " to " + most);
+      atValue(key, key + " must be a whole number from " + least + " to " + most);
       return OptionalInt.empty();
     }
     return OptionalInt.of(value.get().intValue());
@@ -86,7 +86,7 @@ final class TomlTable {
     if (!value.get().isNumber() || !(number >= least && number <= most)) {
       atValue(
           key,
-          String.format(Locale.ROOT, "%s has to be a number from %.0f to %.0f", key, least, most));
+          String.format(Locale.ROOT, "%s must be a number from %.0f to %.0f", key, least, most));
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(number);
@@ -95,7 +95,7 @@ final class TomlTable {
   boolean flag(String key) {
     Optional<JsonNode> value = value(key);
     if (value.isPresent() && !value.get().isBoolean()) {
-      atValue(key, key + " has to be true or false");
+      atValue(key, key + " must be true or false");
     }
     return value.map(JsonNode::booleanValue).orElse(false);
   }
@@ -110,7 +110,7 @@ final class TomlTable {
         numbers.add(element.intValue());
       }
       if (!sound) {
-        atValue(key, key + " has to be a list of whole numbers from " + least + " to " + most);
+        atValue(key, key + " must be a list of whole numbers from " + least + " to " + most);
         return List.of();
       }
     }
@@ -120,7 +120,7 @@ final class TomlTable {
   Optional<TomlTable> table(String key) {
     Optional<JsonNode> value = value(key);
     if (value.isPresent() && !value.get().isObject()) {
-      atValue(key, key + " has to be a table, [" + key + "]");
+      atValue(key, key + " must be a table, [" + key + "]");
       return Optional.empty();
     }
     return value.map(found -> new TomlTable(found, below(key), places, problems));
@@ -138,7 +138,7 @@ final class TomlTable {
         tables.add(new TomlTable(element, List.copyOf(inner), places, problems));
       }
       if (!sound) {
-        atValue(key, key + " has to be written as tables, each led by [[" + key + "]]");
+        atValue(key, key + " must be written as tables, each beginning with [[" + key + "]]");
         return List.of();
       }
     }
@@ -154,7 +154,7 @@ final class TomlTable {
             new Problem(
                 place.line(),
                 place.column(),
-                "unknown key " + key + "; here may stand " + String.join(", ", asked)));
+                "unknown key " + key + "; allowed here: " + String.join(", ", asked)));
       }
     }
   }

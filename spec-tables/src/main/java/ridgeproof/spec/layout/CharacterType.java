@@ -8,12 +8,12 @@ public enum CharacterType {
   N("digits", c -> isDigit(c)),
   AN("letters and digits", c -> isLetter(c) || isDigit(c)),
   NS(
-      "digits, sign and decimal point",
+      "digits, sign, and decimal point",
       c -> isDigit(c) || c == '+' || c == '-' || c == '.' || c == ','),
   AS("printable characters without digits", c -> isPrintableAscii(c) && !isDigit(c)),
   ANS("printable ASCII characters", CharacterType::isPrintableAscii),
   U(
-      "characters of the declared set",
+      "characters of the declared character set",
       c -> c >= 0x20 && c != 0x7F || c == '\t' || c == '\n' || c == '\r'),
   H("hexadecimal digits", c -> isDigit(c) || c >= 'A' && c <= 'F' || c >= 'a' && c <= 'f'),
   B64(

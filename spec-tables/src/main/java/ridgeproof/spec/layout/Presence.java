@@ -88,6 +88,6 @@ public record Presence(List<Clause> clauses, String written) {
       }
     }
     throw new IllegalArgumentException(
-        "begins with \"" + word + "\", not mandatory, optional, deprecated or forbidden");
+        "begins with \"" + word + "\", not mandatory, optional, deprecated, or forbidden");
   }
 }

@@ -99,7 +99,7 @@ public sealed interface ValueRule {
 
     @Override
     public String inWords() {
-      return "a date of the calendar, YYYYMMDD";
+      return "a valid calendar date (YYYYMMDD)";
     }
   }
 
@@ -116,7 +116,7 @@ public sealed interface ValueRule {
 
     @Override
     public String inWords() {
-      return "a time in GMT, YYYYMMDDHHMMSSZ";
+      return "a valid time in GMT (YYYYMMDDHHMMSSZ)";
     }
   }
 
@@ -180,7 +180,9 @@ public sealed interface ValueRule {
               + " and "
               + (words.size() - MOST_NAMED)
               + " more"
-          : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
+          : String.join(", ", words.subList(0, last))
+              + (last > 1 ? ", or " : " or ")
+              + words.get(last);
     }
   }
 

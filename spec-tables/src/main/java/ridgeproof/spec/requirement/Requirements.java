@@ -151,21 +151,21 @@ public final class Requirements {
 
       private Optional<String> presenceShadow(RequirementKind kind) {
         if (binary && row.bytes().isPresent()) {
-          return Optional.of("stands at a fixed place of the record");
+          return Optional.of("is at a fixed place in the record");
         }
         if (binary && kind == RequirementKind.NOT_EMPTY) {
-          return Optional.of("binary data of no bytes are no field");
+          return Optional.of("binary data without bytes is not a field");
         }
         boolean alone = items.size() == 1 && field.maxOccurs().orElse(2) == 1;
         return kind == RequirementKind.MANDATORY && row.item().isPresent() && alone
-            ? Optional.of("the only item: without it the field as a whole says nothing")
+            ? Optional.of("the only item: without it the whole field is empty")
             : Optional.empty();
       }
 
       private void listField() {
         listEditions();
         Optional<String> fixed =
-            binary ? Optional.of("stands at a fixed place of the record") : Optional.empty();
+            binary ? Optional.of("is at a fixed place in the record") : Optional.empty();
         if (row.minOccurs() > 1) {
           add(RequirementKind.MIN_OCCURS, fixed);
         }
@@ -200,7 +200,7 @@ public final class Requirements {
               RequirementKind.MIN_LENGTH,
               departing.tooShort(row).isPresent()
                   ? Optional.empty()
-                  : Optional.of("a value of no characters is no value"));
+                  : Optional.of("a value without characters is not a value"));
         }
         if (row.maxLength().isPresent()) {
           add(RequirementKind.MAX_LENGTH, Optional.empty());

@@ -2,7 +2,9 @@ package ridgeproof.spec.rule;
 
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -13,10 +15,14 @@ public final class RuleCatalogue {
 
   private static final Pattern ID = Pattern.compile("RP-(STR|FLD|COD|TXN|IMG|RDG|SEQ|PTL)-\\d{3}");
 
-  private final Map<String, RuleRow> rows;
+  private record Captured(String id, RuleRow.Capture capture) {}
 
-  private RuleCatalogue(Map<String, RuleRow> rows) {
+  private final Map<String, RuleRow> rows;
+  private final Map<Captured, String> remedies;
+
+  private RuleCatalogue(Map<String, RuleRow> rows, Map<Captured, String> remedies) {
     this.rows = Collections.unmodifiableMap(rows);
+    this.remedies = Map.copyOf(remedies);
   }
 
   public static RuleCatalogue load() {
@@ -35,10 +41,31 @@ public final class RuleCatalogue {
               row.required("remedy"),
               row.source());
       if (rows.put(id, rule) != null) {
-        throw row.error("id", id + " is there twice");
+        throw row.error("id", id + " is a duplicate");
       }
     }
-    return new RuleCatalogue(rows);
+    return new RuleCatalogue(rows, remedies(rows));
+  }
+
+  private static Map<Captured, String> remedies(Map<String, RuleRow> rows) {
+    Map<Captured, String> remedies = new HashMap<>();
+    for (Table.Row row : Table.resource("rules/capture-remedies.csv").rows()) {
+      String id = row.required("rule");
+      if (!rows.containsKey(id)) {
+        throw row.error("rule", "no rule " + id);
+      }
+      RuleRow.Capture capture =
+          row.parse("capture", word -> RuleRow.Capture.valueOf(word.toUpperCase(Locale.ROOT)));
+      if (remedies.put(new Captured(id, capture), row.required("remedy")) != null) {
+        throw row.error("capture", id + " has two remedies for " + capture);
+      }
+    }
+    return remedies;
+  }
+
+  /** What helps with a print captured so; empty where the remedy of the rule itself suits it. */
+  public Optional<String> remedy(String id, RuleRow.Capture capture) {
+    return Optional.ofNullable(remedies.get(new Captured(id, capture)));
   }
 
   /**

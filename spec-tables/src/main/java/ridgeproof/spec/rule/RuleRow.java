@@ -13,6 +13,18 @@ import ridgeproof.spec.table.Source;
 public record RuleRow(
     String id, Severity severity, String title, String explanation, String remedy, Source source) {
 
+  /** How a print was captured, which decides what helps. */
+  public enum Capture {
+    /** Rolled on a platen. */
+    ROLLED,
+    /** One finger pressed on a platen. */
+    PLAIN,
+    /** Several fingers pressed on a platen together. */
+    SLAP,
+    /** Inked on a card, which was scanned. */
+    CARD
+  }
+
   /** The area within the id: {@code STR}, {@code FLD}, ... */
   public String area() {
     return id.substring(3, 6);

@@ -116,18 +116,18 @@ class AgencyProfileReaderTest {
           """
           base = "card"                                        | 3 |  8 | no profile card
           nmae = "x"                                           | 3 |  1 | unknown key nmae
-          prints = 5                                           | 3 | 10 | prints has to be written as tables
-          [limits]~print_age_days = "90"                       | 4 | 18 | print_age_days has to be a whole number
-          [limits]~print_age_days = 0                          | 4 | 18 | print_age_days has to be a whole number
+          prints = 5                                           | 3 | 10 | prints must be written as tables
+          [limits]~print_age_days = "90"                       | 4 | 18 | print_age_days must be a whole number
+          [limits]~print_age_days = 0                          | 4 | 18 | print_age_days must be a whole number
           [limits]~resolutions = [500, 600]                    | 4 | 15 | a profile can only choose
           [limits.compression]~PGM = 3                         | 4 |  1 | no format PGM
-          [limits.compression]~WSQ = 0.5                       | 4 |  7 | WSQ has to be a number
-          limits = { compression = { WSQ = "no" } }            | 3 | 10 | WSQ has to be a number
+          [limits.compression]~WSQ = 0.5                       | 4 |  7 | WSQ must be a number
+          limits = { compression = { WSQ = "no" } }            | 3 | 10 | WSQ must be a number
           [severities]~RP-PTL-006 = "LOW"                      | 4 | 14 | RP-PTL-006 "LOW": not BLOCKING
           [severities]~"RP-XXX-001" = "NOTE"                   | 4 |  1 | no rule RP-XXX-001
-          [[prints]]~position = 16~kind = "slap"               | 4 | 12 | position has to be
+          [[prints]]~position = 16~kind = "slap"               | 4 | 12 | position must
           [[prints]]~kind = "slap"                             | 3 |  1 | position is missing
-          [[prints]]~position = 1~kind = "flat"                | 5 |  8 | kind has to be
+          [[prints]]~position = 1~kind = "flat"                | 5 |  8 | kind must be
           [[fields]]~field = "2.37x"~name = "a"~values = "date" | 4 |  9 | field "2.37x": not a field number
           [[fields]]~field = "2.037"~name = "a"                | 4 |  1 | neither condition nor values
           [[fields]]~field = "2.037"~values = "date"           | 3 |  1 | name is missing
@@ -135,7 +135,7 @@ class AgencyProfileReaderTest {
           [[fields]]~field = "2.037"~name = "a"~condition = "mandatory if" | 6 | 13 | condition "mandatory if"
           [[fields]]~field = "2.037"~name = "a"~values = "pattern [" | 6 | 10 | values "pattern [": pattern
           [[fields]]~field = "2.037"~name = "a"~values = "table pilots" | 6 | 10 | values "table pilots": no code table
-          [[fields]]~field = "2.037"~name = "a"~values = "date"~personal = "y" | 7 | 12 | personal has to be true or false
+          [[fields]]~field = "2.037"~name = "a"~values = "date"~personal = "y" | 7 | 12 | personal must be true or false
           """)
   void whatCannotBeUsedIsReportedWithLineAndColumn(
       String body, int line, int column, String message) {

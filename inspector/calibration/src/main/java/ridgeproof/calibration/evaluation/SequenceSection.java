@@ -26,7 +26,7 @@ final class SequenceSection {
   }
 
   String write() {
-    lines.add("## Fingers in their boxes");
+    lines.add("## Finger position check");
     lines.add("");
     lines.add("| prints | fingers | confirmed | inconclusive | contradicted, wrongly |");
     lines.add("|---|---:|---:|---:|---:|");

@@ -17,14 +17,14 @@ public final class DrawOptions {
       names = "--cards",
       paramLabel = "N",
       defaultValue = "60",
-      description = "cards and sets of flats, half of each, 60 unless set")
+      description = "cards and sets of flats, half of each (default: 60)")
   public int cards;
 
   @Option(
       names = "--defect-rate",
       paramLabel = "R",
       defaultValue = "0.5",
-      description = "share of images with a defect, 0 to 1, 0.5 unless set")
+      description = "share of images with a defect, 0 to 1 (default: 0.5)")
   public double defectRate;
 
   /** The options that give the same prints. */

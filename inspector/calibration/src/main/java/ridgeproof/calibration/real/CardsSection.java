@@ -14,7 +14,7 @@ import ridgeproof.ridges.matching.SequenceLimits;
 /** What is said of cards put together of real prints, beside drawn ones, as Markdown. */
 public final class CardsSection {
 
-  public static final String TITLE = "## Real prints: fingers in their boxes";
+  public static final String TITLE = "## Real prints: finger position check";
 
   private static final double[] THRESHOLDS = {20, 30, 40, 60, 80};
   private static final double[] CLAIMS = {0, 0.5, 1, 1.5};
@@ -156,7 +156,7 @@ public final class CardsSection {
   private void moved() {
     text.line("").line("### What moving the limits costs").line("");
     text.line(
-        "`finger_match` of an agency's profile, %.0f unless set. Where it is raised, every similarity"
+        "`finger_match` of an agency's profile, %.0f by default. Where it is raised, every similarity"
             + " weighs less by that factor; where it is lowered, more prints are confirmed and none"
             + " weighs more. Fitted on the other set, as above.",
         columns.get(0).inUse().usual());

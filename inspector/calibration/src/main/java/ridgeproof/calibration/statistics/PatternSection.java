@@ -139,8 +139,7 @@ final class PatternSection {
       return;
     }
     text.line("");
-    text.line(
-        "The real card, whose true classes nobody has told us; rolled and plain prints of one");
+    text.line("The real card, whose true classes are unknown; rolled and plain prints of one");
     int same = 0;
     int both = 0;
     Map<FingerPosition, PatternMeasure.PatternClass> rolled = new EnumMap<>(FingerPosition.class);

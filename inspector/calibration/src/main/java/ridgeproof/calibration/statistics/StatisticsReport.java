@@ -34,11 +34,11 @@ public final class StatisticsReport {
               "%.1f",
               s -> s.seen(Impression.PLAIN, ALL, p -> p.minutiae().total()).mean()),
           new CardStatistic(
-              "minutiae in a square millimetre of a roll",
+              "minutiae per square millimeter of a rolled print",
               "%.3f",
               s -> s.seen(Impression.ROLLED, ALL, p -> p.minutiae().density()).mean()),
           new CardStatistic(
-              "minutiae in a square millimetre of a plain print",
+              "minutiae per square millimeter of a plain print",
               "%.3f",
               s -> s.seen(Impression.PLAIN, ALL, p -> p.minutiae().density()).mean()),
           new CardStatistic(

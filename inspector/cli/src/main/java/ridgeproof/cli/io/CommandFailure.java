@@ -22,6 +22,11 @@ public final class CommandFailure extends RuntimeException {
     return new CommandFailure(ExitStatus.INPUT_OUTPUT, message);
   }
 
+  /** The reader of standard output wants no more, which is nothing to tell of. */
+  static CommandFailure readerGone() {
+    return new CommandFailure(ExitStatus.READER_GONE, "the reader of standard output is gone");
+  }
+
   /**
    * Too little memory.
    *
@@ -30,14 +35,19 @@ public final class CommandFailure extends RuntimeException {
   public static CommandFailure outOfMemory(String what) {
     return inputOutput(
         what
-            + ": not enough memory for Java; give it more, for instance with the environment"
-            + " variable JAVA_TOOL_OPTIONS=-Xmx2g");
+            + ": not enough memory for Java; to raise it, set the environment variable"
+            + " JAVA_TOOL_OPTIONS=-Xmx2g");
   }
 
   /** The message without the name of the file that it begins with. */
   public String reason(Path path) {
     String start = path + ": ";
     return getMessage().startsWith(start) ? getMessage().substring(start.length()) : getMessage();
+  }
+
+  /** Whether there is nothing to say. */
+  public boolean isSilent() {
+    return status == ExitStatus.READER_GONE;
   }
 
   public int status() {

@@ -29,7 +29,7 @@ public record Console(
     boolean terminal = isTerminal(System.console());
     boolean wanted = System.getenv("NO_COLOR") == null && !"dumb".equals(System.getenv("TERM"));
     return new Console(
-        stream(FileDescriptor.out),
+        StandardOutput.on(new FileOutputStream(FileDescriptor.out)),
         stream(FileDescriptor.err),
         terminal && wanted,
         terminal,
@@ -64,13 +64,18 @@ public record Console(
     return new PrintStream(new FileOutputStream(descriptor), false, StandardCharsets.UTF_8);
   }
 
+  /** Whether the reader of standard output stopped before the end, as {@code head} does. */
+  public boolean isReaderGone() {
+    return out instanceof StandardOutput standard && standard.isReaderGone();
+  }
+
   public void print(String text) {
     out.print(text);
     if (!text.endsWith("\n")) {
       out.println();
     }
     if (out.checkError()) {
-      throw CommandFailure.inputOutput("cannot write to standard output");
+      throw StandardOutput.failure(out);
     }
   }
 
@@ -87,7 +92,7 @@ public record Console(
   public void print(byte[] bytes) {
     out.write(bytes, 0, bytes.length);
     if (out.checkError()) {
-      throw CommandFailure.inputOutput("cannot write to standard output");
+      throw StandardOutput.failure(out);
     }
   }
 }

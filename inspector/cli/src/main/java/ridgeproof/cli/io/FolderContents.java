@@ -69,7 +69,7 @@ final class FolderContents extends SimpleFileVisitor<Path> {
     if (attributes.isSymbolicLink() && Files.isDirectory(file)) {
       leaveOut(file, "a link to a folder, which is not followed");
     } else if (!Files.exists(file)) {
-      leaveOut(file, "a link that leads nowhere");
+      leaveOut(file, "a broken link");
     } else if (!Files.isRegularFile(file)) {
       leaveOut(file, "a pipe or device");
     } else {
@@ -104,8 +104,7 @@ final class FolderContents extends SimpleFileVisitor<Path> {
     } else if (bytes.length == 0) {
       empty.add(file);
     } else {
-      leaveOut(
-          file, "not a transaction: it looks like " + FileKind.of(ByteSource.of(bytes), tables));
+      leaveOut(file, "not a transaction: looks like " + FileKind.of(ByteSource.of(bytes), tables));
     }
   }
 

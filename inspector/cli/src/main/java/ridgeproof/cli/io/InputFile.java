@@ -31,7 +31,7 @@ public record InputFile(Path path, ByteSource bytes, FileFacts facts) {
       }
       long size = channel.size();
       if (size > maxBytes) {
-        throw tooLarge(path, size + " bytes are", maxBytes);
+        throw tooLarge(path, size + " bytes is", maxBytes);
       }
       ByteBuffer buffer =
           size >= MAPPED_FROM
@@ -49,7 +49,7 @@ public record InputFile(Path path, ByteSource bytes, FileFacts facts) {
   private static byte[] read(Path path, InputStream in, long maxBytes) throws IOException {
     byte[] whole = in.readNBytes((int) Math.min(maxBytes + 1, Integer.MAX_VALUE));
     if (whole.length > maxBytes) {
-      throw tooLarge(path, "the data is", maxBytes);
+      throw tooLarge(path, "the data has", maxBytes);
     }
     return whole;
   }
@@ -61,7 +61,7 @@ public record InputFile(Path path, ByteSource bytes, FileFacts facts) {
             + what
             + " more than the limit of "
             + maxBytes
-            + " bytes; --max-file-size raises it");
+            + " bytes; raise it with --max-file-size");
   }
 
   /** The SHA-256 of these bytes, 64 hexadecimal digits. */

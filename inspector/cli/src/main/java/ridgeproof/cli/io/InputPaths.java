@@ -39,7 +39,8 @@ public final class InputPaths {
       return Path.of(name);
     } catch (InvalidPathException e) {
       if (isPattern(name)) {
-        throw CommandFailure.inputOutput(name + ": patterns are only expanded by the shell here");
+        throw CommandFailure.inputOutput(
+            name + ": patterns are expanded only by the shell on this system");
       }
       throw CommandFailure.usage("not a file name: " + name);
     }
@@ -58,7 +59,8 @@ public final class InputPaths {
     }
     if (contents.files().isEmpty()) {
       int others = contents.others().size();
-      String found = others == 0 ? "" : ", " + others + (others == 1 ? " other" : " others");
+      String found =
+          others == 0 ? "" : ", " + others + (others == 1 ? " other file" : " other files");
       throw CommandFailure.inputOutput(folder + ": no transaction file in this folder" + found);
     }
     return contents;

@@ -26,7 +26,7 @@ public final class IoWords {
       return "permission denied";
     }
     if (failure instanceof FileAlreadyExistsException) {
-      return "exists already";
+      return "already exists";
     }
     if (failure instanceof NotDirectoryException || failure instanceof DirectoryNotEmptyException) {
       return "not a folder";

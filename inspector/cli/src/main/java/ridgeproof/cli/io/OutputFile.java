@@ -50,7 +50,7 @@ public final class OutputFile implements Closeable {
 
   private synchronized OutputStream begin() throws IOException {
     if (discarded) {
-      throw new IOException("the process is being ended");
+      throw new IOException("the process is ending");
     }
     return new BufferedOutputStream(
         Channels.newOutputStream(
@@ -115,11 +115,11 @@ public final class OutputFile implements Closeable {
   }
 
   public static CommandFailure isInput(Path target) {
-    return CommandFailure.usage(target + ": is an input; inputs are never written to");
+    return CommandFailure.usage(target + ": is an input file, and input files are never changed");
   }
 
   public static CommandFailure exists(Path target) {
-    return CommandFailure.inputOutput(target + ": exists already; --overwrite replaces it");
+    return CommandFailure.inputOutput(target + ": already exists; --overwrite replaces it");
   }
 
   public static CommandFailure failure(Path target, IOException cause) {

@@ -14,27 +14,25 @@ public final class DepthAndProfile {
       paramLabel = "DEPTH",
       defaultValue = "ridges",
       converter = DepthConverter.class,
-      description = {
-        "structure: records, fields and codes; images: also what is in the images; ridges: also",
-        "whether the prints are good and each finger is in its place; ridges unless set"
-      })
+      description =
+          "structure: records, fields, and codes; images: also the images; ridges: also print"
+              + " quality and finger positions (default: ridges)")
   Depth depth;
 
   @Option(
       names = "--profile",
       paramLabel = "NAME|FILE",
       description =
-          "what the bureau expects: rolled-card, identification-flats, or the file of an agency's"
-              + " own profile such as docs/examples/tidewater-pilots.toml; what the file itself implies"
-              + " unless set")
+          "the set of prints that the bureau expects: rolled-card, identification-flats, or an"
+              + " agency's own profile such as docs/examples/tidewater-pilots.toml (default: inferred"
+              + " from the file's contents)")
   String profile;
 
   @Option(
       names = "--as-of",
       paramLabel = "DATE",
       converter = DateConverter.class,
-      description =
-          "the day that dates in the file are compared with, such as 2026-03-02 (default: today)")
+      description = "check dates as of this day, such as 2026-03-02 (default: today)")
   LocalDate asOf;
 
   public ExaminationOptions options(LimitOptions limits, SpecTables tables) {

@@ -14,7 +14,7 @@ public final class DepthConverter implements ITypeConverter<Depth> {
       case "images" -> Depth.IMAGES;
       case "ridges" -> Depth.RIDGES;
       default ->
-          throw new TypeConversionException("'" + value + "' is not structure, images or ridges");
+          throw new TypeConversionException("'" + value + "' is not structure, images, or ridges");
     };
   }
 }

@@ -12,7 +12,7 @@ public final class FieldNumberConverter implements ITypeConverter<FieldNumber> {
     try {
       return FieldNumber.parse(text);
     } catch (IllegalArgumentException e) {
-      throw new TypeConversionException("\"" + text + "\" is no field number such as 2.2102");
+      throw new TypeConversionException("\"" + text + "\" is not a field number such as 2.2102");
     }
   }
 }

@@ -16,7 +16,7 @@ public final class LimitOptions {
       paramLabel = "SIZE",
       defaultValue = "512M",
       converter = SizeConverter.class,
-      description = "largest file that is read, 512M unless set")
+      description = "largest file to read (default: 512M)")
   public long maxFileSize;
 
   @Option(
@@ -24,7 +24,7 @@ public final class LimitOptions {
       paramLabel = "N",
       defaultValue = "10000",
       converter = PositiveConverter.class,
-      description = "most records of a file that are read, 10000 unless set")
+      description = "largest number of records to read from a file (default: 10000)")
   int maxRecords;
 
   @Option(
@@ -32,7 +32,7 @@ public final class LimitOptions {
       paramLabel = "MPX",
       defaultValue = "200",
       converter = PositiveConverter.class,
-      description = "largest image that is decoded, in million pixels, 200 unless set")
+      description = "largest image to decode, in millions of pixels (default: 200)")
   int maxMegapixels;
 
   @Option(
@@ -40,17 +40,16 @@ public final class LimitOptions {
       paramLabel = "SECONDS",
       defaultValue = "60",
       converter = PositiveConverter.class,
-      description = "longest time for one image, 60 seconds unless set")
+      description = "longest time for one image, in seconds (default: 60)")
   int imageSeconds;
 
   @Option(
       names = "--file-pixels",
       paramLabel = "MPX",
       converter = PositiveConverter.class,
-      description = {
-        "most pixels of all images of a file together, in millions, colors counted singly",
-        "(default: 40, and 30 for each million bytes of the file)"
-      })
+      description =
+          "largest total for the images of a file, in millions of pixels; each color counts"
+              + " (default: 40, plus 30 for each million bytes of the file)")
   Integer fileMegapixels;
 
   @Option(
@@ -58,7 +57,7 @@ public final class LimitOptions {
       paramLabel = "SECONDS",
       defaultValue = "120",
       converter = PositiveConverter.class,
-      description = "longest time for all images of a file (default: 120 seconds)")
+      description = "longest time for all images of a file, in seconds (default: 120)")
   int fileSeconds;
 
   public ReadingLimits reading() {

@@ -40,9 +40,9 @@ public final class NamedProfile {
       throw CommandFailure.usage(
           "no profile "
               + name
-              + "; there are: "
+              + "; available: "
               + profiles.stream().map(SubmissionProfile::name).collect(Collectors.joining(", "))
-              + ", or a file that ends in "
+              + ", or a file with the extension "
               + FILE_ENDING);
     }
     ProfileReading reading = AgencyProfileReader.read(text(name), tables);
@@ -68,13 +68,13 @@ public final class NamedProfile {
         throw CommandFailure.usage(IoWords.of(path, e));
       }
       if (bytes.length > LARGEST) {
-        throw CommandFailure.usage(name + ": larger than a profile can be, 1 MiB");
+        throw CommandFailure.usage(name + ": exceeds the size limit of a profile, 1 MiB");
       }
       return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {
-      throw CommandFailure.usage(name + ": is not written in UTF-8");
+      throw CommandFailure.usage(name + ": is not encoded in UTF-8");
     } catch (InvalidPathException e) {
-      throw CommandFailure.usage(name + ": is no name of a file");
+      throw CommandFailure.usage(name + ": is not a file name");
     }
   }
 }

@@ -17,7 +17,7 @@ public final class OutputOptions {
       description = "write to this file instead of standard output")
   public Path output;
 
-  @Option(names = "--overwrite", description = "replace the output file if it exists")
+  @Option(names = "--overwrite", description = "replace an existing output file")
   public boolean overwrite;
 
   /** Fails where nothing could be written, so that this is known before the work. */

@@ -26,26 +26,28 @@ public final class PdfOutput {
     letter
   }
 
-  @Option(names = "--paper", paramLabel = "SIZE", description = "pdf: a4 or letter, a4 unless set")
+  @Option(names = "--paper", paramLabel = "SIZE", description = "pdf: a4 or letter (default: a4)")
   Size paper;
 
   @Option(
       names = "--generated-at",
       paramLabel = "TIME",
       converter = InstantConverter.class,
-      description = "pdf: a time to print, such as 2026-03-02T10:15:00Z; no time unless set")
+      description = "pdf: a time to print, such as 2026-03-02T10:15:00Z (default: none)")
   Instant generatedAt;
 
   /** Says before any work what cannot be done. */
   public void check(boolean pdf, List<Path> inputs, OutputOptions output, Console console) {
     if (!pdf && (paper != null || generatedAt != null)) {
-      throw CommandFailure.usage("--paper and --generated-at are for --format pdf");
+      throw CommandFailure.usage("--paper and --generated-at require --format pdf");
     }
     if (pdf && inputs.size() > 1) {
-      throw CommandFailure.usage("pdf is a report on one file; these are " + inputs.size());
+      throw CommandFailure.usage(
+          "--format pdf writes a report on one file, but " + inputs.size() + " are named");
     }
     if (pdf && output.output == null && console.terminal()) {
-      throw CommandFailure.usage("pdf is not for a terminal; name a file by --output");
+      throw CommandFailure.usage(
+          "--format pdf does not write to a terminal; name a file with --output");
     }
   }
 

@@ -26,7 +26,7 @@ final class SizeConverter implements ITypeConverter<Long> {
         };
     long number = Long.parseLong(matcher.group(1));
     if (number == 0) {
-      throw new TypeConversionException("'" + value + "' is no size: the least is 1");
+      throw new TypeConversionException("'" + value + "' is not a size: the minimum is 1");
     }
     return Math.min(Math.min(number, Integer.MAX_VALUE) << shift, Integer.MAX_VALUE);
   }

@@ -75,13 +75,13 @@ class NamedProfileTest {
   @Test
   void whatIsNotUtf8IsWrongUsage() throws IOException {
     Path path = Files.write(folder.resolve("p.toml"), new byte[] {'n', (byte) 0xFF});
-    assertEquals(path + ": is not written in UTF-8", failure(path.toString()));
+    assertEquals(path + ": is not encoded in UTF-8", failure(path.toString()));
   }
 
   @Test
   void whatIsTooLargeIsWrongUsage() throws IOException {
     Path path = Files.write(folder.resolve("p.toml"), new byte[1024 * 1024 + 1]);
-    assertEquals(path + ": larger than a profile can be, 1 MiB", failure(path.toString()));
+    assertEquals(path + ": exceeds the size limit of a profile, 1 MiB", failure(path.toString()));
   }
 
   @Test

@@ -13,7 +13,7 @@ public enum ImageLevel {
   /** Other pixels, and no finger is in them or none was asked for. */
   DIFFERENT_PIXELS("different pixels"),
   /** Neither the same nor a different finger can be said. */
-  CANNOT_BE_TOLD("cannot be told");
+  CANNOT_BE_TOLD("inconclusive");
 
   private final String words;
 

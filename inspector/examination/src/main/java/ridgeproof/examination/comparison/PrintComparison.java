@@ -31,19 +31,19 @@ public record PrintComparison(
   public enum Reason {
     ALIKE("the two prints match"),
     SECOND_MATCHES_ANOTHER(
-        "the print in the second matches another finger of the first and not this one"),
+        "the print in the second file matches another finger of the first file, not this one"),
     FIRST_MATCHES_ANOTHER(
-        "the print in the first matches another finger of the second and not this one"),
+        "the print in the first file matches another finger of the second file, not this one"),
     NOT_ALIKE(
         "the two prints do not match, and neither matches another finger; a poor capture of the"
-            + " same finger can do that"),
+            + " same finger can also give this result"),
     SEVERAL_ALIKE("one of the prints matches several fingers"),
-    TOO_FEW_MINUTIAE("one of the prints has too few minutiae"),
-    NO_PRINT_IN_FIRST("no print of it was found in the first"),
-    NO_PRINT_IN_SECOND("no print of it was found in the second"),
-    DECLARED_MISSING_IN_FIRST("the first declares the finger missing"),
-    DECLARED_MISSING_IN_SECOND("the second declares the finger missing"),
-    UNUSABLE_RESOLUTION("a resolution is not stated or cannot be measured at");
+    TOO_FEW_MINUTIAE("one of the prints has too few minutiae to compare"),
+    NO_PRINT_IN_FIRST("no print was found in the first file"),
+    NO_PRINT_IN_SECOND("no print was found in the second file"),
+    DECLARED_MISSING_IN_FIRST("the first file annotates the finger as missing"),
+    DECLARED_MISSING_IN_SECOND("the second file annotates the finger as missing"),
+    UNUSABLE_RESOLUTION("a resolution is not stated or cannot be used");
 
     private final String words;
 

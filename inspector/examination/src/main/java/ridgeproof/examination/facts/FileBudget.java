@@ -80,7 +80,7 @@ final class FileBudget {
     }
     return over(
         header,
-        "%.1f million samples; %.1f of %.1f million are left for this file",
+        "%.1f million samples; %.1f of %.1f million remain for this file",
         needed / 1e6,
         left / 1e6,
         samples / 1e6);
@@ -94,7 +94,7 @@ final class FileBudget {
     }
     return over(
         header,
-        "ridges of %.1f million pixels; %.1f million are left for this file",
+        "ridges of %.1f million pixels; %.1f million remain for this file",
         workingPixels / 1e6,
         Math.min(ridgesLeft, MOST_RIDGES) / 1e6);
   }
@@ -164,7 +164,10 @@ final class FileBudget {
   Optional<ImageDefect> late(ImageHeader header) {
     return System.nanoTime() < deadline
         ? Optional.empty()
-        : over(header, "the %d seconds for this file are over", limits.fileTime().toSeconds());
+        : over(
+            header,
+            "the time limit for this file, %d seconds, was reached",
+            limits.fileTime().toSeconds());
   }
 
   /** Waits until the image has room beside those that are being decoded; gives what it took. */

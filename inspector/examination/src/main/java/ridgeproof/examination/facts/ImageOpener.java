@@ -90,10 +90,10 @@ public final class ImageOpener {
       if (e.getCause() instanceof OutOfMemoryError tooLittle) {
         throw tooLittle; // a verdict must not depend on the memory of a machine
       }
-      throw new IllegalStateException("decoding failed with a defect of ours", e.getCause());
+      throw new IllegalStateException("decoding failed with an internal error", e.getCause());
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while decoding", e);
+      throw new IllegalStateException("decoding was interrupted", e);
     } finally {
       workers.shutdownNow();
     }

@@ -17,11 +17,11 @@ public record FindingChange(Finding finding, Reason reason) {
   /** What it comes from. */
   public enum Reason {
     IMAGE_REPLACED("the image was replaced by a blank one"),
-    RIDGES_REPLACED("the ridges went with the image, which was replaced by a blank one"),
-    FINGERS_REPLACED("the fingers went with the images, which were replaced by blank ones"),
+    RIDGES_REPLACED("the image with its ridges was replaced by a blank one"),
+    FINGERS_REPLACED("the images with their fingers were replaced by blank ones"),
     FEATURES_REPLACED("the features were replaced"),
     VALUE_REPLACED("the value was replaced"),
-    CONTENT_REPLACED("what it rests on was replaced");
+    CONTENT_REPLACED("a value that it depends on was replaced");
 
     private final String words;
 

@@ -68,17 +68,17 @@ public final class TransactionKind {
       return Optional.empty();
     }
     if (listedNeed().isPresent()) {
-      return Optional.of("the file has none of the fields of its type of transaction");
+      return Optional.of("the file has none of the fields required for its type of transaction");
     }
     if (transaction.typeOfTransaction().isEmpty()) {
       return Optional.of("the file states no type of transaction");
     }
     if (!isOfListedDomain()) {
-      return Optional.of("no list of the types of transaction of this domain is known");
+      return Optional.of("the types of transaction of this domain are not known");
     }
     return Optional.of(
         listed()
             .map(code -> "no published list says which records " + code.code() + " needs")
-            .orElse("the type of transaction is in no published list"));
+            .orElse("the type of transaction is not in any published list"));
   }
 }

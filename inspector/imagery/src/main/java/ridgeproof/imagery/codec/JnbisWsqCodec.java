@@ -42,7 +42,7 @@ public final class JnbisWsqCodec implements ImageCodec {
           new ImageDefect(
               ImageDefect.Kind.DAMAGE,
               codestream.origin(),
-              "the decoder gives an image of another size"));
+              "the decoder produces an image of another size"));
     }
     return new Decoding(
         Optional.of(

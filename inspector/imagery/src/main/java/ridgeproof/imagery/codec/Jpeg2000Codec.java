@@ -44,7 +44,7 @@ public final class Jpeg2000Codec implements ImageCodec {
     }
     Set<String> facts = header.facts().keySet();
     if (!facts.containsAll(NEEDED) || !Collections.disjoint(facts, ENDLESS)) {
-      String detail = "the structure of the codestream is not fit for decoding";
+      String detail = "the structure of the codestream cannot be decoded";
       return Decoding.failed(new ImageDefect(ImageDefect.Kind.DAMAGE, codestream.origin(), detail));
     }
     return ReaderDecoding.run(codestream, new QuietReader(), limits);

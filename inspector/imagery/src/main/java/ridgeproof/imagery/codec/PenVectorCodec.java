@@ -43,7 +43,7 @@ public final class PenVectorCodec implements ImageCodec {
           new ImageDefect(
               ImageDefect.Kind.DAMAGE,
               codestream.origin(),
-              codestream.length() + " bytes are no whole number of points of 5 bytes"));
+              codestream.length() + " bytes are not a whole number of 5-byte points"));
     }
     return new Decoding(Optional.of(draw(codestream, points)), List.of());
   }

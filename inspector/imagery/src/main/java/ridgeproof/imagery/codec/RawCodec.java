@@ -70,7 +70,7 @@ public final class RawCodec implements ImageCodec {
   }
 
   private static String missing(long needed, int there) {
-    return there + " bytes of pixels where " + needed + " are due";
+    return there + " bytes of pixels where " + needed + " are expected";
   }
 
   /** Binary rows begin on a whole byte, unless only rows without padding fill the bytes exactly. */

@@ -127,10 +127,7 @@ final class ReaderDecoding {
               Kind.LIMIT,
               codestream.origin(),
               String.format(
-                  Locale.ROOT,
-                  "%d pixels wide, the limit is %d",
-                  opened.getWidth(0),
-                  MOST_COLUMNS)));
+                  Locale.ROOT, "%d pixels wide (limit %d)", opened.getWidth(0), MOST_COLUMNS)));
     }
     Iterator<ImageTypeSpecifier> types = opened.getImageTypes(0);
     if (types.hasNext() && types.next().getNumBands() > MOST_BANDS) {

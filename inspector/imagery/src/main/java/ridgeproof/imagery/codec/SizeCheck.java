@@ -40,7 +40,7 @@ final class SizeCheck {
     }
     if (header.components() > MAX_COMPONENTS) {
       return Optional.of(
-          new ImageDefect(Kind.LIMIT, offset, header.components() + " colour components"));
+          new ImageDefect(Kind.LIMIT, offset, header.components() + " color components"));
     }
     // Readers keep a table of all values that a sample may have.
     if (header.bitsPerPixel() > MAX_BITS_PER_SAMPLE * Math.max(1, header.components())) {
@@ -92,7 +92,7 @@ final class SizeCheck {
 
   /** Bits of a pixel as stored, which is the index where there is a palette. */
   private static int pngBits(ImageHeader header) {
-    boolean palette = header.facts().getOrDefault("colour type", "").equals("palette");
+    boolean palette = header.facts().getOrDefault("color type", "").equals("palette");
     return palette ? 1 : Math.max(1, header.bitsPerPixel());
   }
 }

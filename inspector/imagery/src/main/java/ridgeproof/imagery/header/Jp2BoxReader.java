@@ -149,7 +149,7 @@ final class Jp2BoxReader {
   }
 
   private void colour(Box box) {
-    if (length(box) < 3 || draft.fact("colour space").isPresent()) {
+    if (length(box) < 3 || draft.fact("color space").isPresent()) {
       return;
     }
     int method = source.byteAt(box.content());
@@ -162,7 +162,7 @@ final class Jp2BoxReader {
           case -1 -> "ICC profile";
           default -> "number " + number;
         };
-    draft.fact("colour space", name);
+    draft.fact("color space", name);
   }
 
   /** Samples per metre as fractions with decimal exponents; capture goes before display. */
@@ -176,7 +176,7 @@ final class Jp2BoxReader {
     double horizontal = perMetre(at + 4, at + 9);
     draft.fact(
         capture ? "capture resolution" : "display resolution",
-        String.format(Locale.ROOT, "%s x %s per metre", horizontal, vertical));
+        String.format(Locale.ROOT, "%s x %s per meter", horizontal, vertical));
     if (capture && !captureDensitySeen) {
       captureDensitySeen = true;
       draft.density = Optional.empty();
@@ -205,7 +205,7 @@ final class Jp2BoxReader {
           box.content(),
           String.format(
               Locale.ROOT,
-              "the image header box says %d x %d pixels, the codestream %d x %d",
+              "the image header box states %d x %d pixels, the codestream %d x %d",
               boxWidth,
               boxHeight,
               draft.width,

@@ -75,7 +75,7 @@ final class Jpeg2000Codestream {
       return Optional.of(position + 2);
     }
     position = Math.min(position, limit);
-    draft.damage(position, "no end marker (EOC) where one is due");
+    draft.damage(position, "no end marker (EOC) where one is expected");
     checkCodedData(limit);
     return Optional.empty();
   }
@@ -89,7 +89,7 @@ final class Jpeg2000Codestream {
       int marker = source.uint16At(position);
       int length = source.uint16At(position + 2);
       if (marker < 0xFF00 || length < 2) {
-        draft.damage(position, "no marker segment where one is due in the main header");
+        draft.damage(position, "no marker segment where one is expected in the main header");
         return false;
       }
       if (!has(2 + length)) {
@@ -255,7 +255,7 @@ final class Jpeg2000Codestream {
       int marker = source.uint16At(position);
       int length = source.uint16At(position + 2);
       if (marker < 0xFF00 || length < 2) {
-        draft.damage(position, "no marker segment where one is due in a tile-part header");
+        draft.damage(position, "no marker segment where one is expected in a tile-part header");
         return false;
       }
       packedHeaders(marker);

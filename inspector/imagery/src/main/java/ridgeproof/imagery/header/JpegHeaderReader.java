@@ -272,7 +272,7 @@ final class JpegHeaderReader {
             case 2 -> "YCCK";
             default -> "unknown";
           };
-      draft.fact("colour transform (APP14)", transform);
+      draft.fact("color transform (APP14)", transform);
     }
   }
 

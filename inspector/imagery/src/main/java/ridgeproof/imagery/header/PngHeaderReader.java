@@ -101,10 +101,10 @@ final class PngHeaderReader {
     int colourType = data.byteAt(9);
     String name = colourType(colourType);
     if (name.isEmpty() || !isDepth(depth, colourType)) {
-      draft.damage(position, "colour type " + colourType + " with bit depth " + depth);
+      draft.damage(position, "color type " + colourType + " with bit depth " + depth);
       return;
     }
-    draft.fact("colour type", name);
+    draft.fact("color type", name);
     draft.fact("bit depth", depth);
     draft.fact("interlace", data.byteAt(12) == 0 ? "none" : "Adam7");
     draft.components =
@@ -124,7 +124,7 @@ final class PngHeaderReader {
       case 2 -> "truecolour";
       case 3 -> "palette";
       case 4 -> "grayscale with alpha";
-      case 6 -> "truecolour with alpha";
+      case 6 -> "truecolor with alpha";
       default -> "";
     };
   }

@@ -25,7 +25,7 @@ final class RestartCount {
     total++;
     int number = code - firstCode;
     if (number != expected && !reported) {
-      draft.damage(position, "restart marker " + number + " where " + expected + " is due");
+      draft.damage(position, "restart marker " + number + " where " + expected + " is expected");
       reported = true;
     }
     expected = (number + 1) % 8;

@@ -207,7 +207,7 @@ class ImageHeadersTest {
     assertEquals("irreversible 9/7", header.facts().get("wavelet"));
     assertEquals("2", header.facts().get("quality layers"));
     assertEquals(Optional.of(false), header.lossless());
-    assertEquals("grayscale", header.facts().get("colour space"));
+    assertEquals("grayscale", header.facts().get("color space"));
     assertEquals("4", readSample("gray-tiles.jp2").facts().get("tiles"));
     assertEquals(24, readSample("colour-53.jp2").bitsPerPixel());
   }

@@ -21,14 +21,14 @@ public enum RidgeMeasure {
   RIDGE_AREA("ridge-area", "area with clear ridges", Unit.MM2, m -> m.extent().ridgeAreaMm2()),
   CLEAR_SHARE(
       "clear-share",
-      "part of the print with clear ridges",
+      "share of the print with clear ridges",
       Unit.SHARE,
       m -> m.extent().areaMm2() <= 0 ? 0 : m.extent().ridgeAreaMm2() / m.extent().areaMm2()),
   WIDTH("width", "width of the print", Unit.MM, m -> m.extent().widthMm()),
   LENGTH("length", "length of the print", Unit.MM, m -> m.extent().lengthMm()),
   WIDTH_TO_LENGTH(
       "width-to-length",
-      "width of the print over its length",
+      "width of the print divided by its length",
       Unit.RATIO,
       m -> m.extent().widthMm() / Math.max(1, m.extent().lengthMm())),
   CUT_TOP("cut-top", "print cut at the top edge", Unit.MM, m -> m.extent().edges().topMm()),
@@ -39,17 +39,14 @@ public enum RidgeMeasure {
   CERTAINTY("certainty", "certainty of ridge direction", Unit.SHARE, m -> m.flow().certainty()),
   ROUGHNESS(
       "roughness",
-      "change of ridge direction between neighbours",
+      "change of ridge direction between neighbors",
       Unit.DEGREES,
       m -> m.flow().roughness()),
-  PERIOD("ridge-period", "distance from ridge to ridge", Unit.MM, m -> m.flow().periodMm()),
+  PERIOD("ridge-period", "ridge distance", Unit.MM, m -> m.flow().periodMm()),
   PERIOD_SPREAD(
-      "period-spread",
-      "variation of the distance from ridge to ridge",
-      Unit.SHARE,
-      m -> m.flow().periodSpread()),
+      "period-spread", "variation of the ridge distance", Unit.SHARE, m -> m.flow().periodSpread()),
   DYNAMIC_RANGE(
-      "dynamic-range", "gray range of the print", Unit.GRAY_LEVELS, m -> m.tone().dynamicRange()),
+      "dynamic-range", "number of gray levels", Unit.GRAY_LEVELS, m -> m.tone().dynamicRange()),
   CONTRAST(
       "contrast",
       "contrast between ridges and valleys",
@@ -67,21 +64,22 @@ public enum RidgeMeasure {
       m -> m.tone().surroundLevel()),
   RIDGE_SHARE(
       "ridge-share",
-      "part of ridges in ridges and valleys",
+      "share of ridges in ridges and valleys",
       Unit.SHARE,
       m -> m.tone().ridgeShare()),
-  DRY_SHARE("dry-share", "part of the print that is dry", Unit.SHARE, m -> m.tone().dryShare()),
-  DARK_SHARE("dark-share", "part of the print that is dark", Unit.SHARE, m -> m.tone().darkShare()),
+  DRY_SHARE("dry-share", "share of the print that is dry", Unit.SHARE, m -> m.tone().dryShare()),
+  DARK_SHARE(
+      "dark-share", "share of the print that is dark", Unit.SHARE, m -> m.tone().darkShare()),
   CLOSED_SHARE(
       "closed-share",
-      "part of the print where ridges run together",
+      "share of the print where ridges run together",
       Unit.SHARE,
       m -> m.tone().closedShare()),
   FAINT_SHARE(
-      "faint-share", "part of the ridges that is faint", Unit.SHARE, m -> m.tone().faintShare()),
+      "faint-share", "share of the ridges that is faint", Unit.SHARE, m -> m.tone().faintShare()),
   MODULATION(
       "modulation",
-      "contrast of the ridges over the depth of the print",
+      "ridge contrast relative to the depth of the print",
       Unit.SHARE,
       m -> m.tone().surroundLevel() >= 0,
       m -> m.tone().modulation()),
@@ -93,9 +91,9 @@ public enum RidgeMeasure {
   BLUR("blur", "softness of the ridge edges", Unit.RATIO, m -> m.clarity().blur()),
   GRAIN("grain", "detail finer than ridges", Unit.SHARE, m -> m.clarity().grain()),
   SMEAR_AREA("smear-area", "area of ink without ridges", Unit.MM2, m -> m.smear().areaMm2()),
-  SMEAR_SHARE("smear-share", "part of ink without ridges", Unit.SHARE, m -> m.smear().share()),
+  SMEAR_SHARE("smear-share", "share of ink without ridges", Unit.SHARE, m -> m.smear().share()),
   GAP_WIDTH("gap-width", "width of a gap in the print", Unit.MM, m -> m.gap().widthMm()),
-  GAP_SHARE("gap-share", "part of the print parted by a gap", Unit.SHARE, m -> m.gap().share()),
+  GAP_SHARE("gap-share", "share of the print split by a gap", Unit.SHARE, m -> m.gap().share()),
   CORES(
       "cores",
       "cores",
@@ -107,25 +105,25 @@ public enum RidgeMeasure {
       Unit.MM,
       m -> m.pattern().core().isPresent(),
       m -> m.pattern().coreToBorderMm()),
-  ROTATION("rotation", "tilt of the finger", Unit.DEGREES, m -> Math.abs(m.rotation().degrees())),
+  ROTATION("rotation", "tilt", Unit.DEGREES, m -> Math.abs(m.rotation().degrees())),
   ROTATION_CONFIDENCE(
-      "rotation-confidence", "confidence in the tilt", Unit.SHARE, m -> m.rotation().confidence()),
+      "rotation-confidence", "certainty of the tilt", Unit.SHARE, m -> m.rotation().confidence()),
   PATTERN_CONFIDENCE(
       "pattern-confidence",
-      "confidence in the pattern",
+      "certainty of the pattern",
       Unit.SHARE,
       m -> m.pattern().pattern() == PatternClass.UNKNOWN ? 0 : m.pattern().confidence()),
   MINUTIAE("minutiae", "minutiae", Unit.COUNT, m -> m.minutiae().count()),
   RELIABLE_MINUTIAE(
       "reliable-minutiae", "minutiae in clear ridges", Unit.COUNT, m -> m.minutiae().reliable()),
   MINUTIA_DENSITY(
-      "minutia-density", "minutiae in a square centimetre", Unit.PER_CM2, m -> m.minutiaDensity()),
+      "minutia-density", "minutiae per square centimeter", Unit.PER_CM2, m -> m.minutiaDensity()),
   /** Of the whole analysis, see {@link FingerAnalysis#score}. */
   SCORE("score", "overall score", Unit.POINTS, m -> false, m -> 0),
   /** Across images: who has both prints asks {@link #rollToPlain}. */
   ROLL_TO_PLAIN_WIDTH(
       "roll-to-plain-width",
-      "width of the roll over that of the plain print",
+      "width of the rolled print divided by that of the plain print",
       Unit.RATIO,
       m -> false,
       m -> 0),
@@ -134,7 +132,7 @@ public enum RidgeMeasure {
   /** Of an image of several, see {@link #handCoreToBorder}. */
   HAND_CORE_TO_BORDER(
       "hand-core-to-border",
-      "distance of the cores of a hand from their borders, median",
+      "median distance of the cores from the borders",
       Unit.MM,
       m -> false,
       m -> 0);

@@ -30,7 +30,7 @@ final class ContentsCheck {
       report(
           "RP-STR-017",
           Observed.of(header.field(CNT).isEmpty() ? "no CNT" : "CNT without a count"),
-          "the number of records after this one, then the type and IDC of each");
+          "the number of records that follow, then the type and IDC of each");
       return;
     }
     int entries = contents.entries().size();
@@ -41,7 +41,7 @@ final class ContentsCheck {
           Observed.of(
               String.format(
                   Locale.ROOT,
-                  "CNT counts %d and lists %d; the file holds %d",
+                  "CNT states %d and lists %d; the file has %d",
                   stated,
                   entries,
                   records.size())),

@@ -75,7 +75,7 @@ final class ReadingContext {
     log.add(
         "RP-STR-012",
         place,
-        Observed.of(available + " bytes, then the file ends"),
-        stated.isPresent() ? stated.getAsInt() + " bytes" : "a whole record");
+        Observed.of(available + " bytes, then the end of the file"),
+        stated.isPresent() ? stated.getAsInt() + " bytes" : "a complete record");
   }
 }

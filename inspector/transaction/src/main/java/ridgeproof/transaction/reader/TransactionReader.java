@@ -89,13 +89,13 @@ public final class TransactionReader {
         context.log.add(
             "RP-STR-002",
             Location.file(),
-            Observed.of("it looks like " + FileKind.of(source, tables)),
+            Observed.of("looks like " + FileKind.of(source, tables)),
             "a file that begins with 1.001:");
         return false;
       }
       position = begin.getAsInt();
       if (position > 0) {
-        skip(0, position, "RP-STR-003", "the file begins with 1.001:");
+        skip(0, position, "RP-STR-003", "a file that begins with 1.001:");
       }
       return true;
     }

@@ -75,16 +75,16 @@ class TransactionReaderTest {
   void aFileThatIsNoTransactionIsNamed(String content, String kind) {
     Transaction transaction = Samples.read(content.getBytes(StandardCharsets.UTF_8));
     assertEquals(List.of("RP-STR-002"), Samples.rules(transaction));
-    assertEquals("it looks like " + kind, transaction.findings().get(0).observed().text());
+    assertEquals("looks like " + kind, transaction.findings().get(0).observed().text());
   }
 
   @Test
   void picturesAndArchivesAreNamedByTheirFirstBytes() {
-    assertEquals("it looks like a JPEG image", looksLike(0xFF, 0xD8, 0xFF, 0xE0));
+    assertEquals("looks like a JPEG image", looksLike(0xFF, 0xD8, 0xFF, 0xE0));
     assertEquals(
-        "it looks like a ZIP archive (perhaps an office document)", looksLike('P', 'K', 3, 4));
-    assertEquals("it looks like a bare WSQ image", looksLike(0xFF, 0xA0, 0xFF, 0xA8));
-    assertEquals("it looks like unknown binary data", looksLike(1, 2, 3));
+        "looks like a ZIP archive (perhaps an office document)", looksLike('P', 'K', 3, 4));
+    assertEquals("looks like a bare WSQ image", looksLike(0xFF, 0xA0, 0xFF, 0xA8));
+    assertEquals("looks like unknown binary data", looksLike(1, 2, 3));
   }
 
   @Test

@@ -97,7 +97,7 @@ public final class CardCauses implements CauseRule {
           REVERSED,
           Location.file(),
           Observed.of("the fingers of every slap are in reverse order"),
-          "the right hand in its own boxes, seen from the front",
+          "the fingers of each slap in their natural order",
           evidence(slaps),
           Consequences.ofRules("RP-SEQ", "RP-RDG-021", "RP-IMG-019"));
     }
@@ -130,8 +130,8 @@ public final class CardCauses implements CauseRule {
           Observed.of(
               String.format(
                   Locale.ROOT, "all %d images mirrored from top to bottom", images(card))),
-          "images as the scanner sees the finger",
-          List.of(Measure.of("tips at the top", card.tipsUp(), "")),
+          "images that are not mirrored",
+          List.of(Measure.of("certainty that the fingertips are at the top", card.tipsUp(), "")),
           Consequences.ofRules("RP-SEQ", "RP-RDG", "RP-IMG-019"));
     }
     return flipped;
@@ -143,7 +143,7 @@ public final class CardCauses implements CauseRule {
         Location.file(),
         Observed.of(which + " upside down"),
         "fingertips at the top",
-        List.of(Measure.of("tips at the top", card.tipsUp(), "")),
+        List.of(Measure.of("certainty that the fingertips are at the top", card.tipsUp(), "")),
         Consequences.ofRules("RP-SEQ", "RP-RDG", "RP-IMG-019"));
   }
 
@@ -163,10 +163,10 @@ public final class CardCauses implements CauseRule {
             Observed.of(
                 String.format(
                     Locale.ROOT,
-                    "%d rolled prints are in the box %s their own",
+                    "%d rolled prints are in the position %s their own",
                     fingers,
                     order == FingerOrder.NEXT_BOX ? "after" : "before")),
-            "each roll in its own box",
+            "each rolled print in its own position",
             evidence(moved),
             slaps(seen).stream().noneMatch(s -> s.fit().order() == FingerOrder.OWN)
                 ? Consequences.ofRules("RP-SEQ")
@@ -198,7 +198,7 @@ public final class CardCauses implements CauseRule {
                 "all %d rolled prints %s",
                 records.size(),
                 mirrored ? "mirrored" : "upside down")),
-        mirrored ? "images as the scanner sees the finger" : "fingertips at the top",
+        mirrored ? "images that are not mirrored" : "fingertips at the top",
         evidence(slaps),
         Consequences.ofRules("RP-SEQ")
             .or(Consequences.ofRules("RP-RDG").inRecords(mirrored ? Set.of() : records)));
@@ -213,7 +213,7 @@ public final class CardCauses implements CauseRule {
       boolean reversed = fit.order() == FingerOrder.REVERSED;
       boolean own = fit.order() == FingerOrder.OWN;
       if (image.looked().isQuarter() && own) {
-        add(QUARTER, List.of(image), "turned by a quarter", "fingertips at the top", causes);
+        add(QUARTER, List.of(image), "turned by 90 degrees", "fingertips at the top", causes);
       } else if (reversed && fit.mirrored()
           || image.looked() == Turn.HALF && own && fit.mirrored()) {
         mirrored.add(image);
@@ -223,7 +223,7 @@ public final class CardCauses implements CauseRule {
     }
     if (!mirrored.isEmpty()) {
       seen.stream().filter(s -> !s.plain().isSlap() && s.fit().mirrored()).forEach(mirrored::add);
-      add(MIRRORED, mirrored, "mirrored", "images as the scanner sees the hand", causes);
+      add(MIRRORED, mirrored, "mirrored", "images that are not mirrored", causes);
     }
     if (!upsideDown.isEmpty()) {
       add(UPSIDE_DOWN, upsideDown, "upside down", "fingertips at the top", causes);
@@ -275,9 +275,7 @@ public final class CardCauses implements CauseRule {
     return List.of(
         Measure.of("matching fingers", seen.stream().mapToInt(s -> s.fit().count()).sum(), ""),
         Measure.of(
-            "similarity, all together",
-            seen.stream().mapToDouble(s -> s.fit().similarity()).sum(),
-            ""));
+            "total similarity", seen.stream().mapToDouble(s -> s.fit().similarity()).sum(), ""));
   }
 
   /** Without rolls only the prints themselves tell which side is up. */
@@ -293,7 +291,7 @@ public final class CardCauses implements CauseRule {
       causes.add(
           QUARTER,
           Location.file(),
-          Observed.of(String.format(Locale.ROOT, "%d images turned by a quarter", turned.size())),
+          Observed.of(String.format(Locale.ROOT, "%d images turned by 90 degrees", turned.size())),
           "fingertips at the top",
           List.of(),
           OF_TURN);
@@ -305,7 +303,7 @@ public final class CardCauses implements CauseRule {
           causes.add(
               turn == Turn.HALF ? UPSIDE_DOWN : QUARTER,
               place,
-              Observed.of(turn == Turn.HALF ? "image upside down" : "image turned by a quarter"),
+              Observed.of(turn == Turn.HALF ? "image upside down" : "image turned by 90 degrees"),
               "fingertips at the top",
               List.of(),
               OF_TURN.inRecords(Set.of(plain.image().record().ordinal())));

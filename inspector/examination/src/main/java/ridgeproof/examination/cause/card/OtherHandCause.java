@@ -52,10 +52,9 @@ public final class OtherHandCause implements CauseRule {
       causes.add(
           RULE,
           Location.file(),
-          Observed.of(
-              "heights and widths of the fingers in both slaps are those of the other hand"),
-          "the right hand in the image of the right hand",
-          List.of(Measure.against("like the hand named", own, "", -CLEARLY)),
+          Observed.of("in both slaps, the fingers have the heights and widths of the other hand"),
+          "each hand in its own position",
+          List.of(Measure.against("likeness to the hand named by the position", own, "", -CLEARLY)),
           Consequences.ofRules("RP-SEQ-010", "RP-RDG-021"));
     }
   }

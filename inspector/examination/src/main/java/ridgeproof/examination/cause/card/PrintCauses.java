@@ -115,9 +115,9 @@ final class PrintCauses {
             roll.image(),
             finger,
             eitherMay
-                ? "rolled or plain print mirrored: they match only in a mirror"
-                : "rolled print mirrored: it matches its plain print only in a mirror",
-            "an image as the scanner sees the finger",
+                ? "rolled or plain print mirrored: they match only when one is mirrored"
+                : "rolled print mirrored: it matches its plain print only when mirrored",
+            "an image that is not mirrored",
             List.of(roll.image(), plain.image()),
             eitherMay));
   }
@@ -138,7 +138,7 @@ final class PrintCauses {
                     rollIsIt ? roll.image() : plain.image(),
                     finger,
                     (rollIsIt ? "rolled print " : "plain print ")
-                        + (turn == Turn.HALF ? "upside down" : "turned by a quarter"),
+                        + (turn == Turn.HALF ? "upside down" : "turned by 90 degrees"),
                     "the fingertip at the top",
                     List.of(rollIsIt ? roll.image() : plain.image()),
                     false));

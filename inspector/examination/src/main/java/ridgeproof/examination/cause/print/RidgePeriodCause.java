@@ -141,7 +141,7 @@ public final class RidgePeriodCause implements CauseRule {
   }
 
   private static String required(PixelLimit limit) {
-    return String.format(Locale.ROOT, "about 0.46 mm, and not beyond %.2f mm", limit.value());
+    return String.format(Locale.ROOT, "about 0.46 mm, at most %.2f mm", limit.value());
   }
 
   private static List<Measure> evidence(Period period, PixelLimit limit) {

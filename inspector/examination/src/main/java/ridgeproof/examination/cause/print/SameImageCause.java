@@ -73,7 +73,7 @@ public final class SameImageCause implements CauseRule {
         SAME,
         second.atData(),
         Observed.of("the image of the " + name(first, examinee) + ", byte for byte"),
-        "an image of its own",
+        "a separate capture",
         List.of(),
         Consequences.ofRules("RP-SEQ").atPositions(fingers(first, second, examinee)));
   }

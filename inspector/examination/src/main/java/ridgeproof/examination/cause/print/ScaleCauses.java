@@ -87,9 +87,9 @@ public final class ScaleCauses implements CauseRule {
                 "%s, %s in %s",
                 inches ? "unit 1 (pixels per inch)" : "unit 2 (pixels per centimeter)",
                 number(scale(first)),
-                wrong.size() == 1 ? "one image" : wrong.size() + " images")),
+                wrong.size() == 1 ? "1 image" : wrong.size() + " images")),
         inches ? "unit 2 (pixels per centimeter)" : "unit 1 (pixels per inch)",
-        List.of(Measure.of("resolution so stated", first.density().get().meanPpi(), "ppi")),
+        List.of(Measure.of("stated resolution", first.density().get().meanPpi(), "ppi")),
         ofScale(wrong));
   }
 
@@ -212,7 +212,7 @@ public final class ScaleCauses implements CauseRule {
         ENLARGED,
         place,
         Observed.of(which + " enlarged from half the stated resolution"),
-        "images as they were scanned",
+        "images at the resolution at which they were scanned",
         List.of(
             Measure.against("evenness of neighboring pixels", signs.evenness(), "", UNEVEN),
             Measure.of("fine detail", signs.fineDetail(), "")),

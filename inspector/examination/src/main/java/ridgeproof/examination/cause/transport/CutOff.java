@@ -52,7 +52,7 @@ final class CutOff {
             "RP-STR-039",
             end.get().location().bytes().map(Location.file()::at).orElse(Location.file()),
             Observed.of(observed),
-            "the whole file",
+            "the complete file",
             Optional.empty(),
             false,
             Damage.Reach.only(Set.of(last.ordinal())),

@@ -46,8 +46,8 @@ final class EighthBit {
     return Optional.of(
         Damage.lasting(
             "RP-STR-032",
-            "no byte above 0x7F, images included",
-            "each byte as the station wrote it",
+            "no byte above 0x7F, not even in images",
+            "every byte as the station wrote it",
             Consequences.where(finding -> follows(finding, allRead))));
   }
 

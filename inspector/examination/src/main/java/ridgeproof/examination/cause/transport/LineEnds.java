@@ -16,7 +16,7 @@ import ridgeproof.transaction.record.LogicalRecord;
 final class LineEnds {
 
   private static final String RULE = "RP-STR-030";
-  private static final String REQUIRED = "each byte as the station wrote it";
+  private static final String REQUIRED = "every byte as the station wrote it";
   private static final int CR = '\r';
   private static final int LF = '\n';
 
@@ -60,7 +60,7 @@ final class LineEnds {
 
   private static Optional<Damage> lengthened(
       Suspect suspect, Census census, int original, String name) {
-    String observed = count(census.pairs(), "CR LF (0x0D 0x0A)") + " and no single " + name;
+    String observed = count(census.pairs(), "CR LF (0x0D 0x0A)") + " and no lone " + name;
     Reading undone = suspect.read(single(suspect.source(), original));
     if (suspect.isMendedBy(undone)) {
       return Optional.of(Damage.undone(RULE, observed, REQUIRED, undone, true));

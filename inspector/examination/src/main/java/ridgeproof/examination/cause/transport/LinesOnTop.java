@@ -34,7 +34,7 @@ final class LinesOnTop {
                     "RP-STR-038",
                     Location.file().at(before.get()),
                     Observed.of(bytes + " bytes: " + kind),
-                    "the file begins with 1.001:",
+                    "a file that begins with 1.001:",
                     Optional.of(suspect.read(source.from(bytes))),
                     true,
                     Damage.Reach.NO_IMAGE,
@@ -44,7 +44,7 @@ final class LinesOnTop {
   /** What the bytes are; empty for what is no text. */
   private static Optional<String> kind(ByteSource top) {
     if (top.startsWith(0, 0xEF, 0xBB, 0xBF) && top.length() == 3) {
-      return Optional.of("a byte order mark");
+      return Optional.of("a byte-order mark");
     }
     for (int i = 0; i < top.length(); i++) {
       int value = top.byteAt(i);
@@ -58,6 +58,6 @@ final class LinesOnTop {
     }
     String first = text.strip().lines().findFirst().orElse("");
     return Optional.of(
-        HEADER.matcher(first).matches() ? "the header of a mail or transfer" : "lines of text");
+        HEADER.matcher(first).matches() ? "a mail or transfer header" : "lines of text");
   }
 }

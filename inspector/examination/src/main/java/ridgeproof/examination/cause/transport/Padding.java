@@ -23,7 +23,7 @@ final class Padding {
       return Optional.empty();
     }
     return blanks(source)
-        .flatMap(end -> of(suspect, end, "blanks, line ends or end-of-file characters"))
+        .flatMap(end -> of(suspect, end, "spaces, line ends, or end-of-file characters"))
         .or(() -> zeros(suspect).flatMap(end -> of(suspect, end, "zero bytes")));
   }
 

@@ -44,7 +44,7 @@ final class SecondTransaction {
                 headers.size()
                     + " Type-1 records; the second begins at byte "
                     + second.range().offset()),
-            "one transaction in a file",
+            "one transaction per file",
             Optional.of(first),
             true,
             Damage.Reach.only(behind),

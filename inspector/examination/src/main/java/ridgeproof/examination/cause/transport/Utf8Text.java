@@ -19,7 +19,7 @@ import ridgeproof.transaction.record.LogicalRecord;
 final class Utf8Text {
 
   private static final String RULE = "RP-STR-031";
-  private static final String REQUIRED = "each byte as the station wrote it";
+  private static final String REQUIRED = "every byte as the station wrote it";
   private static final char REPLACED = '\uFFFD';
   private static final char BYTE_ORDER_MARK = '\uFEFF';
   private static final Charset WINDOWS = Charset.forName("windows-1252");
@@ -106,7 +106,7 @@ final class Utf8Text {
 
   private static Optional<Damage> replaced(Suspect suspect, long marks) {
     String observed =
-        String.format(Locale.ROOT, "%,d times EF BF BD, the mark for an unknown character", marks);
+        String.format(Locale.ROOT, "EF BF BD, the mark for an unknown character, %,d times", marks);
     Reading shortened = suspect.read(shortened(suspect.source()));
     if (suspect.isMendedBy(shortened)) {
       return Optional.of(Damage.undone(RULE, observed, REQUIRED, shortened, false));

@@ -39,7 +39,7 @@ final class Wrapping {
             String.format(
                 Locale.ROOT,
                 "%sa transaction of %,d bytes in Base64",
-                start > 0 ? "a message that holds " : "",
+                start > 0 ? "a message that contains " : "",
                 decoded.length),
             REQUIRED));
   }

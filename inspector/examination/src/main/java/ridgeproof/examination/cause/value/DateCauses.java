@@ -53,7 +53,7 @@ public final class DateCauses implements CauseRule {
       add(FUTURE, examinee, days(asOf, made), "no later than " + asOf, causes, ofFuture());
     } else if (isOddOne(dates, made)) {
       LocalDate other = dates.others().get(0).day();
-      String required = "a date near the other dates of the file, " + other;
+      String required = "a date close to the other dates in the file, " + other;
       add(ODD_ONE, examinee, days(other, made), required, causes, ofOddOne());
     }
   }

@@ -32,7 +32,7 @@ final class CaptureDateRule implements Rule {
             .header()
             .flatMap(header -> header.text(DATE_FIELD))
             .flatMap(Calendar::date);
-    String day = made.isPresent() ? ", field 1.005" : ", the day of the examination";
+    String day = made.isPresent() ? ", field 1.005" : ", the date of this check";
     LocalDate last = made.orElse(examinee.options().today());
     for (CaptureDateLimit limit : examinee.tables().agreements().captureDates()) {
       for (LogicalRecord record :
@@ -53,7 +53,7 @@ final class CaptureDateRule implements Rule {
       CaptureDateLimit limit,
       FindingLog log) {
     if (captured.isAfter(made.plusDays(limit.daysAfter()))) {
-      report("RP-TXN-033", record, captured, "not after " + made + day, limit, log);
+      report("RP-TXN-033", record, captured, "no later than " + made + day, limit, log);
     } else if (captured.isBefore(made.minusYears(limit.maxYears()))) {
       String required =
           String.format(Locale.ROOT, "within %d years before %s", limit.maxYears(), made);

@@ -55,7 +55,7 @@ final class CrossReferenceRule implements Rule {
         log.add(
             "RP-TXN-015",
             Location.of(record, field).subfield(i, subfield.range()),
-            Observed.of(String.format(Locale.ROOT, "%d, which no record has", number.getAsInt())),
+            Observed.of(String.format(Locale.ROOT, "%d, which is in no record", number.getAsInt())),
             String.format(
                 Locale.ROOT,
                 "the value of field %s of a Type-%d record",

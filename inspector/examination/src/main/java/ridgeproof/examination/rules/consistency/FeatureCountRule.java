@@ -68,7 +68,7 @@ final class FeatureCountRule implements Rule {
             "RP-TXN-029",
             Location.of(record, field).subfield(i, subfield.range()),
             Observed.of(
-                String.format(Locale.ROOT, "minutia %d has the number %d", i, number.getAsInt())),
+                String.format(Locale.ROOT, "minutia %d is numbered %d", i, number.getAsInt())),
             Integer.toString(i),
             Optional.of(layout.source()),
             List.of());

@@ -86,7 +86,7 @@ final class FeaturePlaceRule implements Rule {
           Observed.of(
               String.format(
                   Locale.ROOT,
-                  "%s: %d of %d outside, the first is number %d",
+                  "%s: %d of %d outside, first at number %d",
                   layout.feature(),
                   outside,
                   field.subfields().size(),

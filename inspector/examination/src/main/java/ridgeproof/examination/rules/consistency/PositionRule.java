@@ -59,8 +59,8 @@ final class PositionRule implements Rule {
       log.add(
           "RP-TXN-003",
           image.location(),
-          Observed.of("also record " + first.record().ordinal()),
-          "one image of position " + print.position());
+          Observed.of("also in record " + first.record().ordinal()),
+          "one image for position " + print.position());
     }
   }
 }

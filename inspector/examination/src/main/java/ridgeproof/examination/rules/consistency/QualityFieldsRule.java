@@ -73,7 +73,7 @@ final class QualityFieldsRule implements Rule {
           "RP-TXN-026",
           Location.of(record, field),
           Observed.of(String.join(", ", found)),
-          "a quality; here " + String.join(", ", meanings.stream().sorted().toList()),
+          "a quality score; this is " + String.join(", ", meanings.stream().sorted().toList()),
           Optional.of(layout.source()),
           List.of());
     }
@@ -105,7 +105,7 @@ final class QualityFieldsRule implements Rule {
             Observed.of(
                 String.format(
                     Locale.ROOT, "position %d in an image of %s", rated.getAsInt(), claimed)),
-            "a position that the image shows",
+            "a position shown in the image",
             Optional.of(layout.source()),
             List.of());
       }
@@ -116,7 +116,7 @@ final class QualityFieldsRule implements Rule {
             "RP-TXN-025",
             place,
             Observed.of("position " + rated.getAsInt() + " again"),
-            "each position once by each method",
+            "each position once for each method",
             Optional.of(layout.source()),
             List.of());
       }

@@ -55,7 +55,12 @@ final class SegmentShapeRule implements Rule {
           "two coordinates for each corner",
           log);
     } else if (segment.isEmpty() || !segment.isBox() && segment.statedCorners() < FEWEST_CORNERS) {
-      report("RP-IMG-020", segment, segment.extent(), "left of right and top above bottom", log);
+      report(
+          "RP-IMG-020",
+          segment,
+          segment.extent(),
+          "left edge left of the right edge, top edge above the bottom edge",
+          log);
     }
   }
 
@@ -90,8 +95,7 @@ final class SegmentShapeRule implements Rule {
             "RP-IMG-021",
             segment.place(),
             Observed.of(
-                String.format(
-                    Locale.ROOT, "covers %.0f %% of another segment or is covered", percent)),
+                String.format(Locale.ROOT, "%.0f %% overlap with another segment", percent)),
             String.format(Locale.ROOT, "at most %.0f %%", mostPercent),
             List.of(Measure.against("overlap", percent, "percent", mostPercent)));
       }

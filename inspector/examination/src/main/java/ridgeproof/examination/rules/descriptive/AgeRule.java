@@ -64,7 +64,7 @@ final class AgeRule implements Rule {
     log.add(
         rule,
         entry.location(),
-        entry.observed(years + " years when printed"),
+        entry.observed(years + " years on the date printed"),
         String.format(Locale.ROOT, "%.0f to %.0f years", limit.least(), limit.most()),
         Optional.of(limit.source()),
         List.of());
@@ -86,7 +86,7 @@ final class AgeRule implements Rule {
         log.add(
             "RP-PTL-024",
             entry.location(),
-            entry.observed(days + " days before the file"),
+            entry.observed(days + " days before the date of the file"),
             String.format(Locale.ROOT, "at most %.0f days", limit.get().most()),
             Optional.of(limit.get().source()),
             List.of());

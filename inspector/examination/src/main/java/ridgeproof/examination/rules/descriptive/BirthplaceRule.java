@@ -43,13 +43,13 @@ final class BirthplaceRule implements Rule {
       } else if (mistaken.isPresent()) {
         reportPostal(entry, mistaken.get(), tables, log);
       } else if (places.find(entry.text()).isEmpty()) {
-        log.add("RP-PTL-011", entry.location(), entry.observed(), "a code of the domain's list");
+        log.add("RP-PTL-011", entry.location(), entry.observed(), "a code from the domain's list");
       }
     }
     for (Particulars.Entry entry : citizenships) {
       Optional<Code> place = places.find(entry.text());
       if (place.isEmpty()) {
-        log.add("RP-PTL-011", entry.location(), entry.observed(), "a code of the domain's list");
+        log.add("RP-PTL-011", entry.location(), entry.observed(), "a code from the domain's list");
       } else if (PARTS_OF_COUNTRIES.contains(place.get().property("kind"))) {
         log.add(
             "RP-PTL-013",
@@ -77,17 +77,20 @@ final class BirthplaceRule implements Rule {
   /** What is required names every exception, since naming the one would tell the birthplace. */
   private static void reportPostal(
       Particulars.Entry entry, Code state, SpecTables tables, FindingLog log) {
-    String meant =
-        tables.codes("birthplaces").find(entry.text()).map(Code::name).orElse("no place");
+    String meant = tables.codes("birthplaces").find(entry.text()).map(Code::name).orElse("unused");
     log.add(
         "RP-PTL-012",
         entry.location(),
         entry.observed(
             String.format(
-                Locale.ROOT, "\"%s\", in mail %s, here %s", entry.text(), state.name(), meant)),
-        "the domain's list has "
+                Locale.ROOT,
+                "\"%s\", %s in postal addresses, %s here",
+                entry.text(),
+                state.name(),
+                meant)),
+        "in the domain's list, "
             + exceptions(tables).stream()
-                .map(code -> code.code() + " for " + code.name())
+                .map(code -> code.code() + " is " + code.name())
                 .collect(Collectors.joining(", ")));
   }
 }

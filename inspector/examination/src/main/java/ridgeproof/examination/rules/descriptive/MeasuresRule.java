@@ -50,7 +50,7 @@ final class MeasuresRule implements Rule {
       OptionalDouble least = measure.apply(entry.text().substring(0, half));
       OptionalDouble most = measure.apply(entry.text().substring(half));
       if (least.isPresent() && most.isPresent() && least.getAsDouble() > most.getAsDouble()) {
-        log.add("RP-PTL-035", entry.location(), entry.observed(), "the least first");
+        log.add("RP-PTL-035", entry.location(), entry.observed(), "the lowest value first");
       }
     }
   }

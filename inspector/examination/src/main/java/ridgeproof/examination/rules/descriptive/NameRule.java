@@ -42,7 +42,8 @@ final class NameRule implements Rule {
         .filter(entry -> names.contains(spoken(entry.text())))
         .forEach(
             entry ->
-                log.add("RP-PTL-043", entry.location(), entry.observed(), "another name, or none"));
+                log.add(
+                    "RP-PTL-043", entry.location(), entry.observed(), "another name, or no alias"));
   }
 
   private static void checkForm(Particulars.Entry entry, FindingLog log) {
@@ -53,7 +54,7 @@ final class NameRule implements Rule {
           "RP-PTL-041",
           entry.location(),
           entry.observed(),
-          "letters, hyphens, one comma and single spaces");
+          "letters, hyphens, one comma, and single spaces");
     }
   }
 

@@ -66,7 +66,8 @@ final class NeededParticularsRule implements Rule {
                         .map(field -> Location.of(header, field))
                         .orElse(Location.of(header)))
             .orElse(Location.file());
-    log.add("RP-PTL-005", place, Observed.of("\"" + type + "\""), "a list of its particulars");
+    log.add(
+        "RP-PTL-005", place, Observed.of("\"" + type + "\""), "a list of its biographic fields");
   }
 
   private static void reportNone(
@@ -83,8 +84,10 @@ final class NeededParticularsRule implements Rule {
         Observed.of(
             particulars.records().isEmpty()
                 ? "no Type-2 record"
-                : "none of the fields that " + type + " has"),
-        "the " + needed + " particulars that " + type + " needs");
+                : "none of the biographic fields of " + type),
+        needed == 1
+            ? "the 1 field required for " + type
+            : "the " + needed + " fields required for " + type);
   }
 
   private static void reportMissing(
@@ -96,7 +99,7 @@ final class NeededParticularsRule implements Rule {
         log.add(
             isAlwaysNeeded(row.presence()) ? "RP-PTL-001" : "RP-PTL-002",
             Location.of(record).in(row.field()),
-            Observed.of(record.field(row.field()).isPresent() ? "empty" : "absent"),
+            Observed.of(record.field(row.field()).isPresent() ? "empty" : "missing"),
             "a value",
             Optional.of(row.source()),
             List.of());
@@ -116,8 +119,10 @@ final class NeededParticularsRule implements Rule {
         log.add(
             "RP-PTL-054",
             Location.of(record, field.get()),
-            Observed.of(count + " repetitions"),
-            "at most " + row.most().getAsInt(),
+            Observed.of(count == 1 ? "1 entry" : count + " entries"),
+            "at most "
+                + row.most().getAsInt()
+                + (row.most().getAsInt() == 1 ? " entry" : " entries"),
             Optional.of(row.source()),
             List.of());
       }
@@ -165,7 +170,7 @@ final class NeededParticularsRule implements Rule {
               "RP-PTL-006",
               Location.of(record, field),
               Observed.of("present"),
-              "no such field in " + type);
+              "field omitted for " + type);
         }
       }
     }

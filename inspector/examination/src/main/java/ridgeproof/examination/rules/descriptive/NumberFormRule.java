@@ -60,7 +60,7 @@ final class NumberFormRule implements Rule {
       return;
     }
     first(rules, Kind.FILLER, entry)
-        .ifPresent(rule -> add("RP-PTL-033", entry, "the true value", rule.source(), log));
+        .ifPresent(rule -> add("RP-PTL-033", entry, "the real value", rule.source(), log));
     if (matchesNone(rules, Kind.FORM, entry)) {
       report("RP-PTL-031", entry, rules, Kind.FORM, log);
     }

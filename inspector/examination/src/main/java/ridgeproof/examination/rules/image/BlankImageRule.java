@@ -62,8 +62,7 @@ final class BlankImageRule implements Rule {
       log.add(
           "RP-IMG-034",
           image.atData(),
-          Observed.of(
-              String.format(Locale.ROOT, "%.1f %% of the image shows something", marked * 100)),
+          Observed.of(String.format(Locale.ROOT, "%.1f %% of the image is marked", marked * 100)),
           "a print",
           Optional.of(least.source()),
           List.of(Measure.against("marked area", marked * 100, "%", least.value())));

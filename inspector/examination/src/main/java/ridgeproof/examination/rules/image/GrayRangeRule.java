@@ -79,7 +79,7 @@ final class GrayRangeRule implements Rule {
         Optional.of(share.source()),
         List.of(
             Measure.against(
-                "images that reach the range",
+                "images that reach the target",
                 100.0 * reached / ranges.size(),
                 "%",
                 share.value())));

@@ -46,14 +46,14 @@ final class ImageGroundRule implements Rule {
           Observed.of(
               String.format(
                   Locale.ROOT,
-                  "constant lines: top %d, bottom %d, left %d, right %d",
+                  "lines of one gray level: top %d, bottom %d, left %d, right %d",
                   padding.top(),
                   padding.bottom(),
                   padding.left(),
                   padding.right())),
-          "the scan alone",
+          "only the scanned area",
           Optional.of(least.source()),
-          List.of(Measure.against("constant lines", padding.widest(), "", least.value())));
+          List.of(Measure.against("lines of one gray level", padding.widest(), "", least.value())));
     }
   }
 }

@@ -72,10 +72,10 @@ final class ImageHistoryRule implements Rule {
                     Observed.of(
                         String.format(
                             Locale.ROOT,
-                            "%s, and its comment tells of %s",
+                            "%s; the comment names %s",
                             header.format().label(),
                             format)),
-                    "an image compressed once"));
+                    "an image compressed only once"));
     image
         .pixels()
         .flatMap(PixelFacts::hidden)
@@ -91,7 +91,7 @@ final class ImageHistoryRule implements Rule {
                             "%s whose pixels are the bytes of a %s",
                             header.format().label(),
                             format.label())),
-                    "pixels of a print"));
+                    "the pixels of a print"));
   }
 
   /** The codestream that begins behind the first, perhaps after some filling bytes. */
@@ -123,7 +123,7 @@ final class ImageHistoryRule implements Rule {
       }
       boolean reversible = header.lossless().orElse(false);
       if (key.equals("LOSSY") && value.equals("1") && reversible) {
-        return Optional.of("a lossy compression before");
+        return Optional.of("an earlier lossy compression");
       }
     }
     return Optional.empty();

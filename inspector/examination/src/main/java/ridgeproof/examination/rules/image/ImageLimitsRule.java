@@ -88,7 +88,7 @@ final class ImageLimitsRule implements Rule {
           "RP-IMG-017",
           image.layout().verticalScale().map(image::at).orElse(image.location()),
           Observed.of(String.format(Locale.ROOT, "%.0f and %.0f ppi", horizontal, vertical)),
-          "the same both ways");
+          "equal resolutions");
     } else if (!allowed.isEmpty() && allowed.stream().noneMatch(c -> c.admits(horizontal))) {
       log.add(
           "RP-IMG-008",

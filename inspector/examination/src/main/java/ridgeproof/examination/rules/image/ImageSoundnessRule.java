@@ -66,7 +66,7 @@ final class ImageSoundnessRule implements Rule {
                   left.size(),
                   images.size(),
                   defect.detail())),
-          "images that are plausible for the size of the file");
+          "images of a plausible size for this file");
     }
   }
 
@@ -154,7 +154,7 @@ final class ImageSoundnessRule implements Rule {
               "RP-IMG-006",
               place,
               Observed.of(defect.detail()),
-              "a whole codestream",
+              "a complete codestream",
               source(image, tables),
               List.of());
       case ODDITY ->
@@ -166,7 +166,7 @@ final class ImageSoundnessRule implements Rule {
               source(image, tables),
               List.of());
       case TRAILING_BYTES ->
-          log.add("RP-IMG-007", place, Observed.of(defect.detail()), "the image and nothing more");
+          log.add("RP-IMG-007", place, Observed.of(defect.detail()), "the image only");
       case LIMIT ->
           log.add("RP-IMG-015", place, Observed.of(defect.detail()), "an image within the limit");
       case FILE_LIMIT -> {

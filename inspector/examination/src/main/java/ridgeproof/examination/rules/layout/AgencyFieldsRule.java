@@ -80,17 +80,17 @@ final class AgencyFieldsRule implements Rule {
       switch (wanted.presence().demandFor(values)) {
         case MANDATORY -> {
           if (!says) {
-            report("RP-PTL-050", place, Observed.of("absent"), named(wanted.meaning()));
+            report("RP-PTL-050", place, Observed.of("missing"), named(wanted.meaning()));
           }
         }
         case FORBIDDEN -> {
           if (says) {
-            report("RP-PTL-052", place, Observed.of("present"), named("no such field"));
+            report("RP-PTL-052", place, Observed.of("present"), named("field omitted"));
           }
         }
         case DEPRECATED -> {
           if (says) {
-            report("RP-PTL-053", place, Observed.of("present"), named("left out"));
+            report("RP-PTL-053", place, Observed.of("present"), named("field omitted"));
           }
         }
         case OPTIONAL -> {}

@@ -140,9 +140,9 @@ final class FieldCheck {
       return;
     }
     if (kind == RequirementKind.FORBIDDEN) {
-      report(kind, place, Observed.of(name + " present"), "no such item", item);
+      report(kind, place, Observed.of(name + " present"), "item omitted", item);
     } else if (kind == RequirementKind.DEPRECATED) {
-      report(kind, place, Observed.of(name + " present"), "left out", item);
+      report(kind, place, Observed.of(name + " present"), "item omitted", item);
     }
     checkValue(item, subfield.items().get(number - 1), repetition, number);
   }
@@ -190,7 +190,7 @@ final class FieldCheck {
           DISPUTED_CODE,
           place,
           shown(rule, text),
-          rule.values().get().inWords() + " that all lists have",
+          rule.values().get().inWords() + " in every published list",
           Optional.of(RequirementKind.VALUES.source(rule)),
           List.of());
     }

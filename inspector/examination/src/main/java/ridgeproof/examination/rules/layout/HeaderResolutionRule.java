@@ -84,7 +84,7 @@ final class HeaderResolutionRule implements Rule {
           "RP-TXN-016",
           Location.of(header, header.field(NOMINAL).orElseThrow()),
           Observed.of(String.format(Locale.ROOT, "%.2f in 1.012, %.2f in 1.011", sent, scanned)),
-          "1.012 no more than 1.011",
+          "1.012 at most 1.011",
           List.of(Measure.against("nominal resolution", sent, "pixels per mm", scanned)));
     }
   }
@@ -107,7 +107,7 @@ final class HeaderResolutionRule implements Rule {
           Observed.of(
               String.format(
                   Locale.ROOT,
-                  "%d records with ISR 1; 1.011 is %.2f, 1.012 is %.2f",
+                  "records with ISR 1: %d; 1.011 is %.2f, 1.012 is %.2f",
                   claiming.size(),
                   scanned,
                   sent)),

@@ -83,7 +83,7 @@ final class LayoutRule implements Rule {
           Observed.of(
               String.format(
                   Locale.ROOT, "Type-%d in version %s", record.type(), version(examinee))),
-          "a record type of that version");
+          "a record type in that version");
     }
   }
 
@@ -118,7 +118,7 @@ final class LayoutRule implements Rule {
     Location place =
         field.map(found -> Location.of(record, found)).orElse(Location.of(record).in(row.number()));
     RequirementKind kind = RequirementKind.of(row.presence().demandFor(values));
-    String observed = !says && field.isPresent() ? "empty" : says ? "present" : "absent";
+    String observed = !says && field.isPresent() ? "empty" : says ? "present" : "missing";
     boolean departs =
         switch (kind) {
           case MANDATORY -> !says;
@@ -136,9 +136,9 @@ final class LayoutRule implements Rule {
   private static String wanted(RequirementKind kind) {
     return switch (kind) {
       case MANDATORY -> "a value";
-      case FORBIDDEN -> "no such field";
-      case DEPRECATED -> "left out";
-      default -> "a value, or no field";
+      case FORBIDDEN -> "field omitted";
+      case DEPRECATED -> "field omitted";
+      default -> "a value, or the field omitted";
     };
   }
 
@@ -162,8 +162,8 @@ final class LayoutRule implements Rule {
         log.add(
             "RP-FLD-011",
             Location.of(record, field),
-            Observed.of(number + (layout.knows(number) ? " of another version" : "")),
-            "a field of version " + version(examinee));
+            Observed.of(number + (layout.knows(number) ? " belongs to another version" : "")),
+            "a field in version " + version(examinee));
       }
     }
   }

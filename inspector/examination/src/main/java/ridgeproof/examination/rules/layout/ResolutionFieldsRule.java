@@ -53,7 +53,7 @@ final class ResolutionFieldsRule implements Rule {
         rule,
         Location.of(header, header.field(number.field()).orElseThrow()),
         Observed.of(text.orElseThrow()),
-        expected ? "the resolution in pixels per millimetre, such as 19.69" : "00.00",
+        expected ? "the resolution in pixels per millimeter, such as 19.69" : "00.00",
         List.of());
   }
 }

@@ -21,8 +21,8 @@ final class EvidenceStrength {
    * @param odds as a power of ten
    */
   static Measure measure(double odds) {
-    String name = words(odds) + " evidence of all prints together, " + ratio(odds);
-    return Measure.of(name + "; decimal logarithm", odds, "");
+    String name = words(odds) + " evidence from all prints together, " + ratio(odds);
+    return Measure.of(name + " (decimal logarithm)", odds, "");
   }
 
   private static String words(double odds) {

@@ -89,7 +89,7 @@ final class RidgeLimitsRule implements Rule {
       FindingLog log) {
     Location place = facts.slap().isEmpty() ? image.location() : image.location(finger);
     if (analysis.measures().isEmpty()) {
-      log.add(NO_RIDGES, place, Observed.of("no ridges of a finger"), "a print");
+      log.add(NO_RIDGES, place, Observed.of("no ridges"), "a print");
       return;
     }
     OptionalDouble toPlain = rollToPlain(facts, finger, analysis, examinee);
@@ -138,7 +138,7 @@ final class RidgeLimitsRule implements Rule {
         place,
         Observed.of(
             telling.stream()
-                .map(b -> b.measure().title() + " " + amount(b, b.value()))
+                .map(b -> b.measure().title() + ": " + amount(b, b.value()))
                 .collect(Collectors.joining("; "))),
         telling.stream().map(RidgeLimitsRule::required).collect(Collectors.joining("; ")),
         Optional.of(broken.get(0).limit().source()),

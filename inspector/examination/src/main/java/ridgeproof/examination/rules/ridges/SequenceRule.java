@@ -66,7 +66,7 @@ final class SequenceRule implements Rule {
           RULES.get(irregularity.kind()),
           place(sequence, first, irregularity.kind() != Irregularity.Kind.PLAIN_TWICE),
           Observed.of(observed(irregularity, examinee)),
-          "each print in the box of its own finger",
+          "each print in the position of its own finger",
           evidence(irregularity, sequence.answers().threshold()));
     }
     for (FingerAnswer answer : sequence.answers().answers()) {
@@ -167,7 +167,7 @@ final class SequenceRule implements Rule {
             .map(finger -> name(finger, examinee))
             .collect(Collectors.joining(", "));
     boolean all = irregularity.mutual() || irregularity.positions().size() < 2;
-    return names + (all ? "" : " (not all of them show it by themselves)");
+    return names + (all ? "" : " (some of them only together with the others)");
   }
 
   /** The threshold that a profile lowered is in every report. */
@@ -179,10 +179,8 @@ final class SequenceRule implements Rule {
           Location.file(),
           Observed.of(
               String.format(
-                  Locale.ROOT,
-                  "a similarity of %.0f counts as a match",
-                  sequence.answers().threshold())),
-          String.format(Locale.ROOT, "%.0f unless the agency asks for another value", usual));
+                  Locale.ROOT, "a match from similarity %.0f", sequence.answers().threshold())),
+          String.format(Locale.ROOT, "%.0f, unless the agency asks for another value", usual));
     }
   }
 
@@ -197,10 +195,10 @@ final class SequenceRule implements Rule {
             OTHER_HAND,
             image.location(),
             Observed.of(
-                "heights and widths as of a "
+                "heights and widths of a "
                     + apparent.get().name().toLowerCase(Locale.ROOT)
                     + " hand"),
-            "the hand that the position names");
+            "the hand named by the position");
       }
     }
   }

@@ -63,13 +63,14 @@ final class SlapRule implements Rule {
         slap.segments().stream()
             .anyMatch(segment -> segment.doubts().contains(Doubt.PLACE_AMBIGUOUS));
     if (ambiguous) {
-      report(image.location(), found, slap, "which finger has none their places do not tell", log);
+      report(
+          image.location(), found, slap, "their places do not show which finger is missing", log);
       return;
     }
     for (ridgeproof.ridges.segmentation.Segment segment : slap.segments()) {
       if (segment.box().isEmpty()) {
         Location place = image.location(segment.position());
-        report(place, found, slap, "none at the place of this finger", log);
+        report(place, found, slap, "none where this finger belongs", log);
       }
     }
   }
@@ -80,7 +81,7 @@ final class SlapRule implements Rule {
         NOT_FOUND,
         place,
         Observed.of(String.format(Locale.ROOT, "%d of %d prints; %s", found, due, which)),
-        "a print of each finger that is not declared missing",
+        "a print of each finger that is not annotated as missing",
         List.of(Measure.against("prints found", found, "prints", due)));
   }
 
@@ -114,10 +115,10 @@ final class SlapRule implements Rule {
         log.add(
             ELSEWHERE,
             marked.place(),
-            Observed.of("marked " + marked.extent()),
+            Observed.of("segment at " + marked.extent()),
             String.format(
                 Locale.ROOT,
-                "the print around %.0f across, %.0f down",
+                "a segment around the print at %.0f across, %.0f down",
                 found.get().centreX(),
                 found.get().centreY()));
       }

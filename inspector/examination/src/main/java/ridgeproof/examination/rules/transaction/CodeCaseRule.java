@@ -56,7 +56,7 @@ final class CodeCaseRule implements Rule {
             "RP-FLD-035",
             Location.of(record, field).item(index + 1, i, item),
             observed(examinee, record, field, i, item.text()),
-            "the code in capital letters");
+            "the same code in capital letters");
       }
     }
   }

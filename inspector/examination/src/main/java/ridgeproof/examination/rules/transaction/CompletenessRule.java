@@ -43,9 +43,9 @@ final class CompletenessRule implements Rule {
   /** With more fingers gone than a hand has, what is missing besides is no news. */
   private static final int A_HAND = 5;
 
-  private static final String NO_FINGER = "no image of a named finger";
+  private static final String NO_FINGER = "no image of any finger";
   private static final String NEEDED =
-      "a print of each finger, or an annotation of why there is none";
+      "a print of each finger, or an annotation that explains its absence";
 
   @Override
   public Set<String> ids() {
@@ -107,7 +107,7 @@ final class CompletenessRule implements Rule {
               rolls.stream()
                   .map(NeededPrint::position)
                   .collect(Collectors.toCollection(TreeSet::new)))
-          .forEach(hand -> reportGroup(hand, "no roll, "));
+          .forEach(hand -> reportGroup(hand, "no rolled print: "));
       if (absent.size() <= A_HAND) {
         reportIncompleteWay(others.stream().filter(p -> !p.kind().equals("rolled")).toList());
       }
@@ -192,7 +192,7 @@ final class CompletenessRule implements Rule {
           ONE,
           Location.file().withPosition(OptionalInt.of(position)),
           Observed.of("no image of position " + position),
-          "an image, or an annotation of why there is none (" + profile.title() + ")");
+          "an image, or an annotation that explains its absence (" + profile.title() + ")");
     }
 
     private void reportUnusualWay() {

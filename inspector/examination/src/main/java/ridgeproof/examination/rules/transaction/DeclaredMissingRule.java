@@ -53,7 +53,7 @@ final class DeclaredMissingRule implements Rule {
             Observed.of(
                 String.format(
                     Locale.ROOT,
-                    "finger %d declared %s, imaged in record %d",
+                    "finger %d annotated %s, but imaged in record %d",
                     finger,
                     declaration.reason(),
                     images.get(0).record().ordinal())),
@@ -92,8 +92,8 @@ final class DeclaredMissingRule implements Rule {
     log.add(
         IN_SLAP,
         image.atData(),
-        Observed.of(String.format(Locale.ROOT, "%d prints", due + surplus)),
-        String.format(Locale.ROOT, "%d, one of each finger that is not annotated as missing", due),
+        Observed.of(due + surplus == 1 ? "1 print" : (due + surplus) + " prints"),
+        String.format(Locale.ROOT, "%d, one for each finger that is not annotated as missing", due),
         List.of(Measure.against("prints found", due + surplus, "prints", due)));
   }
 }

@@ -83,8 +83,8 @@ final class MissingMarksRule implements Rule {
           told.place(),
           Observed.personal(mark.mark()),
           mark.extent() == Extent.ALL
-              ? "no prints of fingers of a hand that is missing"
-              : "an annotation of the finger that is missing",
+              ? "no prints of the missing hand"
+              : "an annotation of the missing finger",
           Optional.of(mark.source()),
           List.of());
     }

@@ -64,7 +64,7 @@ final class NeededImagesRule implements Rule {
           NOT_CHECKED,
           Location.file(),
           Observed.of(kind.whyUnknown().orElseThrow()),
-          "a list of what the type of transaction needs");
+          "a list of what this type of transaction needs");
     }
   }
 
@@ -95,7 +95,10 @@ final class NeededImagesRule implements Rule {
       log.add(
           NO_LATENT,
           Location.file(),
-          Observed.of(String.format(Locale.ROOT, "no latent among %d prints", shown.size())),
+          Observed.of(
+              shown.size() == 1
+                  ? "1 print, not latent"
+                  : String.format(Locale.ROOT, "%d prints, none latent", shown.size())),
           "at least one latent print",
           Optional.of(need.source()),
           List.of());
@@ -113,7 +116,12 @@ final class NeededImagesRule implements Rule {
           Location.file(),
           Observed.of(
               String.format(
-                  Locale.ROOT, "%s with %d print images", type.code(), examinee.prints().size())),
+                  Locale.ROOT,
+                  examinee.prints().size() == 1
+                      ? "%s with 1 print image"
+                      : "%s with %d print images",
+                  type.code(),
+                  examinee.prints().size())),
           "no prints");
     }
   }

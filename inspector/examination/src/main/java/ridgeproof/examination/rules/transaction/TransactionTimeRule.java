@@ -44,8 +44,10 @@ final class TransactionTimeRule implements Rule {
                 log.add(
                     "RP-TXN-063",
                     place,
-                    Observed.of(greenwich.get() + " in Greenwich"),
-                    "no later than " + local.get() + ", field 1.005, and not long before"));
+                    Observed.of(greenwich.get() + " GMT"),
+                    "no later than "
+                        + local.get()
+                        + ", field 1.005, and at most a year before it"));
   }
 
   /** A transaction may be prepared long before it is sent, but not after that. */

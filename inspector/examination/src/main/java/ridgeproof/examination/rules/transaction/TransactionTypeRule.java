@@ -48,8 +48,8 @@ final class TransactionTypeRule implements Rule {
       log.add(
           UNKNOWN_DOMAIN,
           at(examinee, DOMAIN),
-          Observed.of("another domain than NORAM"),
-          "a domain whose types of transaction are known");
+          Observed.of("a domain other than NORAM"),
+          "a domain with known types of transaction");
     }
   }
 
@@ -82,7 +82,7 @@ final class TransactionTypeRule implements Rule {
     List<Code> codes = examinee.tables().codes(TransactionKind.TABLE).codes();
     String capitals = type.strip().toUpperCase(Locale.ROOT);
     if (codes.stream().anyMatch(code -> code.code().equals(capitals))) {
-      return capitals + " (codes are in capitals, without blanks)";
+      return capitals + " (codes are in capital letters, without spaces)";
     }
     List<String> near =
         codes.stream()
@@ -92,7 +92,7 @@ final class TransactionTypeRule implements Rule {
             .toList();
     return near.isEmpty()
         ? "a published type of transaction"
-        : "a published type of transaction; one letter off: " + String.join(", ", near);
+        : "a published type of transaction; similar codes: " + String.join(", ", near);
   }
 
   /** One letter wrong, left out or too many, or two neighbours swapped. */

@@ -86,7 +86,7 @@ class ImageHistoryRuleTest {
     List<Finding> found = found(wsq, "WSQ20", PRINT);
     assertEquals(1, found.size());
     assertEquals("RP-IMG-031", found.get(0).ruleId());
-    assertEquals("WSQ, and its comment tells of JPEG", found.get(0).observed().text());
+    assertEquals("WSQ; the comment names JPEG", found.get(0).observed().text());
   }
 
   @Test

@@ -53,21 +53,21 @@ class SequenceRuleTest {
     Irregularity exchange = new Irregularity(Kind.EXCHANGED, List.of(INDEX, MIDDLE), true, 90, 2.7);
     Finding found = check(List.of(), List.of(exchange), 40).get(0);
     assertEquals(
-        "strong evidence of all prints together, about 500 to 1; decimal logarithm",
+        "strong evidence from all prints together, about 500 to 1 (decimal logarithm)",
         found.evidence().get(1).name());
     assertEquals(2.7, found.evidence().get(1).value());
   }
 
   @Test
   void oddsAreToldWithOneDigit() {
-    assertOdds("weak evidence of all prints together, about 6 to 1", 0.75);
-    assertOdds("moderate evidence of all prints together, about 30 to 1", 1.5);
-    assertOdds("very strong evidence of all prints together, about 50,000 to 1", 4.7);
-    assertOdds("very strong evidence of all prints together, more than 1,000,000 to 1", 7);
+    assertOdds("weak evidence from all prints together, about 6 to 1", 0.75);
+    assertOdds("moderate evidence from all prints together, about 30 to 1", 1.5);
+    assertOdds("very strong evidence from all prints together, about 50,000 to 1", 4.7);
+    assertOdds("very strong evidence from all prints together, more than 1,000,000 to 1", 7);
   }
 
   private static void assertOdds(String words, double odds) {
-    assertEquals(words + "; decimal logarithm", EvidenceStrength.measure(odds).name());
+    assertEquals(words + " (decimal logarithm)", EvidenceStrength.measure(odds).name());
   }
 
   @Test

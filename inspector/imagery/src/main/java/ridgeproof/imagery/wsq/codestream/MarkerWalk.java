@@ -50,7 +50,7 @@ final class MarkerWalk {
         position = afterSegment(marker, position);
       } else {
         add(marker, position, MARKER_BYTES);
-        report(Kind.UNKNOWN_MARKER, position, marker + " where it cannot stand");
+        report(Kind.UNKNOWN_MARKER, position, marker + " where it is not allowed");
         position += MARKER_BYTES;
       }
     }
@@ -119,7 +119,9 @@ final class MarkerWalk {
     int end = next < 0 ? source.length() : next;
     if (code >> 8 == 0xFF) {
       report(
-          Kind.UNKNOWN_MARKER, position, String.format(Locale.ROOT, "no WSQ marker: %04X", code));
+          Kind.UNKNOWN_MARKER,
+          position,
+          String.format(Locale.ROOT, "not a WSQ marker: %04X", code));
     } else {
       report(Kind.STRAY_BYTES, position, end - position + " bytes that belong to no segment");
     }

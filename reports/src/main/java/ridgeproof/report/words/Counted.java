@@ -1,0 +1,14 @@
+package ridgeproof.report.words;
+
+import java.util.Locale;
+
+/** A number and its noun, which agree: 1 file, 2 files. */
+public final class Counted {
+
+  private Counted() {}
+
+  /** The number with thousands separated, and the noun with an s unless the number is one. */
+  public static String of(long number, String noun) {
+    return String.format(Locale.ROOT, "%,d %s", number, number == 1 ? noun : noun + "s");
+  }
+}

@@ -1,0 +1,6 @@
+/**
+ * How sentences are made of words and numbers.
+ *
+ * <p>In: numbers and nouns. Out: text that agrees in number.
+ */
+package ridgeproof.report.words;
