@@ -114,10 +114,10 @@ class DemonstrationSetTest {
 
   private static Path examples() {
     Path folder = Path.of("").toAbsolutePath();
-    while (!Files.exists(folder.resolve("examples"))) {
+    while (!Files.exists(folder.resolve("docs/examples"))) {
       folder = folder.getParent();
     }
-    return folder.resolve("examples");
+    return folder.resolve("docs/examples");
   }
 
   private static String resource(String name) throws IOException {
