@@ -87,11 +87,9 @@ final class ExamineCommand implements Callable<Integer> {
 
   @Option(
       names = "--all-findings",
-      description = {
-        "json, csv, sarif: list each place of a repeated fault by itself, and also the findings",
-        "that are only consequences of another one; html, pdf: open the notes and the fields of",
-        "every record"
-      })
+      description =
+          "json, csv, sarif: list every place of a repeated fault, and findings that only"
+              + " follow from others; html, pdf: show notes and the fields of every record")
   boolean allFindings;
 
   @Option(
@@ -250,7 +248,7 @@ final class ExamineCommand implements Callable<Integer> {
       throw CommandFailure.usage("--per-file and --all-findings exclude each other");
     }
     if (allFindings && format == ReportFormat.text) {
-      throw CommandFailure.usage("--all-findings is for --format json, csv, sarif, html or pdf");
+      throw CommandFailure.usage("--all-findings requires --format json, csv, sarif, html, or pdf");
     }
     if (outputFolder == null && !operatorFields.isEmpty() && !ledger.isWanted()) {
       throw CommandFailure.usage("--operator-field requires --output-dir or --ledger");

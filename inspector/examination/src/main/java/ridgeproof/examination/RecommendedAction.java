@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.facts.RidgeFacts;
 import ridgeproof.finding.Finding;
@@ -29,7 +28,6 @@ public record RecommendedAction(String remedy, Severity severity, List<Finding> 
 
   private static final String REPEATED =
       "If repeated attempts give the same result, follow your agency's policy.";
-  private static final int MOST_REMEDIES = 3;
   private static final double WHOLE = 100;
 
   private record Weighed(RecommendedAction action, double effect) {}
@@ -92,14 +90,9 @@ public record RecommendedAction(String remedy, Severity severity, List<Finding> 
   }
 
   private static String retake(ExaminedImage image, List<Finding> answered, SpecTables tables) {
-    String how =
-        answered.stream()
-            .sorted(Comparator.comparing(Finding::severity))
-            .map(Finding::remedy)
-            .distinct()
-            .limit(MOST_REMEDIES)
-            .collect(Collectors.joining(" "));
-    String print = tables.positionName(image.position().orElse(0));
+    RetakeWords words = new RetakeWords(tables);
+    String how = words.how(answered);
+    String print = words.print(image);
     boolean advice =
         answered.stream().allMatch(finding -> finding.severity().equals(Severity.ADVICE));
     boolean card = CaptureRemedies.capture(image, tables).equals(Optional.of(Capture.CARD));

@@ -8,7 +8,7 @@ public enum PositionState {
   ADVISED("check"),
   DOUBTFUL("recapture or correct"),
   MISSING("missing"),
-  ACCOUNTED("accounted for"),
+  ACCOUNTED("annotated as missing"),
   NOT_ASKED("not required");
 
   private final String words;

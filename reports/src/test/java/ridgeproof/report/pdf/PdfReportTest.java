@@ -252,7 +252,7 @@ class PdfReportTest {
   @Test
   void imagesAreInItOnlyWhenAsked() {
     assertTrue(PdfText.of(PDF).contains("The images are not shown"));
-    assertTrue(PdfText.of(PDF_WITH_IMAGES).contains("These are fingerprints"));
+    assertTrue(PdfText.of(PDF_WITH_IMAGES).contains("The images are personal data"));
     assertTrue(PDF_WITH_IMAGES.length > PDF.length);
   }
 }
