@@ -75,15 +75,7 @@ class ArchitectureTest {
             "ridges", "examination", "report", "ledger", "desk", "corpus", "cli")
         .whereLayer("transaction")
         .mayOnlyBeAccessedByLayers(
-            "imagery",
-            "ridges",
-            "examination",
-            "report",
-            "ledger",
-            "gate",
-            "desk",
-            "corpus",
-            "cli")
+            "imagery", "ridges", "examination", "report", "ledger", "gate", "desk", "corpus", "cli")
         .check(CLASSES);
   }
 
