@@ -23,10 +23,7 @@ final class GateFolderOptions {
       description = "the folder that the station exports to")
   Path from;
 
-  @Option(
-      names = "--ready",
-      paramLabel = "DIR",
-      description = "READY files are moved here")
+  @Option(names = "--ready", paramLabel = "DIR", description = "READY files are moved here")
   Path ready;
 
   @Option(

@@ -39,7 +39,8 @@ final class OpenDesk {
   /** Opens the desk and waits until it is closed; the status to end with. */
   int untilClosed() {
     SpecTables tables = SpecTables.open();
-    command.choices.options(command.limits, tables); // what is wrong with them is told before anything opens
+    command.choices.options(
+        command.limits, tables); // what is wrong with them is told before anything opens
     try (Desk desk = open(settings(tables))) {
       Thread whenEnded = new Thread(desk::close);
       Runtime.getRuntime().addShutdownHook(whenEnded);
@@ -65,7 +66,8 @@ final class OpenDesk {
 
   private DeskSettings settings(SpecTables tables) {
     // Asked for each file: the day changes while the desk is open, and a profile may be corrected.
-    Supplier<ExaminationOptions> options = () -> command.choices.options(command.limits, tables).withPlaten(true);
+    Supplier<ExaminationOptions> options =
+        () -> command.choices.options(command.limits, tables).withPlaten(true);
     Examiner examiner = new Examiner(tables, command.limits.reading());
     return new DeskSettings(
         command.port,
@@ -84,7 +86,9 @@ final class OpenDesk {
 
   private Optional<FolderWatch> watch() {
     return Optional.ofNullable(command.watched)
-        .map(folder -> new FolderWatch(folder, GateFolderOptions.SETTLE, command.limits.maxFileSize));
+        .map(
+            folder ->
+                new FolderWatch(folder, GateFolderOptions.SETTLE, command.limits.maxFileSize));
   }
 
   private Optional<Gate> gate(Examiner examiner, Supplier<ExaminationOptions> options) {

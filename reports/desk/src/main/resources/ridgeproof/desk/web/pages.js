@@ -27,7 +27,7 @@
       legend: {show: false},
       cursor: {show: false},
       scales: {x: {time: false}},
-      axes: [{...axis, label: desk.say('file-number'), incrs: [1, 2, 5, 10, 20]}, {...axis, label: place.dataset.unit}],
+      axes: [{...axis, label: desk.say('file-number'), incrs: [1, 2, 5, 10, 20]}, axis],
       series: [{}, {stroke: color('--link'), width: 2, points: {show: true}}],
     }, [values.map((value, i) => i + 1), values], place);
   });
