@@ -12,10 +12,11 @@ final class Base64Text {
 
   private static final byte[] VALUES = values();
   private static final int BITS = 6;
+  private static final int PIECE = 8 * 1024;
 
   private final ByteSource text;
   private final int length;
-  private SoftReference<ByteBuffer> kept = new SoftReference<>(null);
+  private volatile SoftReference<ByteBuffer> kept = new SoftReference<>(null);
 
   Base64Text(ByteSource text) {
     this.text = text;
@@ -27,7 +28,12 @@ final class Base64Text {
     return length;
   }
 
-  synchronized ByteBuffer decoded() {
+  ByteBuffer decoded() {
+    ByteBuffer bytes = kept.get();
+    return bytes == null ? decodedOnce() : bytes;
+  }
+
+  private synchronized ByteBuffer decodedOnce() {
     ByteBuffer bytes = kept.get();
     if (bytes == null) {
       bytes = ByteBuffer.wrap(decode()).asReadOnlyBuffer();
@@ -43,13 +49,17 @@ final class Base64Text {
 
   private static int digits(ByteSource text) {
     int count = 0;
+    byte[] piece = new byte[PIECE];
     ByteBuffer bytes = text.asBuffer();
-    for (int i = 0; i < bytes.limit(); i++) {
-      int value = VALUES[bytes.get(i) & 0xFF];
-      if (value >= 0) {
-        count++;
-      } else if (bytes.get(i) == '=') {
-        break;
+    for (int at = 0; at < bytes.limit(); at += PIECE) {
+      int length = Math.min(PIECE, bytes.limit() - at);
+      bytes.get(at, piece, 0, length);
+      for (int i = 0; i < length; i++) {
+        if (VALUES[piece[i] & 0xFF] >= 0) {
+          count++;
+        } else if (piece[i] == '=') {
+          return count;
+        }
       }
     }
     return count;
@@ -58,17 +68,22 @@ final class Base64Text {
   private byte[] decode() {
     byte[] out = new byte[length];
     ByteBuffer bytes = text.asBuffer();
+    byte[] piece = new byte[PIECE];
     int pending = 0;
     int bits = 0;
-    int at = 0;
-    for (int i = 0; i < bytes.limit() && at < length; i++) {
-      int value = VALUES[bytes.get(i) & 0xFF];
-      if (value >= 0) {
-        pending = pending << BITS | value;
-        bits += BITS;
-        if (bits >= Byte.SIZE) {
-          bits -= Byte.SIZE;
-          out[at++] = (byte) (pending >>> bits);
+    int done = 0;
+    for (int at = 0; at < bytes.limit() && done < length; at += PIECE) {
+      int count = Math.min(PIECE, bytes.limit() - at);
+      bytes.get(at, piece, 0, count);
+      for (int i = 0; i < count && done < length; i++) {
+        int value = VALUES[piece[i] & 0xFF];
+        if (value >= 0) {
+          pending = pending << BITS | value;
+          bits += BITS;
+          if (bits >= Byte.SIZE) {
+            bits -= Byte.SIZE;
+            out[done++] = (byte) (pending >>> bits);
+          }
         }
       }
     }

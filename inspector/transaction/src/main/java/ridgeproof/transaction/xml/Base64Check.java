@@ -10,6 +10,7 @@ import ridgeproof.transaction.record.ByteSource;
 final class Base64Check {
 
   private static final int GROUP = 4;
+  private static final int PIECE = 8 * 1024;
   private static final boolean[] DIGIT = new boolean[256];
 
   static {
@@ -27,10 +28,14 @@ final class Base64Check {
   /** The first departure. */
   static Optional<Odd> firstOdd(ByteSource text) {
     ByteBuffer bytes = text.asBuffer();
+    byte[] piece = new byte[PIECE];
     int count = 0;
     int filled = 0;
     for (int i = 0; i < bytes.limit(); i++) {
-      int value = bytes.get(i) & 0xFF;
+      if (i % PIECE == 0) {
+        bytes.get(i, piece, 0, Math.min(PIECE, bytes.limit() - i));
+      }
+      int value = piece[i % PIECE] & 0xFF;
       if (DIGIT[value] && filled == 0) {
         count++;
       } else if (value == '=') {

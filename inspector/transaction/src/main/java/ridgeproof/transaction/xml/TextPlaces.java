@@ -25,6 +25,8 @@ import ridgeproof.transaction.record.ByteSource;
  */
 public final class TextPlaces {
 
+  private static final int PIECE = 8 * 1024;
+
   private record Open(String shown, XmlElement element, Map<String, Integer> counts) {}
 
   private final ByteSource source;
@@ -134,13 +136,17 @@ public final class TextPlaces {
   private Map<Integer, TextPlace> count(TreeSet<Integer> offsets) {
     Map<Integer, TextPlace> places = new HashMap<>();
     ByteBuffer bytes = source.asBuffer();
+    byte[] piece = new byte[PIECE];
     int at = 0;
     int line = 1;
     int column = 1;
     for (int offset : offsets) {
       int end = Math.min(offset - source.origin(), bytes.limit());
       for (; at < end; at++) {
-        byte value = bytes.get(at);
+        if (at % PIECE == 0) {
+          bytes.get(at, piece, 0, Math.min(PIECE, bytes.limit() - at));
+        }
+        byte value = piece[at % PIECE];
         if (value == '\n') {
           line++;
           column = 1;

@@ -1,0 +1,74 @@
+package ridgeproof.corpus.fault;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javax.xml.XMLConstants;
+import javax.xml.transform.stream.StreamSource;
+import javax.xml.validation.Schema;
+import javax.xml.validation.SchemaFactory;
+import javax.xml.validation.Validator;
+import org.junit.jupiter.api.Test;
+import org.xml.sax.SAXParseException;
+import org.xml.sax.helpers.DefaultHandler;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.testing.SharedFolder;
+import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.xml.writer.Loss;
+import ridgeproof.transaction.xml.writer.TraditionalDrafts;
+import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
+
+/** Sound files of each kind that the corpus has, in XML and back. */
+class CorpusInXmlTest {
+
+  private static final SpecTables TABLES = SpecTables.open();
+  private static final FaultComposer COMPOSER = new FaultComposer();
+
+  private static Transaction read(byte[] bytes) {
+    return new TransactionReader(TABLES, ReadingLimits.standard()).read(ByteSource.of(bytes));
+  }
+
+  @Test
+  void theyComeBackByteForByteAndNothingIsLeftOut() throws IOException {
+    for (String base : FaultCatalogue.bases()) {
+      byte[] traditional = COMPOSER.clean(base);
+      ByteArrayOutputStream xml = new ByteArrayOutputStream();
+      List<Loss> losses = new XmlTransactionWriter(TABLES).write(read(traditional), xml);
+      assertEquals(List.of(), losses, base);
+      TraditionalDrafts drafts = new TraditionalDrafts(TABLES);
+      assertArrayEquals(traditional, drafts.write(read(xml.toByteArray())), base);
+      assertEquals(List.of(), drafts.losses(), base);
+    }
+  }
+
+  @Test
+  void theyAreValidByThePublishedSchemas() throws Exception {
+    Path schemas = SharedFolder.of("xml", "published schemas").resolve("schemas");
+    Schema schema =
+        SchemaFactory.newInstance(XMLConstants.W3C_XML_SCHEMA_NS_URI)
+            .newSchema(schemas.resolve("ebts/10.0/itl/2011/itl.xsd").toFile());
+    List<String> objections = new ArrayList<>();
+    for (String base : FaultCatalogue.bases()) {
+      byte[] xml = new XmlTransactionWriter(TABLES).write(read(COMPOSER.clean(base)));
+      Validator validator = schema.newValidator();
+      validator.setErrorHandler(
+          new DefaultHandler() {
+            @Override
+            public void error(SAXParseException message) {
+              objections.add(base + " " + message.getLineNumber() + " " + message.getMessage());
+            }
+          });
+      validator.validate(new StreamSource(new ByteArrayInputStream(xml)));
+    }
+    assertEquals("", String.join("\n", objections));
+  }
+}
