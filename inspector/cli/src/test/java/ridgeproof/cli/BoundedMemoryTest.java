@@ -57,7 +57,8 @@ class BoundedMemoryTest {
   void aReportIsWrittenWhenItIsAddedAndThenForgotten(ReportFormat format) throws IOException {
     StringWriter out = new StringWriter();
     ReportAssembly assembly =
-        ReportAssembly.of(format, TABLES, RenderOptions.standard(), Optional.empty(), out, true);
+        ReportAssembly.of(
+            format, TABLES, RenderOptions.standard(), Optional.empty(), out, true, false);
     byte[] cut = Arrays.copyOf(SmallTransaction.bytes(), 300);
     List<WeakReference<FindingsReport>> reports = new ArrayList<>();
     for (int i = 0; i < 50; i++) {

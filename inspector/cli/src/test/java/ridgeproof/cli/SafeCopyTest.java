@@ -146,11 +146,11 @@ class SafeCopyTest {
     }
     assertEquals(
         Map.of(
-            "RP-IMG-", Set.of("the image was replaced by a blank one"),
+            "RP-IMG-", Set.of("the image was replaced"),
             "RP-PTL-", Set.of("the value was replaced"),
-            "RP-RDG-", Set.of("the image with its ridges was replaced by a blank one"),
-            "RP-SEQ-", Set.of("the images with their fingers were replaced by blank ones"),
-            "RP-TXN-", Set.of("the image was replaced by a blank one")),
+            "RP-RDG-", Set.of("the ridges were replaced with the image"),
+            "RP-SEQ-", Set.of("the fingers were replaced with the images"),
+            "RP-TXN-", Set.of("the image was replaced")),
         words);
   }
 
