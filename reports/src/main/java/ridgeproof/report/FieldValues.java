@@ -37,6 +37,11 @@ public final class FieldValues {
     return tables.layout(number.recordType()).field(number, version);
   }
 
+  /** The row of an item, if the version has it. */
+  Optional<FieldRow> row(FieldNumber number, int item) {
+    return tables.layout(number.recordType()).item(number, item, version);
+  }
+
   /** Whether a value is masked: it is shown only where its row says that it is public. */
   public boolean isPrivate(FieldNumber number, int item) {
     return publicRow(number, item).isEmpty();

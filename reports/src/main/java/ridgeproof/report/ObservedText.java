@@ -2,10 +2,14 @@ package ridgeproof.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.RecommendedAction;
 import ridgeproof.finding.Finding;
+import ridgeproof.finding.Location;
+import ridgeproof.report.masked.LikelyMistake;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.record.Field;
 import ridgeproof.transaction.record.LogicalRecord;
@@ -21,6 +25,14 @@ public final class ObservedText {
   private static final int MOST_SEARCHED = 100;
 
   private static final int FIRST_VALUES = 3;
+
+  private static final String TO_SEE_IT =
+      " The value is masked in this report. To see it, repeat the examination on this machine with"
+          + " --show-personal.";
+
+  /** Rules that say that a value is not of the form that its field asks for. */
+  private static final Set<String> OF_FORM =
+      Set.of("RP-FLD-003", "RP-FLD-004", "RP-FLD-005", "RP-FLD-008", "RP-COD-001");
 
   private final List<LogicalRecord> records;
   private final FieldValues values;
@@ -45,7 +57,53 @@ public final class ObservedText {
   }
 
   private String single(Finding finding) {
-    return isMasked(finding) ? SafeText.MASKED : SafeText.of(finding.observed().text());
+    return isMasked(finding)
+        ? SafeText.MASKED + likelyMistake(finding).map(likely -> " " + likely).orElse("")
+        : SafeText.of(finding.observed().text());
+  }
+
+  /**
+   * What a step adds about values that are masked: what is likely wrong with them, and how to see
+   * them; empty text where none is.
+   */
+  public String aboutMasked(RecommendedAction action) {
+    List<Finding> masked =
+        action.findings().stream()
+            .flatMap(finding -> Stream.concat(Stream.of(finding), finding.repeats().stream()))
+            .filter(this::isMasked)
+            .toList();
+    if (masked.isEmpty()) {
+      return "";
+    }
+    String likely =
+        masked.stream()
+            .flatMap(finding -> likelyMistake(finding).stream())
+            .distinct()
+            .limit(FIRST_VALUES)
+            .map(sentence -> " " + sentence)
+            .collect(Collectors.joining());
+    return likely + TO_SEE_IT;
+  }
+
+  private Optional<String> likelyMistake(Finding finding) {
+    Location place = finding.location();
+    int ordinal = place.record().orElse(0);
+    if (!OF_FORM.contains(finding.ruleId())
+        || place.field().isEmpty()
+        || place.subfield().isEmpty()
+        || ordinal < 1
+        || ordinal > records.size()) {
+      return Optional.empty();
+    }
+    int item = place.item().orElse(1);
+    FieldNumber number = place.field().get();
+    Optional<String> text =
+        records.get(ordinal - 1).field(number).stream()
+            .flatMap(field -> field.subfields().stream().skip(place.subfield().getAsInt() - 1L))
+            .findFirst()
+            .map(subfield -> subfield.text(item));
+    return text.flatMap(
+        value -> values.row(number, item).flatMap(row -> LikelyMistake.of(value, row)));
   }
 
   public boolean isMasked(Finding finding) {

@@ -3,14 +3,14 @@ package ridgeproof.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.facts.RidgeFacts;
 import ridgeproof.examination.facts.SequenceFacts;
+import ridgeproof.report.prints.PrintScores;
 import ridgeproof.ridges.matching.FingerAnswer;
 import ridgeproof.ridges.matching.FingerAnswer.Verdict;
 import ridgeproof.ridges.quality.FingerAnalysis;
 import ridgeproof.ridges.quality.FingerMeasures;
-import ridgeproof.spec.layout.FingerPosition;
 
 /** The words in which reports speak of ridges and of the sequence of fingers. */
 public final class RidgeWording {
@@ -22,17 +22,23 @@ public final class RidgeWording {
   }
 
   /** A line for each finger of an image. */
-  public List<String> lines(RidgeFacts facts) {
+  public List<String> lines(ExaminedImage image, PrintScores scores) {
     List<String> lines = new ArrayList<>();
-    for (Map.Entry<FingerPosition, FingerAnalysis> finger : facts.fingers().entrySet()) {
-      String name =
-          facts.slap().isPresent() ? wording.position(finger.getKey().code()) + ": " : "ridges: ";
-      lines.add(name + summary(finger.getValue()));
+    if (image.ridges().isPresent()) {
+      RidgeFacts facts = image.ridges().get();
+      facts
+          .fingers()
+          .forEach(
+              (finger, analysis) -> {
+                String name =
+                    facts.slap().isPresent() ? wording.position(finger.code()) + ": " : "ridges: ";
+                lines.add(name + summary(analysis, scores.of(image, finger, analysis)));
+              });
     }
     return lines;
   }
 
-  private static String summary(FingerAnalysis analysis) {
+  private static String summary(FingerAnalysis analysis, int score) {
     if (analysis.measures().isEmpty()) {
       return "no ridges found";
     }
@@ -40,7 +46,7 @@ public final class RidgeWording {
     return String.format(
         Locale.ROOT,
         "score %d of 100; %.0f x %.0f mm, %.0f mm2 of clear ridges, %d%s minutiae",
-        analysis.score().value(),
+        score,
         m.extent().widthMm(),
         m.extent().lengthMm(),
         m.extent().ridgeAreaMm2(),

@@ -16,6 +16,7 @@ import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.report.words.Counted;
+import ridgeproof.report.prints.PrintNames;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.spec.layout.Code;
@@ -35,14 +36,19 @@ public final class Wording {
   /** How many places of a repeated fault a report names. */
   private static final int FIRST_PLACES = 5;
 
+  private static final String RIDGES = "RDG";
+  private static final double PERCENT = 100;
+
   private static final FieldNumber VERSION = new FieldNumber(1, 2);
 
   private final SpecTables tables;
   private final Map<String, SpecTables.Document> documents;
+  private final PrintNames names;
 
   public Wording(SpecTables tables) {
     this.tables = tables;
     this.documents = tables.documents();
+    this.names = new PrintNames(tables);
   }
 
   public static String of(Verdict verdict) {
@@ -140,6 +146,19 @@ public final class Wording {
                     .append("at byte ")
                     .append(bytes.offset()));
     return place.toString();
+  }
+
+  /** The finger, where the finding is about one, and the place within its record. */
+  public String placeWithFinger(Location location) {
+    String place = place(location);
+    return location.position().isEmpty()
+        ? place
+        : names.finger(location.position().getAsInt()) + (place.isEmpty() ? "" : ", " + place);
+  }
+
+  /** The name of a print: finger first. */
+  public PrintNames names() {
+    return names;
   }
 
   /** A rule that a profile made laxer, in one line. */
@@ -297,13 +316,28 @@ public final class Wording {
     return places == 1 ? ids : ids + ", " + places + " places";
   }
 
-  public static String measured(Measure measure) {
-    String unit = measure.unit().isEmpty() ? "" : " " + measure.unit();
-    String limit =
-        measure.limit().isPresent()
-            ? String.format(Locale.ROOT, ", limit %.4g%s", measure.limit().getAsDouble(), unit)
+  /**
+   * The numbers that the words of the finding do not tell; its limits stand in what it requires.
+   */
+  public static List<String> measured(Finding finding) {
+    // Of ridges the words tell all that decides.
+    return finding.rule().area().equals(RIDGES)
+        ? List.of()
+        : finding.evidence().stream()
+            .filter(measure -> !finding.observed().text().contains(measure.name()))
+            .map(Wording::measured)
+            .toList();
+  }
+
+  private static String measured(Measure measure) {
+    boolean share = measure.unit().equals("share");
+    String unit = measure.unit().isEmpty() ? "" : share ? " %" : " " + measure.unit();
+    double value = share ? PERCENT * measure.value() : measure.value();
+    String threshold =
+        measure.name().startsWith("similarity") && measure.limit().isPresent()
+            ? String.format(Locale.ROOT, " (a match needs %.4g)", measure.limit().getAsDouble())
             : "";
-    return String.format(Locale.ROOT, "%s %.4g%s", measure.name(), measure.value(), unit) + limit;
+    return String.format(Locale.ROOT, "%s %.4g%s%s", measure.name(), value, unit, threshold);
   }
 
   /** The title of a document, by its key. */

@@ -118,7 +118,8 @@ class HostileValuesProperties {
 
   private static void checkPdf(Hostile hostile) {
     String name = hostile.values().get(0).replace("\u0000", "");
-    byte[] pdf = Renderings.of(name, card(hostile).bytes()).pdf(new RenderOptions(true, false, 80));
+    byte[] pdf =
+        Renderings.of(name, card(hostile).bytes()).pdf(new RenderOptions(true, false, 80, true));
     assertEquals("", active(PdfText.of(pdf)).replace("\r", ""));
     assertEquals(Set.of(), PdfText.acting(pdf));
     assertTrue(PdfText.unbroken(pdf).contains("Record3:Type-14"), "a value has cut the document");
@@ -200,7 +201,7 @@ class HostileValuesProperties {
   private static void checkSheet(String sheet) throws IOException {
     try (CSVParser parser = CSVFormat.RFC4180.parse(new StringReader(sheet))) {
       for (CSVRecord row : parser) {
-        assertEquals(19, row.size(), row.toString());
+        assertEquals(20, row.size(), row.toString());
         row.forEach(cell -> assertFalse(cell.matches("[=+@-].*"), cell));
       }
     }

@@ -3,7 +3,6 @@ package ridgeproof.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import picocli.CommandLine.Command;
@@ -87,7 +86,7 @@ final class ExamineCommand implements Callable<Integer> {
       names = "--all-findings",
       description =
           "json, csv, sarif: list every place of a repeated fault, and findings that only"
-              + " follow from others")
+              + " follow from others; html, pdf: open the notes and the fields of every record")
   boolean allFindings;
 
   @Option(
@@ -192,7 +191,8 @@ final class ExamineCommand implements Callable<Integer> {
     output.refuse(List.of(path));
     InputFile file = InputFile.open(path, limits.maxFileSize);
     FindingsReport report = examiner.examine(file.bytes(), options);
-    RenderOptions rendering = new RenderOptions(showPersonal, false, WIDTH);
+    RenderOptions rendering =
+        new RenderOptions(showPersonal, false, WIDTH).withEveryFinding(allFindings);
     byte[] document = pdf.render(file.facts(), report, rendering, pixels(tables));
     output.write(document, console, List.of(path));
     return new FailOn(Optional.ofNullable(failOn)).status(report);
@@ -205,15 +205,15 @@ final class ExamineCommand implements Callable<Integer> {
     if (outputFolder != null && output.output != null) {
       throw CommandFailure.usage("--output cannot be combined with --output-dir");
     }
-    if (allFindings
-        && !Set.of(ReportFormat.json, ReportFormat.csv, ReportFormat.sarif).contains(format)) {
-      throw CommandFailure.usage("--all-findings requires --format json, csv, or sarif");
+    if (allFindings && format == ReportFormat.text) {
+      throw CommandFailure.usage(
+          "--all-findings requires --format json, csv, sarif, html, or pdf");
     }
     if (perFile && format != ReportFormat.csv) {
-      throw CommandFailure.usage("--per-file is for --format csv");
+      throw CommandFailure.usage("--per-file requires --format csv");
     }
     if (perFile && allFindings) {
-      throw CommandFailure.usage("--per-file and --all-findings exclude each other");
+      throw CommandFailure.usage("--per-file cannot be combined with --all-findings");
     }
     if (outputFolder == null && !operatorFields.isEmpty()) {
       throw CommandFailure.usage("--operator-field requires --output-dir");

@@ -9,6 +9,7 @@ import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.card.CardCauses;
 import ridgeproof.examination.cause.card.InvertedImages;
 import ridgeproof.examination.cause.card.OtherHandCause;
+import ridgeproof.examination.cause.print.KeptRetakeCause;
 import ridgeproof.examination.cause.print.PrintQualityCause;
 import ridgeproof.examination.cause.print.RidgePeriodCause;
 import ridgeproof.examination.cause.print.SameImageCause;
@@ -37,6 +38,7 @@ final class CauseSet {
           new FollowingCauses(),
           new MisreadFieldCause(),
           new SameImageCause(),
+          new KeptRetakeCause(),
           new PrintQualityCause());
 
   private CauseSet() {}

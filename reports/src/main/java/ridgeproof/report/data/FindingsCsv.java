@@ -14,6 +14,7 @@ import ridgeproof.report.NotExamined;
 import ridgeproof.report.ObservedText;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.SafeText;
+import ridgeproof.report.prints.PrintNames;
 import ridgeproof.transaction.record.ByteRange;
 
 /**
@@ -35,6 +36,7 @@ public final class FindingsCsv {
           "record_type",
           "idc",
           "position",
+          "finger",
           "field",
           "subfield",
           "item",
@@ -70,8 +72,9 @@ public final class FindingsCsv {
       row(start, List.of("", "", "no findings"));
     }
     ObservedText observed = new ObservedText(report, options.showPersonal());
+    PrintNames names = new PrintNames(report.tables());
     for (Finding finding : options.findings(report)) {
-      row(start, cells(finding, observed));
+      row(start, cells(finding, observed, names));
     }
   }
 
@@ -82,7 +85,7 @@ public final class FindingsCsv {
     }
   }
 
-  private List<String> cells(Finding finding, ObservedText observed) {
+  private List<String> cells(Finding finding, ObservedText observed, PrintNames names) {
     Location place = finding.location();
     return List.of(
         finding.ruleId(),
@@ -92,6 +95,7 @@ public final class FindingsCsv {
         number(place.recordType()),
         number(place.idc()),
         number(place.position()),
+        finger(place.position(), names),
         place.field().map(Object::toString).orElse(""),
         number(place.subfield()),
         number(place.item()),
@@ -106,6 +110,10 @@ public final class FindingsCsv {
 
   private static String offset(Optional<ByteRange> bytes) {
     return bytes.map(range -> String.valueOf(range.offset())).orElse("");
+  }
+
+  private static String finger(OptionalInt position, PrintNames names) {
+    return position.isPresent() ? names.finger(position.getAsInt()) : "";
   }
 
   private static String number(OptionalInt value) {

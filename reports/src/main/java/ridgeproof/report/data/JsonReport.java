@@ -21,6 +21,7 @@ import ridgeproof.report.InertJson;
 import ridgeproof.report.ObservedText;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.Wording;
+import ridgeproof.report.prints.PrintScores;
 import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.table.Source;
@@ -46,6 +47,7 @@ public final class JsonReport {
   private final Wording wording;
   private final ObservedText observed;
   private final RidgesJson ridges;
+  private final PrintScores scores;
   private final FieldValues values;
 
   private JsonReport(JsonGenerator json, FindingsReport report, RenderOptions options) {
@@ -56,6 +58,7 @@ public final class JsonReport {
     this.values =
         new FieldValues(report.tables(), report.transaction().version(), options.showPersonal());
     this.ridges = new RidgesJson(json, options.showPersonal());
+    this.scores = new PrintScores(report);
   }
 
   /** One object, on several lines, without a line break at its end. */
@@ -223,7 +226,7 @@ public final class JsonReport {
       json.writeEndObject();
     }
     if (image.ridges().isPresent()) {
-      ridges.write(image.ridges().get());
+      ridges.write(image, image.ridges().get(), scores);
     }
     json.writeEndObject();
   }

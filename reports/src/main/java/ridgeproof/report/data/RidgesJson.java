@@ -6,7 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.report.prints.PrintScores;
 import ridgeproof.ridges.map.RotatedBox;
 import ridgeproof.ridges.matching.FingerAnswer;
 import ridgeproof.ridges.matching.Irregularity;
@@ -34,12 +36,13 @@ final class RidgesJson {
     this.showPersonal = showPersonal;
   }
 
-  void write(RidgeFacts facts) throws IOException {
+  void write(ExaminedImage image, RidgeFacts facts, PrintScores scores) throws IOException {
     json.writeObjectFieldStart("ridges");
     json.writeStringField("impression", facts.impression().key());
     json.writeArrayFieldStart("fingers");
     for (Map.Entry<FingerPosition, FingerAnalysis> finger : facts.fingers().entrySet()) {
-      write(finger.getKey(), finger.getValue());
+      int score = scores.of(image, finger.getKey(), finger.getValue());
+      write(finger.getKey(), finger.getValue(), score);
     }
     json.writeEndArray();
     if (facts.slap().isPresent()) {
@@ -53,12 +56,12 @@ final class RidgesJson {
     json.writeEndObject();
   }
 
-  private void write(FingerPosition finger, FingerAnalysis analysis) throws IOException {
+  private void write(FingerPosition finger, FingerAnalysis analysis, int score) throws IOException {
     json.writeStartObject();
     json.writeNumberField("position", finger.code());
     writeNames("doubts", analysis.doubts());
     json.writeObjectFieldStart("score");
-    json.writeNumberField("value", analysis.score().value());
+    json.writeNumberField("value", score);
     json.writeArrayFieldStart("parts");
     for (Score.Part part : analysis.score().parts()) {
       json.writeStartObject();

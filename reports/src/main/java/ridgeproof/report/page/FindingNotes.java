@@ -39,12 +39,13 @@ final class FindingNotes {
         finding.severity().name(),
         finding.ruleId(),
         finding.rule().title(),
-        Wording.place(finding.location()),
+        wording.placeWithFinger(finding.location()),
         finding.count() > 1 ? wording.places(finding) : "",
         Wording.explains(finding).orElse(""),
         Excerpt.of(observed.of(finding)),
         Excerpt.of(SafeText.of(finding.required())),
-        finding.evidence().stream().map(Wording::measured).toList(),
-        first ? Optional.of(SafeText.of(finding.explanation())) : Optional.empty());
+        Wording.measured(finding),
+        first ? Optional.of(SafeText.of(finding.explanation())) : Optional.empty(),
+        "");
   }
 }

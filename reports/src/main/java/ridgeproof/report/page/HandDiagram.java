@@ -3,17 +3,21 @@ package ridgeproof.report.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import ridgeproof.report.page.Page.PositionRow;
 
 /**
- * A hand seen from the back, as it lies on a desk: five fingers, and in the palm the plain
- * impressions. Units are those of the drawing, 300 wide and 280 high.
+ * A hand seen from its back, as it lies on a desk: five fingers, and in the palm the fingers of the
+ * slap and the plain thumb. Units are those of the drawing, 300 wide and 280 high.
+ *
+ * @param rolls whether the fingers show rolled prints; otherwise they show the plain ones
  */
-public record HandDiagram(String id, String name, String outline, List<Part> parts) {
+public record HandDiagram(String id, String name, String outline, List<Part> parts, boolean rolls) {
 
   static final int WIDTH = 300;
   static final int HEIGHT = 280;
 
+  private static final int LAST_ROLL = 10;
   private static final int RADIUS = 17;
   private static final int NUMBER_ABOVE = 13;
   private static final int MARK_BELOW = 17;
@@ -29,8 +33,19 @@ public record HandDiagram(String id, String name, String outline, List<Part> par
           new Shape(157, 70, 39, 124, 0),
           new Shape(205, 82, 39, 114, 7),
           new Shape(250, 112, 35, 92, 15));
-  private static final Shape FOUR_FINGERS = new Shape(182, 184, 136, 36, 0);
-  private static final Shape PLAIN_THUMB = new Shape(151, 234, 74, 36, 0);
+
+  /** The fingers of the slap, side by side in the palm. */
+  private static final List<Shape> SLAP =
+      List.of(
+          new Shape(128, 186, 34, 54, 0),
+          new Shape(164, 186, 34, 54, 0),
+          new Shape(200, 186, 34, 54, 0),
+          new Shape(236, 186, 34, 54, 0));
+
+  private static final Shape PLAIN_THUMB = new Shape(151, 240, 74, 34, 0);
+  private static final int SMALL = 60;
+  private static final int SMALL_MARK_BELOW = 12;
+  private static final int SMALL_NUMBER_ABOVE = 13;
 
   /**
    * The palm of the right hand: a line from the thumb's root round the heel to the little finger.
@@ -56,26 +71,34 @@ public record HandDiagram(String id, String name, String outline, List<Part> par
       return Math.min(RADIUS, Math.min(width, height) / 2);
     }
 
-    boolean upright() {
+    public boolean upright() {
       return height > width;
     }
 
     /** Where the number stands. */
     public int numberX() {
-      return upright() ? x + along(-NUMBER_ABOVE, true) : left() + 24;
+      return upright() ? x + along(-numberAbove(), true) : left() + 24;
     }
 
     public int numberY() {
-      return (upright() ? y + along(-NUMBER_ABOVE, false) : y) + HALF_DIGIT;
+      return (upright() ? y + along(-numberAbove(), false) : y) + HALF_DIGIT;
     }
 
     /** Where the middle of the mark stands. */
     public int markX() {
-      return upright() ? x + along(MARK_BELOW, true) : left() + width - 22;
+      return upright() ? x + along(markBelow(), true) : left() + width - 22;
     }
 
     public int markY() {
-      return upright() ? y + along(MARK_BELOW, false) : y;
+      return upright() ? y + along(markBelow(), false) : y;
+    }
+
+    private int numberAbove() {
+      return height < SMALL ? SMALL_NUMBER_ABOVE : NUMBER_ABOVE;
+    }
+
+    private int markBelow() {
+      return height < SMALL ? SMALL_MARK_BELOW : MARK_BELOW;
     }
 
     /** A way down the sloping part, as its share across or down the drawing. */
@@ -85,19 +108,39 @@ public record HandDiagram(String id, String name, String outline, List<Part> par
     }
   }
 
-  static List<HandDiagram> of(List<PositionRow> rows) {
-    return List.of(hand("left", rows, true), hand("right", rows, false));
+  /** Both hands; where only slaps are there the fingers themselves show them. */
+  public static List<HandDiagram> of(List<PositionRow> rows) {
+    boolean rolls =
+        rows.stream()
+            .anyMatch(row -> row.code() <= LAST_ROLL && row.state() != PositionState.NOT_ASKED);
+    return List.of(hand("left", rows, true, rolls), hand("right", rows, false, rolls));
   }
 
-  private static HandDiagram hand(String name, List<PositionRow> rows, boolean mirrored) {
+  private static HandDiagram hand(
+      String name, List<PositionRow> rows, boolean mirrored, boolean rolls) {
     List<Part> parts = new ArrayList<>();
     int first = mirrored ? 6 : 1;
+    PositionRow thumb = row(rows, mirrored ? 12 : 11);
+    List<PositionRow> slap = row(rows, mirrored ? 14 : 13).fingers();
     for (int i = 0; i < FINGERS.size(); i++) {
-      parts.add(part(FINGERS.get(i), row(rows, first + i), mirrored));
+      PositionRow plain = i == 0 ? thumb : slap.get(i - 1);
+      parts.add(part(FINGERS.get(i), rolls ? row(rows, first + i) : plain, mirrored));
     }
-    parts.add(part(FOUR_FINGERS, row(rows, mirrored ? 14 : 13), mirrored));
-    parts.add(part(PLAIN_THUMB, row(rows, mirrored ? 12 : 11), mirrored));
-    return new HandDiagram(name + "-hand", name + " hand", outline(mirrored), List.copyOf(parts));
+    if (rolls) {
+      for (int i = 0; i < SLAP.size(); i++) {
+        parts.add(part(SLAP.get(i), slap.get(i), mirrored));
+      }
+      parts.add(part(PLAIN_THUMB, thumb, mirrored));
+    }
+    return new HandDiagram(
+        name + "-hand", name + " hand", outline(mirrored), List.copyOf(parts), rolls);
+  }
+
+  /** The state of each part, for who does not see the drawing. */
+  public String inWords() {
+    return parts.stream()
+        .map(part -> part.row().name() + ": " + part.row().state().words())
+        .collect(Collectors.joining("; ", "", "."));
   }
 
   private static PositionRow row(List<PositionRow> rows, int code) {

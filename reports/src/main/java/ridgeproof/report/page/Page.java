@@ -3,9 +3,15 @@ package ridgeproof.report.page;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ridgeproof.report.picture.Picture;
+import ridgeproof.report.prints.PrintPicture;
 
-/** What the templates of the HTML report are filled with; every text is inert already. */
+/**
+ * What the templates of the HTML report are filled with; every text is inert already.
+ *
+ * @param unfolded whether mere facts and the tables of fields are open
+ */
 public record Page(
     PageHead head,
     String fileName,
@@ -25,11 +31,15 @@ public record Page(
     List<RecordPart> records,
     List<RuleNote> rules,
     List<Fact> documents,
-    List<String> cautions) {
+    List<String> cautions,
+    boolean unfolded) {
 
   /** The positions that the file should have, or has. */
   public List<PositionRow> asked() {
-    return positions.stream().filter(row -> row.state() != PositionState.NOT_ASKED).toList();
+    return positions.stream()
+        .filter(row -> row.state() != PositionState.NOT_ASKED)
+        .flatMap(row -> Stream.concat(Stream.of(row), row.noted().stream()))
+        .toList();
   }
 
   /** The other positions in words. */
@@ -38,6 +48,16 @@ public record Page(
         .filter(row -> row.state() == PositionState.NOT_ASKED)
         .map(row -> row.code() + " " + row.name())
         .collect(Collectors.joining("; "));
+  }
+
+  /** The findings about the whole file that ask for something. */
+  public List<FindingNote> asking() {
+    return wholeFile.stream().filter(note -> !note.isFact()).toList();
+  }
+
+  /** Mere facts about the whole file. */
+  public List<FindingNote> wholeFileFacts() {
+    return wholeFile.stream().filter(FindingNote::isFact).toList();
   }
 
   /** Whether there is something to show over the images. */
@@ -59,14 +79,37 @@ public record Page(
 
   /** Something to do, with the findings that it answers. */
   public record Step(
-      String severity, String remedy, String rules, List<Link> places, int furtherPlaces) {}
+      String severity,
+      String remedy,
+      String rules,
+      List<Link> places,
+      int furtherPlaces,
+      List<StepPicture> pictures) {}
+
+  /**
+   * A print beside a step.
+   *
+   * @param source its pixels as a data address, where they are shown
+   */
+  public record StepPicture(PrintPicture print, String anchor, Optional<String> source) {}
 
   /** A link within the page. */
   public record Link(String target, String text) {}
 
   /** A friction ridge position, what there is of it, and where to read on. */
   public record PositionRow(
-      int code, String name, PositionState state, String note, Optional<Link> image) {}
+      int code,
+      String name,
+      PositionState state,
+      String note,
+      Optional<Link> image,
+      List<PositionRow> fingers) {
+
+    /** The fingers of a slap of which something is to be said. */
+    public List<PositionRow> noted() {
+      return fingers.stream().filter(finger -> !finger.note().isEmpty()).toList();
+    }
+  }
 
   /** A finding beside the field or record that it is about. */
   public record FindingNote(
@@ -80,7 +123,31 @@ public record Page(
       String found,
       String required,
       List<String> measures,
-      Optional<String> why) {}
+      Optional<String> why,
+      String field) {
+
+    /** Whether it is a mere fact, which is folded away. */
+    public boolean isFact() {
+      return severity.equals("NOTE");
+    }
+
+    /** The same, linked to the row of its field. */
+    public FindingNote beside(String anchor) {
+      return new FindingNote(
+          this.anchor,
+          severity,
+          rule,
+          title,
+          place,
+          places,
+          explains,
+          found,
+          required,
+          measures,
+          why,
+          anchor);
+    }
+  }
 
   /** A record and what it holds. */
   public record RecordPart(
@@ -94,17 +161,27 @@ public record Page(
 
     /** Whether no finding is about the record or one of its fields. */
     public boolean quiet() {
-      return findings.isEmpty() && !concerned();
+      return findings.isEmpty();
     }
 
-    /** Whether a finding is about one of the fields. */
-    public boolean concerned() {
-      return fields.stream().anyMatch(field -> !field.findings().isEmpty());
+    /** The findings that ask for something. */
+    public List<FindingNote> asking() {
+      return findings.stream().filter(note -> !note.isFact()).toList();
+    }
+
+    /** Mere facts. */
+    public List<FindingNote> facts() {
+      return findings.stream().filter(FindingNote::isFact).toList();
     }
   }
 
-  /** A field, its values and the findings about it. */
+  /**
+   * A field and its values.
+   *
+   * @param findings anchors of the findings about it
+   */
   public record FieldPart(
+      String anchor,
       int offset,
       int length,
       String number,
@@ -112,7 +189,7 @@ public record Page(
       String name,
       List<String> values,
       int furtherValues,
-      List<FindingNote> findings) {}
+      List<String> findings) {}
 
   /** A rule that the report cites. */
   public record RuleNote(

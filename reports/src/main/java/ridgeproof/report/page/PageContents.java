@@ -15,6 +15,7 @@ import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.report.FileFacts;
+import ridgeproof.report.ObservedText;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.RidgeWording;
 import ridgeproof.report.SafeText;
@@ -26,10 +27,13 @@ import ridgeproof.report.page.Page.Link;
 import ridgeproof.report.page.Page.PositionRow;
 import ridgeproof.report.page.Page.RuleNote;
 import ridgeproof.report.page.Page.Step;
+import ridgeproof.report.page.Page.StepPicture;
 import ridgeproof.report.picture.Picture;
 import ridgeproof.report.picture.PrintMeasures;
 import ridgeproof.report.picture.Thumbnail;
 import ridgeproof.report.words.Counted;
+import ridgeproof.report.prints.PrintPictures;
+import ridgeproof.report.prints.PrintScores;
 import ridgeproof.spec.rule.Severity;
 import ridgeproof.spec.table.Source;
 
@@ -37,6 +41,9 @@ import ridgeproof.spec.table.Source;
 public final class PageContents {
 
   private static final int MOST_LINKS = 14;
+
+  /** Pixels of a print beside a step: sharp enough to be enlarged. */
+  private static final int LONGER_SIDE = 760;
 
   private final FileFacts file;
   private final FindingsReport report;
@@ -46,6 +53,9 @@ public final class PageContents {
   private final FindingNotes notes;
   private final Map<Integer, List<Finding>> findings;
   private final Map<Integer, List<Finding>> concerns;
+  private final PrintPictures prints;
+  private final PrintScores scores;
+  private final ObservedText observed;
 
   public PageContents(
       FileFacts file,
@@ -59,6 +69,9 @@ public final class PageContents {
     this.wording = new Wording(report.tables());
     this.findings = report.findingsByRecord();
     this.concerns = report.concernsByRecord();
+    this.prints = new PrintPictures(report, pixels);
+    this.scores = new PrintScores(report);
+    this.observed = new ObservedText(report, options.showPersonal());
     this.notes = new FindingNotes(report, options.showPersonal());
   }
 
@@ -87,7 +100,8 @@ public final class PageContents {
         new RecordParts(report, options.showPersonal(), notes).parts(),
         rules(),
         documents(),
-        Wording.CAUTIONS);
+        Wording.CAUTIONS,
+        options.everyFinding());
   }
 
   private List<Fact> facts() {
@@ -128,10 +142,18 @@ public final class PageContents {
     List<Finding> answered = action.findings();
     return new Step(
         action.severity().name(),
-        SafeText.of(action.remedy()),
+        SafeText.of(action.remedy()) + observed.aboutMasked(action),
         Wording.ids(answered),
         links(answered),
-        Math.max(0, answered.size() - MOST_LINKS));
+        Math.max(0, answered.size() - MOST_LINKS),
+        prints.of(answered).stream()
+            .map(
+                print ->
+                    new StepPicture(
+                        print,
+                        "i" + print.record(),
+                        print.pixels().map(pixels -> Thumbnail.of(pixels, LONGER_SIDE))))
+            .toList());
   }
 
   /** A link to each place; those that would read alike are told apart. */
@@ -171,7 +193,7 @@ public final class PageContents {
         .withPrints(
             image
                 .ridges()
-                .map(facts -> PrintMeasures.of(facts, report.tables().ridgeLimits(), wording))
+                .map(facts -> PrintMeasures.of(image, report, scores, wording))
                 .orElse(List.of()));
   }
 

@@ -5,7 +5,8 @@ import java.util.Locale;
 /** What there is of a friction ridge position. */
 public enum PositionState {
   PRESENT("present"),
-  DOUBTFUL("needs attention"),
+  ADVISED("check"),
+  DOUBTFUL("recapture or correct"),
   MISSING("missing"),
   ACCOUNTED("annotated as missing"),
   NOT_ASKED("not required");

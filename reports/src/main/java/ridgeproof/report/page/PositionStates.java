@@ -1,20 +1,24 @@
 package ridgeproof.report.page;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
 import ridgeproof.report.Wording;
 import ridgeproof.report.page.Page.Link;
 import ridgeproof.report.page.Page.PositionRow;
+import ridgeproof.report.prints.ConcernedPrints;
+import ridgeproof.report.prints.Print;
 import ridgeproof.spec.SubmissionProfile.NeededPrint;
 import ridgeproof.spec.consistency.MissingFingerField;
 import ridgeproof.spec.layout.Code;
@@ -29,6 +33,7 @@ public final class PositionStates {
   private static final int LAST_OF_CARD = 14;
   private static final int THUMBS_TOGETHER = 15;
   private static final Set<Integer> PLAIN_THUMBS = Set.of(11, 12);
+  private static final Set<String> OF_PRINTS = Set.of("RDG", "SEQ");
 
   private final FindingsReport report;
   private final Wording wording;
@@ -37,10 +42,13 @@ public final class PositionStates {
   /** Findings that make an image doubtful, by ordinal of their record. */
   private final Map<Integer, List<Finding>> grave;
 
+  private final Map<Integer, List<Concern>> concerns;
+
   public PositionStates(FindingsReport report) {
     this.report = report;
     this.wording = new Wording(report.tables());
     this.grave = report.concernsByRecord();
+    this.concerns = concerns();
     for (MissingFingerField row : report.tables().missingFingerFields()) {
       for (LogicalRecord record : report.transaction().recordsOfType(row.field().recordType())) {
         record
@@ -80,18 +88,94 @@ public final class PositionStates {
     if (image == null && PLAIN_THUMBS.contains(code)) {
       image = imaged.get(THUMBS_TOGETHER);
     }
-    Optional<Finding> worst = worst(code, Optional.ofNullable(image));
-    Optional<Link> link =
-        Optional.ofNullable(image)
-            .map(i -> new Link("i" + i.record().ordinal(), "record " + i.record().ordinal()));
-    String why = worst.map(finding -> finding.rule().title()).orElse("");
-    if (image != null) {
-      boolean together = !image.positions().contains(code);
-      String note = why.isEmpty() && together ? "in " + wording.position(THUMBS_TOGETHER) : why;
-      PositionState state = worst.isPresent() ? PositionState.DOUBTFUL : PositionState.PRESENT;
-      return new PositionRow(code, wording.position(code), state, note, link);
+    if (image == null) {
+      return absentRow(code, imaged);
     }
-    return new PositionRow(code, wording.position(code), absent(code, imaged), why, link);
+    int record = image.record().ordinal();
+    Link link = new Link("i" + record, "record " + record);
+    boolean together = !image.positions().contains(code);
+    OptionalInt only =
+        together && !fingers(code).isEmpty()
+            ? OptionalInt.of(fingers(code).get(0))
+            : OptionalInt.empty();
+    Set<Integer> records = records(image.positions().contains(code) ? code : THUMBS_TOGETHER);
+    Optional<Finding> worst = worst(records, only);
+    String why = worst.map(finding -> finding.rule().title()).orElse("");
+    return new PositionRow(
+        code,
+        wording.position(code),
+        state(worst),
+        why.isEmpty() && together ? "in " + wording.position(THUMBS_TOGETHER) : why,
+        Optional.of(link),
+        together ? List.of() : ofFingers(code, records, link));
+  }
+
+  private Set<Integer> records(int code) {
+    return report.images().stream()
+        .filter(image -> image.layout().frictionRidge() && image.positions().contains(code))
+        .map(image -> image.record().ordinal())
+        .collect(Collectors.toSet());
+  }
+
+  /** The fingers of a slap, in the order of their codes. */
+  private List<PositionRow> ofFingers(int code, Set<Integer> records, Link link) {
+    List<Integer> fingers = fingers(code);
+    if (fingers.size() < 2) {
+      return List.of();
+    }
+    return fingers.stream().map(finger -> ofFinger(finger, records, link)).toList();
+  }
+
+  private PositionRow ofFinger(int finger, Set<Integer> records, Link link) {
+    Optional<Finding> worst = worst(records, OptionalInt.of(finger));
+    boolean absent = worst.isEmpty() && declared.contains(finger);
+    return new PositionRow(
+        finger,
+        wording.position(finger) + " (slap)",
+        absent ? PositionState.ACCOUNTED : state(worst),
+        worst.map(finding -> finding.rule().title()).orElse(""),
+        Optional.of(link),
+        List.of());
+  }
+
+  private PositionRow absentRow(int code, Map<Integer, ExaminedImage> imaged) {
+    Optional<Finding> worst =
+        grave.getOrDefault(0, List.of()).stream()
+            .filter(finding -> finding.location().position().orElse(-1) == code)
+            .filter(finding -> finding.severity().worseThan(Severity.ADVICE))
+            .min(Comparator.comparing(Finding::severity));
+    PositionState state = absent(code, imaged);
+    List<PositionRow> each =
+        fingers(code).size() < 2
+            ? List.of()
+            : fingers(code).stream()
+                .map(
+                    finger ->
+                        new PositionRow(
+                            finger,
+                            wording.position(finger),
+                            declared.contains(finger) ? PositionState.ACCOUNTED : state,
+                            "",
+                            Optional.empty(),
+                            List.of()))
+                .toList();
+    return new PositionRow(
+        code,
+        wording.position(code),
+        state,
+        worst.map(finding -> finding.rule().title()).orElse(""),
+        Optional.empty(),
+        each);
+  }
+
+  private static PositionState state(Optional<Finding> worst) {
+    return worst
+        .map(
+            finding ->
+                finding.severity().worseThan(Severity.ADVICE)
+                    ? PositionState.DOUBTFUL
+                    : PositionState.ADVISED)
+        .orElse(PositionState.PRESENT);
   }
 
   private PositionState absent(int code, Map<Integer, ExaminedImage> imaged) {
@@ -119,15 +203,60 @@ public final class PositionStates {
     return !print.or().isEmpty() && imaged.keySet().containsAll(print.or());
   }
 
-  /** The worst finding that makes the position's image doubtful. */
-  private Optional<Finding> worst(int code, Optional<ExaminedImage> image) {
-    return Stream.concat(
-            grave.getOrDefault(0, List.of()).stream()
-                .filter(finding -> finding.location().position().orElse(-1) == code),
-            image.stream()
-                .flatMap(i -> grave.getOrDefault(i.record().ordinal(), List.of()).stream()))
-        .filter(finding -> finding.severity().worseThan(Severity.ADVICE))
-        .min((left, right) -> left.severity().compareTo(right.severity()));
+  /**
+   * The worst that is said of images of one position: a retake may be kept beside the first.
+   *
+   * @param finger only of this finger of it, and of all together
+   */
+  private Optional<Finding> worst(Set<Integer> records, OptionalInt finger) {
+    return records.stream()
+        .flatMap(record -> concerns.getOrDefault(record, List.of()).stream())
+        .filter(concern -> concern.isAbout(finger))
+        .map(Concern::finding)
+        .min(Comparator.comparing(Finding::severity));
+  }
+
+  /**
+   * What is said of an image.
+   *
+   * @param finger the only finger of it that is meant
+   */
+  private record Concern(Finding finding, OptionalInt finger) {
+
+    public boolean isAbout(OptionalInt other) {
+      return finger.isEmpty() || other.isEmpty() || finger.equals(other);
+    }
+  }
+
+  /** What the list of steps says of each image and of the prints that they are compared with. */
+  private Map<Integer, List<Concern>> concerns() {
+    Map<Integer, List<Concern>> concerned = new HashMap<>();
+    ConcernedPrints prints = new ConcernedPrints(report);
+    for (Finding finding : report.findings()) {
+      if (finding.severity().worseThan(Severity.NOTE) && isOfPrint(finding)) {
+        for (Print print : prints.of(finding)) {
+          concerned
+              .computeIfAbsent(print.record(), key -> new ArrayList<>())
+              .add(new Concern(finding, print.code()));
+        }
+      }
+    }
+    grave.forEach(
+        (record, findings) ->
+            findings.stream()
+                .filter(finding -> finding.severity().worseThan(Severity.ADVICE))
+                .filter(finding -> !isOfPrint(finding) || finding.location().record().isEmpty())
+                .forEach(
+                    finding ->
+                        concerned
+                            .computeIfAbsent(record, key -> new ArrayList<>())
+                            .add(new Concern(finding, OptionalInt.empty()))));
+    return concerned;
+  }
+
+  /** Whether it is about what is seen of a print, and not about a field of its record. */
+  private static boolean isOfPrint(Finding finding) {
+    return OF_PRINTS.contains(finding.rule().area());
   }
 
   private List<Integer> fingers(int code) {

@@ -48,25 +48,29 @@ final class RecordParts {
 
   private RecordPart part(LogicalRecord record) {
     List<Field> shown = record.fields().stream().limit(MOST_FIELDS).toList();
-    List<FindingNote> ofRecord = new ArrayList<>();
-    Map<Field, List<FindingNote>> beside = new IdentityHashMap<>();
+    List<FindingNote> all = new ArrayList<>();
+    Map<Field, List<String>> about = new IdentityHashMap<>();
     for (Finding finding : findings.getOrDefault(record.ordinal(), List.of())) {
       FindingNote note = notes.note(finding);
-      fieldOf(finding, shown)
-          .ifPresentOrElse(
-              field -> beside.computeIfAbsent(field, key -> new ArrayList<>()).add(note),
-              () -> ofRecord.add(note));
+      Optional<Field> field = fieldOf(finding, shown);
+      field.ifPresent(
+          its -> about.computeIfAbsent(its, key -> new ArrayList<>()).add(note.anchor()));
+      all.add(field.map(its -> note.beside(anchor(record, its))).orElse(note));
     }
     return new RecordPart(
         "r" + record.ordinal(),
         wording.recordTitle(record),
         Wording.extent(record),
         images.contains(record.ordinal()) ? "i" + record.ordinal() : "",
-        ofRecord,
+        all,
         shown.stream()
-            .map(field -> field(record, field, beside.getOrDefault(field, List.of())))
+            .map(field -> field(record, field, about.getOrDefault(field, List.of())))
             .toList(),
         record.fields().size() - shown.size());
+  }
+
+  private static String anchor(LogicalRecord record, Field field) {
+    return "r" + record.ordinal() + "-" + field.range().offset();
   }
 
   /** The field that a finding is about, where the record has it. */
@@ -82,9 +86,10 @@ final class RecordParts {
         .or(() -> named.stream().findFirst());
   }
 
-  private FieldPart field(LogicalRecord record, Field field, List<FindingNote> beside) {
+  private FieldPart field(LogicalRecord record, Field field, List<String> beside) {
     Optional<FieldRow> row = values.row(field.number());
     return new FieldPart(
+        anchor(record, field),
         field.range().offset(),
         field.range().length(),
         field.number().toString(),

@@ -14,14 +14,14 @@ import ridgeproof.report.Excerpt;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.page.Page;
-import ridgeproof.report.page.Page.FindingNote;
 import ridgeproof.report.page.Page.PositionRow;
-import ridgeproof.report.page.Page.RecordPart;
 import ridgeproof.report.page.PageContents;
 import ridgeproof.report.pdf.PdfPage.Group;
 import ridgeproof.report.pdf.PdfPage.Row;
-import ridgeproof.report.picture.Picture;
+import ridgeproof.report.pdf.PdfPage.Shot;
+import ridgeproof.report.pdf.PdfPage.SmallPicture;
 import ridgeproof.report.picture.Thumbnail;
+import ridgeproof.report.prints.MarkedPng;
 
 /**
  * What the PDF says: the same as the page, the findings together, and no more than can be filed.
@@ -32,7 +32,6 @@ final class PdfContents {
   private static final int MOST_FINDINGS = 300;
   private static final int MOST_RECORDS = 100;
   private static final int SHORT_HASH = 16;
-  private static final double WIDEST_OF_TWO_MM = 81;
   private static final int LAST_OF_CARD = 14;
   private static final List<Integer> RIGHT = List.of(1, 2, 3, 4, 5);
   private static final List<Integer> LEFT = List.of(6, 7, 8, 9, 10);
@@ -65,13 +64,28 @@ final class PdfContents {
                 new Row("Left hand", cells(positions, LEFT))),
         positions.isEmpty() ? List.of() : cells(positions, PLAIN),
         positions.stream()
+            .flatMap(row -> Stream.concat(Stream.of(row), row.noted().stream()))
             .filter(row -> row.code() > LAST_OF_CARD || !row.note().isEmpty())
             .toList(),
-        rows(page.pictures()),
+        page.pictures().stream().map(SmallPicture::of).toList(),
+        page.steps().stream().map(PdfContents::shots).toList(),
         firstOf(groups),
         Math.max(0, findings - MOST_FINDINGS),
-        page.records().stream().limit(MOST_RECORDS).toList(),
-        Math.max(0, page.records().size() - MOST_RECORDS));
+        page.unfolded() ? page.records().stream().limit(MOST_RECORDS).toList() : List.of(),
+        page.unfolded() ? Math.max(0, page.records().size() - MOST_RECORDS) : 0);
+  }
+
+  private static List<Shot> shots(Page.Step step) {
+    return step.pictures().stream()
+        .map(
+            picture ->
+                new Shot(
+                    MarkedPng.of(picture.print()),
+                    picture.print().inWords(),
+                    picture.print().name(),
+                    String.join(" ", picture.print().notes()),
+                    picture.print().view().width() >= picture.print().view().height()))
+        .toList();
   }
 
   private String shortHash() {
@@ -82,32 +96,19 @@ final class PdfContents {
     return codes.stream().flatMap(code -> rows.stream().filter(row -> row.code() == code)).toList();
   }
 
-  private static List<List<Picture>> rows(List<Picture> pictures) {
-    List<List<Picture>> rows = new ArrayList<>();
-    int next = 0;
-    while (next < pictures.size()) {
-      boolean pair =
-          next + 1 < pictures.size()
-              && pictures.subList(next, next + 2).stream()
-                  .allMatch(picture -> picture.wholeWidth() <= WIDEST_OF_TWO_MM);
-      rows.add(pictures.subList(next, next + (pair ? 2 : 1)));
-      next += pair ? 2 : 1;
-    }
-    return rows;
-  }
-
   private List<Group> groups() {
     Stream<Group> records =
-        page.records().stream().map(record -> new Group(record.title(), notes(record)));
-    return Stream.concat(Stream.of(new Group("The file as a whole", page.wholeFile())), records)
-        .filter(group -> !group.notes().isEmpty())
-        .toList();
-  }
-
-  private static List<FindingNote> notes(RecordPart record) {
+        page.records().stream()
+            .map(
+                record ->
+                    new Group(
+                        record.title(), page.unfolded() ? record.findings() : record.asking()));
     return Stream.concat(
-            record.findings().stream(),
-            record.fields().stream().flatMap(field -> field.findings().stream()))
+            Stream.of(
+                new Group(
+                    "The file as a whole", page.unfolded() ? page.wholeFile() : page.asking())),
+            records)
+        .filter(group -> !group.notes().isEmpty())
         .toList();
   }
 

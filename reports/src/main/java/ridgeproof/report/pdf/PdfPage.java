@@ -17,7 +17,9 @@ import ridgeproof.report.picture.Picture;
  * @param rolled the rows of a card: the right hand, then the left, each from thumb to little finger
  * @param plain the plain impressions in the order of a card
  * @param noted positions that something is to be said of
- * @param pictures in rows: two beside each other where both have room
+ * @param pictures of all images, small
+ * @param shots the prints beside each step
+ * @param records with their fields, where they were asked for
  */
 public record PdfPage(
     Page page,
@@ -28,18 +30,44 @@ public record PdfPage(
     List<Row> rolled,
     List<PositionRow> plain,
     List<PositionRow> noted,
-    List<List<Picture>> pictures,
+    List<SmallPicture> pictures,
+    List<List<Shot>> shots,
     List<Group> findings,
     int furtherFindings,
     List<RecordPart> records,
     int furtherRecords) {
 
-  private static final int HEADING_AND_CAPTION_MM = 48;
+  /**
+   * A print with its marks.
+   *
+   * @param source as a data address
+   * @param wide whether it is rather wide than high
+   */
+  public record Shot(String source, String inWords, String name, String notes, boolean wide) {}
 
-  /** What the heading of the images needs below it to stand by the first of them, in mm. */
-  public long roomForImages() {
-    double first = pictures.get(0).stream().mapToDouble(Picture::wholeHeight).max().orElse(0);
-    return HEADING_AND_CAPTION_MM + Math.round(first);
+  /**
+   * An image as small as four of them are beside each other.
+   *
+   * @param width drawn, in millimetres
+   * @param height drawn, in millimetres
+   */
+  public record SmallPicture(Picture picture, double width, double height) {
+
+    private static final double WIDEST_MM = 39;
+    private static final double HIGHEST_MM = 34;
+
+    public static SmallPicture of(Picture picture) {
+      double factor =
+          Math.min(1, Math.min(WIDEST_MM / picture.width(), HIGHEST_MM / picture.height()));
+      return new SmallPicture(picture, picture.width() * factor, picture.height() * factor);
+    }
+  }
+
+  /** The rules of the findings that are told. */
+  public List<Page.RuleNote> rules() {
+    return page.rules().stream()
+        .filter(rule -> page.unfolded() || !rule.severity().equals("NOTE"))
+        .toList();
   }
 
   /** A row of a card. */

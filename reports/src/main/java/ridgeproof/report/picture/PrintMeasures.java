@@ -6,15 +6,24 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.finding.Finding;
 import ridgeproof.report.Wording;
+import ridgeproof.report.prints.PrintScores;
 import ridgeproof.ridges.quality.FingerAnalysis;
 import ridgeproof.ridges.quality.RidgeMeasure;
 import ridgeproof.spec.layout.FingerPosition;
 import ridgeproof.spec.limit.RidgeLimit;
+import ridgeproof.spec.rule.Severity;
 
 /**
- * The measures of one print beside their limits.
+ * The measures of one print beside their limits. A measure is called beyond its limit only where a
+ * finding says so: most limits count only together with others.
  *
  * @param title the finger and its score
  */
@@ -24,7 +33,7 @@ public record PrintMeasures(String title, List<Bar> bars) {
    * One measure.
    *
    * @param value with its unit
-   * @param limit what it is held against, in words
+   * @param limit what it is compared with, in words
    * @param share of the bar that is filled, 0 to 1
    * @param mark where on the bar the limit is, 0 to 1
    * @param broken whether the value is beyond the limit
@@ -41,29 +50,74 @@ public record PrintMeasures(String title, List<Bar> bars) {
   /** Twice the limit is the end of a bar. */
   private static final double LIMIT_AT = 0.5;
 
-  public static List<PrintMeasures> of(RidgeFacts facts, List<RidgeLimit> limits, Wording wording) {
-    Map<RidgeMeasure, RidgeLimit> held = new LinkedHashMap<>();
-    for (RidgeLimit limit : limits) {
-      if (limit.impression().equals(facts.impression().key())) {
-        RidgeMeasure.ofKey(limit.measure()).ifPresent(measure -> held.putIfAbsent(measure, limit));
-      }
+  /** The measures of every print of an image. */
+  public static List<PrintMeasures> of(
+      ExaminedImage image, FindingsReport report, PrintScores scores, Wording wording) {
+    if (image.ridges().isEmpty()) {
+      return List.of();
     }
+    RidgeFacts facts = image.ridges().get();
     List<PrintMeasures> prints = new ArrayList<>();
     for (Map.Entry<FingerPosition, FingerAnalysis> finger : facts.fingers().entrySet()) {
+      Map<RidgeMeasure, RidgeLimit> shown =
+          shown(facts, finger.getValue(), broken(image, finger.getKey(), facts, report), report);
       List<Bar> bars = new ArrayList<>();
-      held.forEach(
-          (measure, limit) -> {
-            OptionalDouble value = measure.of(finger.getValue());
-            if (value.isPresent()) {
-              bars.add(bar(measure, limit, value.getAsDouble()));
-            }
-          });
+      shown.forEach(
+          (measure, limit) ->
+              measure
+                  .of(finger.getValue())
+                  .ifPresent(value -> bars.add(bar(measure, limit, value))));
       String name = facts.slap().isPresent() ? wording.position(finger.getKey().code()) + ", " : "";
-      prints.add(
-          new PrintMeasures(
-              name + "score " + finger.getValue().score().value() + " of 100", List.copyOf(bars)));
+      int score = scores.of(image, finger.getKey(), finger.getValue());
+      prints.add(new PrintMeasures(name + "score " + score + " of 100", List.copyOf(bars)));
     }
     return prints;
+  }
+
+  /** The rules that ask for a recapture of this print. */
+  private static Set<String> broken(
+      ExaminedImage image, FingerPosition finger, RidgeFacts facts, FindingsReport report) {
+    return report.everyFinding().stream()
+        .filter(finding -> finding.severity().worseThan(Severity.ADVICE))
+        .filter(finding -> finding.location().record().orElse(0) == image.record().ordinal())
+        .filter(finding -> isAbout(finding, finger, facts))
+        .map(Finding::ruleId)
+        .collect(Collectors.toSet());
+  }
+
+  private static boolean isAbout(Finding finding, FingerPosition finger, RidgeFacts facts) {
+    return facts.slap().isEmpty()
+        || finding.location().position().orElse(0) == finger.code()
+        || FingerPosition.ofCode(finding.location().position().orElse(0)).isEmpty();
+  }
+
+  /** One limit for each measure: one that a finding is about, else one that the print keeps to. */
+  private static Map<RidgeMeasure, RidgeLimit> shown(
+      RidgeFacts facts, FingerAnalysis print, Set<String> broken, FindingsReport report) {
+    List<RidgeLimit> own =
+        report.tables().ridgeLimits().stream()
+            .filter(limit -> limit.impression().equals(facts.impression().key()))
+            .toList();
+    Map<RidgeMeasure, RidgeLimit> shown = new LinkedHashMap<>();
+    Stream.of(true, false)
+        .forEach(
+            beyond ->
+                own.stream()
+                    .filter(limit -> beyond ? broken.contains(limit.rule()) : true)
+                    .filter(limit -> isBeyond(limit, print) == beyond)
+                    .forEach(
+                        limit ->
+                            RidgeMeasure.ofKey(limit.measure())
+                                .ifPresent(measure -> shown.putIfAbsent(measure, limit))));
+    return shown;
+  }
+
+  private static boolean isBeyond(RidgeLimit limit, FingerAnalysis print) {
+    OptionalDouble value =
+        RidgeMeasure.ofKey(limit.measure())
+            .map(measure -> measure.of(print))
+            .orElse(OptionalDouble.empty());
+    return value.isPresent() && limit.isBrokenBy(value.getAsDouble());
   }
 
   private static Bar bar(RidgeMeasure measure, RidgeLimit limit, double value) {

@@ -14,8 +14,14 @@ public final class Thumbnail {
   private Thumbnail() {}
 
   public static String of(GrayImage image) {
-    int factor =
-        Math.max(1, (Math.max(image.width(), image.height()) + WIDEST_PIXELS - 1) / WIDEST_PIXELS);
+    return of(image, WIDEST_PIXELS);
+  }
+
+  /**
+   * @param most pixels of the longer side
+   */
+  public static String of(GrayImage image, int most) {
+    int factor = Math.max(1, (Math.max(image.width(), image.height()) + most - 1) / most);
     byte[] png = PngWriter.encode(reduced(image, factor), Optional.empty());
     return "data:image/png;base64," + Base64.getEncoder().encodeToString(png);
   }

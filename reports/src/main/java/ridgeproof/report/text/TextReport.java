@@ -10,7 +10,6 @@ import ridgeproof.examination.RecommendedAction;
 import ridgeproof.examination.Verdict;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
-import ridgeproof.finding.Measure;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.Ink;
 import ridgeproof.report.ObservedText;
@@ -20,14 +19,13 @@ import ridgeproof.report.SafeText;
 import ridgeproof.report.TextLayout;
 import ridgeproof.report.Wording;
 import ridgeproof.report.words.Counted;
+import ridgeproof.report.prints.PrintScores;
 import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.spec.table.Source;
 import ridgeproof.transaction.record.LogicalRecord;
 
 /** The report for a terminal: the verdict first, then what to do, then each record. */
 public final class TextReport {
-
-  private static final int NUMBERED = 12;
 
   private final FileFacts file;
   private final FindingsReport report;
@@ -36,6 +34,7 @@ public final class TextReport {
   private final ObservedText observed;
   private final Ink ink;
   private final RidgeWording ridges;
+  private final PrintScores scores;
   private final StringBuilder out = new StringBuilder();
   private final Set<String> explained = new HashSet<>();
 
@@ -46,6 +45,7 @@ public final class TextReport {
     this.wording = new Wording(report.tables());
     this.observed = new ObservedText(report, options.showPersonal());
     this.ridges = new RidgeWording(wording);
+    this.scores = new PrintScores(report);
     this.ink = new Ink(options.colour());
   }
 
@@ -113,12 +113,8 @@ public final class TextReport {
     out.append('\n').append(ink.strong("What to do")).append("\n\n");
     int number = 0;
     for (RecommendedAction action : report.actions()) {
-      if (++number > NUMBERED) {
-        paragraph("     ", "and " + (report.actions().size() - NUMBERED) + " more, see below.");
-        break;
-      }
-      String lead = String.format(Locale.ROOT, " %2d. ", number);
-      paragraph(lead, SafeText.of(action.remedy()));
+      String lead = String.format(Locale.ROOT, " %2d. ", ++number);
+      paragraph(lead, SafeText.of(action.remedy()) + observed.aboutMasked(action));
       paragraph("     ", "[" + action.severity() + "] " + Wording.ids(action.findings()));
     }
   }
@@ -164,13 +160,13 @@ public final class TextReport {
               + (impression.isEmpty() ? "" : "; " + impression));
     }
     paragraph("  ", wording.measures(image));
-    image.ridges().ifPresent(facts -> ridges.lines(facts).forEach(line -> paragraph("  ", line)));
+    ridges.lines(image, scores).forEach(line -> paragraph("  ", line));
   }
 
   private void finding(Finding finding) {
     out.append("  ").append(ink.severity(finding.severity())).append(' ');
     out.append(finding.ruleId()).append(' ').append(finding.rule().title()).append('\n');
-    String place = Wording.place(finding.location());
+    String place = wording.placeWithFinger(finding.location());
     if (!place.isEmpty()) {
       paragraph("      ", place);
     }
@@ -180,8 +176,8 @@ public final class TextReport {
     Wording.explains(finding).ifPresent(text -> paragraph("      explains  ", text));
     paragraph("      found     ", observed.of(finding));
     paragraph("      required  ", SafeText.of(finding.required()));
-    for (Measure measure : finding.evidence()) {
-      paragraph("      measured  ", Wording.measured(measure));
+    for (String measure : Wording.measured(finding)) {
+      paragraph("      measured  ", measure);
     }
     // A card repeats the same finding up to fourteen times; once is enough to say why.
     if (explained.add(finding.ruleId() + finding.explanation())) {

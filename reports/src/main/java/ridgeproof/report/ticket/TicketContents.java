@@ -59,7 +59,7 @@ final class TicketContents {
     sections.add(new Section("Verdict", verdict()));
     request.message().ifPresent(text -> sections.add(new Section("Bureau message", message(text))));
     sections.add(new Section("What the vendor can check", checks()));
-    sections.add(new Section("What the operator was told", steps()));
+    sections.add(new Section("What the operator was asked to do", steps()));
     sections.add(new Section("File", examined()));
     TicketFacts facts = new TicketFacts(report);
     sections.add(new Section("Station", facts.station()));

@@ -23,6 +23,8 @@ import org.openqa.selenium.json.Json;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.print.PageSize;
+import org.openqa.selenium.print.PrintOptions;
 
 /** One headless Chromium, which every test class of a run shares. */
 final class Browser implements AutoCloseable {
@@ -221,6 +223,13 @@ final class Browser implements AutoCloseable {
   /** The page down to a height in CSS pixels as a PNG, not only what a window would show. */
   byte[] screenshot(int width, int height) {
     return clipped(Map.of("x", 0, "y", 0, "width", width, "height", height, "scale", 1));
+  }
+
+  /** The page on A4 as PDF. */
+  byte[] printed() {
+    PrintOptions options = new PrintOptions();
+    options.setPageSize(new PageSize(29.7, 21));
+    return Base64.getDecoder().decode(driver.print(options).getContent());
   }
 
   /** What stands at the place of the first element of that selector, as a PNG. */

@@ -128,6 +128,8 @@ final class TestPages {
     return List.of(
         "clean-flats report",
         "clean-flats showing-all",
+        "dry-and-wet showing-all",
+        "thumbs-exchanged report",
         "missing-little-finger report",
         "packed-too-tight report",
         "cut-transfer showing-all",

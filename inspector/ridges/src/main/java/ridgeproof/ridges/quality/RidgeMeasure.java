@@ -96,7 +96,7 @@ public enum RidgeMeasure {
   GAP_SHARE("gap-share", "share of the print split by a gap", Unit.SHARE, m -> m.gap().share()),
   CORES(
       "cores",
-      "cores found",
+      "cores",
       Unit.COUNT,
       m -> m.pattern().points().stream().filter(p -> p.kind() == SingularPoint.Kind.CORE).count()),
   CORE_TO_BORDER(

@@ -29,9 +29,13 @@ final class RidgeLimitsRule implements Rule {
   private static final String PERIOD = "RP-RDG-013";
   private static final String POOR = "RP-RDG-017";
 
-  /** How far another measure can be trusted, which is no fault of a print. */
-  private static final Set<RidgeMeasure> CERTAINTIES =
-      Set.of(RidgeMeasure.ROTATION_CONFIDENCE, RidgeMeasure.PATTERN_CONFIDENCE);
+  /** Measures that only say how sure another one is, or whether it matters. */
+  private static final Set<RidgeMeasure> CONDITIONS =
+      Set.of(
+          RidgeMeasure.ROTATION_CONFIDENCE,
+          RidgeMeasure.PATTERN_CONFIDENCE,
+          RidgeMeasure.SCORE,
+          RidgeMeasure.WIDTH_TO_LENGTH);
 
   private static final Set<String> PERIOD_OF_IMAGE = Set.of("RP-IMG-039", "RP-IMG-040");
 
@@ -127,24 +131,38 @@ final class RidgeLimitsRule implements Rule {
         .anyMatch(record -> record.isEmpty() || record.getAsInt() == image.record().ordinal());
   }
 
-  static void report(String rule, Location place, List<Broken> all, FindingLog log) {
-    List<Broken> broken = all.stream().filter(b -> !CERTAINTIES.contains(b.measure())).toList();
+  static void report(String rule, Location place, List<Broken> broken, FindingLog log) {
+    List<Broken> telling = telling(broken);
     log.add(
         rule,
         place,
         Observed.of(
-            broken.stream()
-                .map(b -> b.measure().title() + ": " + b.limit().amount(b.value()))
+            telling.stream()
+                .map(b -> b.measure().title() + " " + amount(b, b.value()))
                 .collect(Collectors.joining("; "))),
-        broken.stream().map(RidgeLimitsRule::required).collect(Collectors.joining("; ")),
+        telling.stream().map(RidgeLimitsRule::required).collect(Collectors.joining("; ")),
         Optional.of(broken.get(0).limit().source()),
         broken.stream()
             .map(b -> Measure.against(b.measure().title(), b.value(), b.limit().unit(), b.bound()))
             .toList());
   }
 
+  /** What the person at the station can see; the others only say how sure that is. */
+  private static List<Broken> telling(List<Broken> broken) {
+    List<Broken> telling = broken.stream().filter(b -> !CONDITIONS.contains(b.measure())).toList();
+    return telling.isEmpty() ? broken : telling;
+  }
+
   private static String required(Broken broken) {
-    String side = broken.value() < broken.bound() ? "at least " : "at most ";
-    return side + broken.limit().amount(broken.bound());
+    String side = broken.value() < broken.bound() ? " at least " : " at most ";
+    return broken.measure().title() + side + amount(broken, broken.bound());
+  }
+
+  /** The unit is left out where the title has said it. */
+  private static String amount(Broken broken, double value) {
+    String amount = broken.limit().amount(value);
+    return broken.measure().unit() == RidgeMeasure.Unit.GRAY_LEVELS
+        ? amount.replace(" " + broken.limit().unit(), "")
+        : amount;
   }
 }

@@ -1,0 +1,68 @@
+package ridgeproof.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.report.masked.LikelyMistake;
+import ridgeproof.report.page.HtmlReport;
+import ridgeproof.report.text.TextReport;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.FieldRow;
+
+class MaskedValuesTest {
+
+  private static final int VERSION = 500;
+
+  private static FieldRow row(int field) {
+    FieldNumber number = new FieldNumber(2, field);
+    return Reports.TABLES.layout(2).item(number, 1, VERSION).orElseThrow();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "19793011, The day and month look swapped.",
+    "30111979, The year looks to be at the end; it belongs first.",
+    "11301979, The year looks to be at the end; it belongs first.",
+    "791130, The year may have only two digits.",
+    "1979, It does not have eight digits.",
+    "1979-11-30, 'It contains characters between year, month, and day.'",
+    "19791131, The month does not have that day.",
+    "19791132, The day is greater than 31.",
+    "19790011, The month is not between 01 and 12."
+  })
+  void whatIsWrongWithADateIsToldWithoutIt(String date, String words) {
+    assertEquals(Optional.of(words), LikelyMistake.of(date, row(22)));
+  }
+
+  @Test
+  void whatIsWrongWithAnotherValueIsToldWithoutIt() {
+    assertEquals(Optional.of("It contains lowercase letters."), LikelyMistake.of("me", row(20)));
+    assertEquals(Optional.of("It is 1 character too long."), LikelyMistake.of("XYZ", row(20)));
+    assertEquals(Optional.of("It is 1 character too short."), LikelyMistake.of("M", row(20)));
+  }
+
+  @Test
+  void aStepAboutAMaskedValueSaysWhatIsLikelyWrongAndHowToSeeIt() {
+    byte[] bytes = PilotCard.ascii().particular(22, "19793011").bytes();
+    FindingsReport report = Reports.examine(bytes, Depth.STRUCTURE);
+    FileFacts file = Reports.facts(bytes);
+    String text = Reports.text(bytes, report).replaceAll("\\s+", " ");
+    String page = HtmlReport.render(file, report, RenderOptions.standard());
+    for (String form : List.of(text, page)) {
+      assertTrue(form.contains("The day and month look swapped."), form);
+      assertTrue(form.contains("on this machine with --show-personal"), form);
+      assertFalse(form.contains("19793011"), form);
+    }
+    String shown = TextReport.render(file, report, new RenderOptions(true, false, 80));
+    assertTrue(shown.contains("19793011"), shown);
+    assertFalse(shown.contains("--show-personal"), shown);
+  }
+}
