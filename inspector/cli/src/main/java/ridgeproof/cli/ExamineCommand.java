@@ -206,8 +206,7 @@ final class ExamineCommand implements Callable<Integer> {
       throw CommandFailure.usage("--output cannot be combined with --output-dir");
     }
     if (allFindings && format == ReportFormat.text) {
-      throw CommandFailure.usage(
-          "--all-findings requires --format json, csv, sarif, html, or pdf");
+      throw CommandFailure.usage("--all-findings requires --format json, csv, sarif, html, or pdf");
     }
     if (perFile && format != ReportFormat.csv) {
       throw CommandFailure.usage("--per-file requires --format csv");

@@ -31,9 +31,9 @@ import ridgeproof.report.page.Page.StepPicture;
 import ridgeproof.report.picture.Picture;
 import ridgeproof.report.picture.PrintMeasures;
 import ridgeproof.report.picture.Thumbnail;
-import ridgeproof.report.words.Counted;
 import ridgeproof.report.prints.PrintPictures;
 import ridgeproof.report.prints.PrintScores;
+import ridgeproof.report.words.Counted;
 import ridgeproof.spec.rule.Severity;
 import ridgeproof.spec.table.Source;
 

@@ -58,7 +58,8 @@ public final class RawCodec implements ImageCodec {
     }
     if (needed < pixels.length()) {
       long surplus = pixels.length() - needed;
-      String detail = surplus + (surplus == 1 ? " byte" : " bytes") + " after the last row of pixels";
+      String detail =
+          surplus + (surplus == 1 ? " byte" : " bytes") + " after the last row of pixels";
       return new Decoding(
           Optional.of(image),
           List.of(new ImageDefect(Kind.TRAILING_BYTES, offset + (int) needed, detail)));

@@ -142,7 +142,9 @@ class RidgeRulesTest {
     assertTrue(told.contains("RP-SEQ-008"), told::toString);
     List<Integer> retaken =
         report.actions().stream()
-            .filter(action -> action.remedy().matches("(Recapture|Consider recapturing|Rescan|Check) the .*"))
+            .filter(
+                action ->
+                    action.remedy().matches("(Recapture|Consider recapturing|Rescan|Check) the .*"))
             .filter(action -> action.findings().get(0).ruleId().startsWith("RP-RDG"))
             .map(action -> action.findings().get(0).location().record().orElseThrow())
             .toList();
