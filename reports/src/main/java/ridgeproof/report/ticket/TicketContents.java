@@ -66,7 +66,7 @@ final class TicketContents {
     sections.add(new Section("Encoder", facts.encoder()));
     sections.add(new Section("Findings by rule", findings()));
     request.copy().ifPresent(attached -> sections.add(attached.section()));
-    sections.add(new Section("Made with", environment()));
+    sections.add(new Section("Environment", environment()));
     sections.add(new Section("Answer", answer()));
     sections.add(new Section("Notes", notes()));
     return List.copyOf(sections);
