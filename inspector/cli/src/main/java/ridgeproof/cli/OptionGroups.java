@@ -40,7 +40,9 @@ final class OptionGroups {
     groups.put("Which images", List.of("--finger", "--crop", "--overlay"));
     groups.put("Which stories", List.of("--story"));
     groups.put("What to list", List.of("--find", "--count", "--coverage"));
-    groups.put("What to show", List.of("--show-personal", "--with-control-number", "--with-images", "--all-findings"));
+    groups.put(
+        "What to show",
+        List.of("--show-personal", "--with-control-number", "--with-images", "--all-findings"));
     groups.put("Message of the bureau", List.of("--message", "--response"));
     groups.put("Folders", List.of("--fail-on", "--operator-field"));
     groups.put(OTHERS, List.of());
