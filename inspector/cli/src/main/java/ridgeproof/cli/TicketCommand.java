@@ -168,7 +168,7 @@ final class TicketCommand implements Callable<Integer> {
       return Optional.ofNullable(message);
     }
     if (message != null) {
-      throw CommandFailure.usage("--message and --response exclude each other");
+      throw CommandFailure.usage("--message cannot be combined with --response");
     }
     InputFile file = InputFile.open(response, limits.maxFileSize);
     Transaction answered = new TransactionReader(tables, limits.reading()).read(file.bytes());
