@@ -195,7 +195,7 @@ final class TicketCommand implements Callable<Integer> {
     if (choices.profile != null) {
       words.put(choices.profile, Path.of(choices.profile).getFileName().toString());
     }
-    return "ridgeproof ticket "
+    return "ridgeproof "
         + spec.commandLine().getParseResult().originalArgs().stream()
             .map(argument -> shown(argument, words))
             .collect(Collectors.joining(" "));

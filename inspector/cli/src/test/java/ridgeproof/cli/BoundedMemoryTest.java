@@ -93,7 +93,11 @@ class BoundedMemoryTest {
             in.toString());
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertTrue(process.waitFor() <= 3, said);
-    assertEquals("", said);
+    assertEquals(
+        List.of(),
+        said.lines()
+            .filter(line -> !line.matches("ridgeproof: examine: \\d+ of 60 files"))
+            .toList());
     assertTrue(Files.exists(out));
   }
 

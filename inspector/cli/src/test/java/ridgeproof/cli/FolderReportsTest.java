@@ -59,6 +59,7 @@ class FolderReportsTest {
     return PAGE.matcher(Files.readString(out.resolve("index.html")))
         .results()
         .map((MatchResult link) -> link.group(1))
+        .distinct() // a file is listed in several orders, and with each rule that it met
         .toList();
   }
 
@@ -70,7 +71,9 @@ class FolderReportsTest {
     CommandRun outcome = pages(in.toString());
     assertEquals(0, outcome.status(), outcome.error());
     assertEquals("", outcome.out());
-    assertEquals("", outcome.error());
+    assertEquals(
+        List.of(),
+        outcome.error().lines().filter(l -> !l.matches(".*: \\d+ of 300 files")).toList());
     assertEquals(301, names(out).size());
     assertEquals(300, links().size());
     for (String link : links()) {

@@ -12,6 +12,9 @@ public final class AlignedPictures {
   private static final int PAPER = 255;
   private static final double MM_PER_INCH = 25.4;
 
+  /** Single fingers are small on a page. */
+  private static final double MOST_ENLARGED = 2.5;
+
   /** Around the minutiae that both have, where the image shows other fingers too. */
   private static final double RIM_MM = 5;
 
@@ -71,6 +74,7 @@ public final class AlignedPictures {
         finger,
         size,
         size,
+        MOST_ENLARGED,
         Optional.of(Thumbnail.of(one)),
         Optional.of(Thumbnail.of(two)),
         DifferencePicture.of(one, two).map(Thumbnail::of));

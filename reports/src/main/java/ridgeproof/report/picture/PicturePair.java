@@ -49,22 +49,24 @@ public record PicturePair(
       Optional<String> secondSource,
       Optional<String> difference) {
     return of(
-        title, TrueSize.of(first), TrueSize.of(second), firstSource, secondSource, difference);
+        title, TrueSize.of(first), TrueSize.of(second), 1, firstSource, secondSource, difference);
   }
 
   /**
+   * @param most how far they may be enlarged beyond their true size
    * @param difference drawn like the first
    */
   static PicturePair of(
       String title,
       TrueSize left,
       TrueSize right,
+      double most,
       Optional<String> firstSource,
       Optional<String> secondSource,
       Optional<String> difference) {
     double width = Math.max(left.width(), right.width());
     double height = Math.max(left.height(), right.height());
-    double factor = Math.min(1, Math.min(WIDEST_MM / width, HIGHEST_MM / height));
+    double factor = Math.min(most, Math.min(WIDEST_MM / width, HIGHEST_MM / height));
     boolean known = left.known() && right.known();
     Sheet one = sheet("First", title, left, factor, firstSource);
     Sheet two = sheet("Second", title, right, factor, secondSource);
@@ -94,6 +96,10 @@ public record PicturePair(
   private static String scale(boolean known, double factor) {
     if (!known) {
       return "The resolution is not stated. Both are drawn by their pixels.";
+    }
+    if (factor > 1) {
+      return String.format(
+          Locale.ROOT, "Same scale, %.2g times true size where the page is wide enough.", factor);
     }
     return factor < 1
         ? String.format(Locale.ROOT, "Same scale, %.2g of true size or smaller.", factor)

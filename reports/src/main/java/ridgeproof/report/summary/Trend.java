@@ -44,6 +44,11 @@ public record Trend(String step, int most, List<Bar> bars) {
     return bars.isEmpty();
   }
 
+  /** The files of the highest bar. */
+  public String mostInWords() {
+    return most == 1 ? "1 file" : most + " files";
+  }
+
   /** The height of so many files in the drawing. */
   public String height(int files) {
     return number((double) HEIGHT * files / Math.max(1, most));

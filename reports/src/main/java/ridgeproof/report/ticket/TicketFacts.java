@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -104,10 +103,6 @@ final class TicketFacts {
     List<String> parts = new ArrayList<>();
     parts.add(header.format().label());
     header.lossless().ifPresent(lossless -> parts.add(lossless ? "lossless" : "lossy"));
-    header
-        .quantizerRate()
-        .ifPresent(
-            rate -> parts.add(String.format(Locale.ROOT, "quantized for %.2f bits/pixel", rate)));
     header.facts().forEach((name, value) -> parts.add(name + " " + value));
     int others = 0;
     for (Map.Entry<String, String> comment : header.comments().entrySet()) {
