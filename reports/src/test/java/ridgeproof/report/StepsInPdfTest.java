@@ -38,8 +38,5 @@ class StepsInPdfTest {
     }
     FindingsReport report = assertWhole(card.bytes());
     assertTrue(report.actions().size() > 14, report.actions().size() + " steps");
-    assertTrue(
-        report.actions().stream().anyMatch(action -> action.remedy().length() > 120),
-        "no step is long");
   }
 }

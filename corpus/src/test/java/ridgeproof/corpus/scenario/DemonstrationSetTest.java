@@ -9,6 +9,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,10 @@ class DemonstrationSetTest {
 
   /** The bytes of a photograph come from the JPEG library of the machine. */
   private static final List<String> WITH_JPEG = List.of("face-and-signature");
+
+  /** What a story is about, where it has consequences that are findings too. */
+  private static final Map<String, String> FIRST =
+      Map.of("missing-little-finger", "RP-TXN-004", "separator-lost", "RP-STR-007");
 
   private static Map<String, ComposedTransaction> set;
 
@@ -61,6 +66,12 @@ class DemonstrationSetTest {
                 + " [expects]: "
                 + found.stream().map(f -> f.ruleId() + " " + f.observed().text()).toList());
     assertEquals(expects.verdict(), Expected.verdict(found));
+    if (!found.isEmpty()) {
+      assertEquals(
+          FIRST.getOrDefault(name, expects.findings().get(0)),
+          found.stream().min(Comparator.comparing(Finding::severity)).orElseThrow().ruleId(),
+          "the first finding is not the story's");
+    }
   }
 
   @Test

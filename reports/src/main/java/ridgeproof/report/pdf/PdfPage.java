@@ -2,6 +2,7 @@ package ridgeproof.report.pdf;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import ridgeproof.report.page.Page;
 import ridgeproof.report.page.Page.FindingNote;
 import ridgeproof.report.page.Page.PositionRow;
@@ -37,6 +38,8 @@ public record PdfPage(
     List<RecordPart> records,
     int furtherRecords) {
 
+  private static final int IN_A_ROW = 4;
+
   /**
    * A print with its marks.
    *
@@ -61,6 +64,15 @@ public record PdfPage(
           Math.min(1, Math.min(WIDEST_MM / picture.width(), HIGHEST_MM / picture.height()));
       return new SmallPicture(picture, picture.width() * factor, picture.height() * factor);
     }
+  }
+
+  /** The images in rows of four. */
+  public List<List<SmallPicture>> sheet() {
+    return IntStream.range(0, (pictures.size() + IN_A_ROW - 1) / IN_A_ROW)
+        .mapToObj(
+            row ->
+                pictures.subList(row * IN_A_ROW, Math.min(pictures.size(), (row + 1) * IN_A_ROW)))
+        .toList();
   }
 
   /** The rules of the findings that are told. */

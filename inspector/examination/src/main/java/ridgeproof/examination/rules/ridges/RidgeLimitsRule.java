@@ -138,7 +138,7 @@ final class RidgeLimitsRule implements Rule {
         place,
         Observed.of(
             telling.stream()
-                .map(b -> b.measure().title() + " " + amount(b, b.value()))
+                .map(b -> b.measure().title() + ": " + amount(b, b.value()))
                 .collect(Collectors.joining("; "))),
         telling.stream().map(RidgeLimitsRule::required).collect(Collectors.joining("; ")),
         Optional.of(broken.get(0).limit().source()),
