@@ -45,7 +45,9 @@ class DemoCommandTest {
     assertTrue(
         text.contains("Identification flats without the left hand       HOLD        RP-TXN-040"),
         text);
-    assertEquals("", error.toString(StandardCharsets.UTF_8));
+    String complaints = error.toString(StandardCharsets.UTF_8);
+    // A slow machine says how far it is.
+    assertEquals("", complaints.replaceAll("ridgeproof: demo: \\d of 2 files\\R", ""));
   }
 
   @Test
