@@ -285,7 +285,7 @@ final class TicketContents {
     fact(lines, "System", tool.system());
     fact(lines, "Rules", String.valueOf(report.tables().catalogue().rules().size()));
     request.commandLine().ifPresent(line -> fact(lines, "Command line", line));
-    request.generatedAt().ifPresent(time -> fact(lines, "Made at", time.toString()));
+    request.generatedAt().ifPresent(time -> fact(lines, "Created at", time.toString()));
     return lines;
   }
 
