@@ -31,7 +31,7 @@ import ridgeproof.spec.SpecTables;
 
 @Command(
     name = "compare",
-    description = "Compares two transaction files and reports which problems are resolved.",
+    description = "Compares two transaction files and reports the differences.",
     footer = {
       "",
       "Examples:",
@@ -70,10 +70,11 @@ final class CompareCommand implements Callable<Integer> {
       paramLabel = "FIELDS",
       defaultValue = IgnoredFields.STANDARD,
       converter = IgnoredFieldsConverter.class,
-      description = {
-        "fields to ignore, such as 1.005,2.022; LEN is the length of every record, IDC its",
-        "number (default: " + IgnoredFields.STANDARD + ")"
-      })
+      description =
+          "fields to ignore, such as 1.005,2.022; LEN is the length of every record, IDC its number"
+              + " (default: "
+              + IgnoredFields.STANDARD
+              + ")")
   IgnoredFields ignored;
 
   @Option(

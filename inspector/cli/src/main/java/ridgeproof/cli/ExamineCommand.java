@@ -89,7 +89,7 @@ final class ExamineCommand implements Callable<Integer> {
       names = "--all-findings",
       description =
           "json, csv, sarif: list every place of a repeated fault, and findings that only"
-              + " follow from others; html, pdf: show notes and the fields of every record")
+              + " follow from others; html, pdf: open the notes and the fields of every record")
   boolean allFindings;
 
   @Option(
@@ -242,10 +242,10 @@ final class ExamineCommand implements Callable<Integer> {
       throw CommandFailure.usage("--output cannot be combined with --output-dir");
     }
     if (perFile && format != ReportFormat.csv) {
-      throw CommandFailure.usage("--per-file is for --format csv");
+      throw CommandFailure.usage("--per-file requires --format csv");
     }
     if (perFile && allFindings) {
-      throw CommandFailure.usage("--per-file and --all-findings exclude each other");
+      throw CommandFailure.usage("--per-file cannot be combined with --all-findings");
     }
     if (allFindings && format == ReportFormat.text) {
       throw CommandFailure.usage("--all-findings requires --format json, csv, sarif, html, or pdf");

@@ -42,10 +42,10 @@ import ridgeproof.transaction.reader.TransactionReader;
 @Command(
     name = "ticket",
     description = {
-      "Writes a ticket for the help desk and the station's vendor, without personal data.",
+      "Writes a ticket for a help desk or the station's vendor, without personal data.",
       "",
-      "The file name and personal values are left out. The same file gives the same ticket on",
-      "the same machine, on the same day or with the same --as-of."
+      "The ticket omits the name of the file and all personal data. On one machine, the same"
+          + " file gives the same ticket on the same day or with the same --as-of."
     },
     footer = {
       "",
@@ -75,7 +75,7 @@ final class TicketCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "text",
-      description = "text, markdown, html or json (default: text)")
+      description = "text, markdown, html, or json (default: text)")
   Format format;
 
   @Mixin DepthAndProfile choices;
@@ -109,9 +109,9 @@ final class TicketCommand implements Callable<Integer> {
       names = "--attach-safe-copy",
       paramLabel = "COPY",
       description =
-          "also write a copy of the file for the vendor: the same layout byte for byte, with made-up"
-              + " biographic data and without the subject's images; the ticket names it, so choose a"
-              + " name that identifies nobody")
+          "also write a copy for the vendor: the same layout byte for byte, but invented"
+              + " biographic data and synthetic or blank images; the ticket shows its name, so do not name a"
+              + " person")
   Path copyPath;
 
   @Mixin OutputOptions output;
@@ -168,7 +168,7 @@ final class TicketCommand implements Callable<Integer> {
       return Optional.ofNullable(message);
     }
     if (message != null) {
-      throw CommandFailure.usage("--message and --response exclude each other");
+      throw CommandFailure.usage("--message cannot be combined with --response");
     }
     InputFile file = InputFile.open(response, limits.maxFileSize);
     Transaction answered = new TransactionReader(tables, limits.reading()).read(file.bytes());

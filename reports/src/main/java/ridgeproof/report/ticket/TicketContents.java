@@ -59,14 +59,14 @@ final class TicketContents {
     sections.add(new Section("Verdict", verdict()));
     request.message().ifPresent(text -> sections.add(new Section("Bureau message", message(text))));
     sections.add(new Section("What the vendor can check", checks()));
-    sections.add(new Section("What the operator was told", steps()));
+    sections.add(new Section("What the operator was asked to do", steps()));
     sections.add(new Section("File", examined()));
     TicketFacts facts = new TicketFacts(report);
     sections.add(new Section("Station", facts.station()));
     sections.add(new Section("Encoder", facts.encoder()));
     sections.add(new Section("Findings by rule", findings()));
     request.copy().ifPresent(attached -> sections.add(attached.section()));
-    sections.add(new Section("Made with", environment()));
+    sections.add(new Section("Environment", environment()));
     sections.add(new Section("Answer", answer()));
     sections.add(new Section("Notes", notes()));
     return List.copyOf(sections);
@@ -285,7 +285,7 @@ final class TicketContents {
     fact(lines, "System", tool.system());
     fact(lines, "Rules", String.valueOf(report.tables().catalogue().rules().size()));
     request.commandLine().ifPresent(line -> fact(lines, "Command line", line));
-    request.generatedAt().ifPresent(time -> fact(lines, "Made at", time.toString()));
+    request.generatedAt().ifPresent(time -> fact(lines, "Created at", time.toString()));
     return lines;
   }
 
