@@ -114,7 +114,7 @@ final class TicketContents {
         .distinct()
         .forEach(
             id ->
-                report.tables().vendorChecks().stream()
+                report.tables().answers().vendorChecks().stream()
                     .filter(check -> check.rules().contains(id))
                     .findFirst()
                     .ifPresent(

@@ -154,6 +154,13 @@ public final class AgreementTables {
         .toList();
   }
 
+  /** The fields that tell who the subject is. */
+  public List<IdentityField> identityFields() {
+    return rows("layouts/identity-fields.csv").stream()
+        .map(row -> new IdentityField(number(row, "field"), row.source()))
+        .toList();
+  }
+
   /** How far dates of capture may lie from the date of the transaction. */
   public List<CaptureDateLimit> captureDates() {
     return rows("limits/capture-dates.csv").stream()

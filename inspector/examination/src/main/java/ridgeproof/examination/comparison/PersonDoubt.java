@@ -35,7 +35,8 @@ public record PersonDoubt(Kind kind, int fingers, List<FieldNumber> changed) {
   static Optional<PersonDoubt> of(
       FindingsReport first, FindingsReport second, List<RecordPair> pairs) {
     SpecTables tables = first.tables();
-    List<FieldNumber> fields = tables.identityFields().stream().map(IdentityField::field).toList();
+    List<FieldNumber> fields =
+        tables.agreements().identityFields().stream().map(IdentityField::field).toList();
     List<FieldNumber> told =
         fields.stream()
             .filter(f -> value(first, f).isPresent() && value(second, f).isPresent())

@@ -246,7 +246,7 @@ public final class Minutiae {
    * pairs too few. Whether the two are of one finger is not said by it.
    */
   public Optional<PrintAlignment> alignment(Minutiae other) {
-    try (MatchedPairs pairs = new MatchedPairs()) {
+    try (PrintAlignment.MatchedPairs pairs = new PrintAlignment.MatchedPairs()) {
       new FingerprintMatcher(template).match(other.template);
       return pairs.alignment(all, other.all);
     }
