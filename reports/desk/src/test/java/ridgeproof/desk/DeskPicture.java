@@ -25,7 +25,7 @@ final class DeskPicture {
             stories.indexOf(story) + 1);
       }
       browser.evaluate("document.activeElement.blur()");
-      browser.screenshot("desk-readme", 1280, 840);
+      browser.screenshot("desk-readme", 1280, 794);
     }
   }
 }
