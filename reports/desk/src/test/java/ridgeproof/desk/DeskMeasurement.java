@@ -5,11 +5,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.junit.jupiter.api.Test;
 
 /**
  * Measures how soon a dropped card shows its rows and its verdict, and whether the page answers
- * while 200 files are examined. Run as docs/desk.md says; it is no test, for a loaded machine would
- * fail it.
+ * while 200 files are examined. It holds no limit, since a loaded machine would break it, and runs
+ * only when it is named, as docs/desk.md says.
  */
 final class DeskMeasurement {
 
@@ -40,9 +41,8 @@ final class DeskMeasurement {
         .map(entry => entry.responseEnd).pop();
       """;
 
-  private DeskMeasurement() {}
-
-  public static void main(String[] arguments) throws IOException {
+  @Test
+  void measure() throws IOException {
     Path folder = Files.createTempDirectory("desk-measurement");
     try (DeskRun desk = DeskRun.open();
         Chromium browser =

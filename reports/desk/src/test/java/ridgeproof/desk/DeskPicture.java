@@ -4,13 +4,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 
-/** Makes the picture of the README: four stories on a desk. */
+/** Makes the picture of the README when it is named: four stories on a desk. */
 final class DeskPicture {
 
-  private DeskPicture() {}
-
-  public static void main(String[] arguments) throws IOException {
+  @Test
+  void makeThePicture() throws IOException {
     Path folder = Files.createTempDirectory("desk-picture");
     List<String> stories =
         List.of("clean-flats", "narrow-roll", "missing-little-finger", "date-turned-round");
@@ -25,7 +25,7 @@ final class DeskPicture {
             stories.indexOf(story) + 1);
       }
       browser.evaluate("document.activeElement.blur()");
-      browser.screenshot("desk-readme", 1280, 840);
+      browser.screenshot("desk-readme", 1280, 794);
     }
   }
 }
