@@ -2,6 +2,7 @@ package ridgeproof.corpus.fault;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -30,6 +31,12 @@ import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
 /** Sound files of each kind that the corpus has, in XML and back. */
 class CorpusInXmlTest {
 
+  /** Its minutiae are of the older format of Type-9, whose elements are not mapped. */
+  private static final String OLDER_MINUTIAE = "minutiae-card";
+
+  /** Its type of transaction is not one of EBTS 10.0. */
+  private static final String OLDER_TYPE = "palms";
+
   private static final SpecTables TABLES = SpecTables.open();
   private static final FaultComposer COMPOSER = new FaultComposer();
 
@@ -43,7 +50,10 @@ class CorpusInXmlTest {
       byte[] traditional = COMPOSER.clean(base);
       ByteArrayOutputStream xml = new ByteArrayOutputStream();
       List<Loss> losses = new XmlTransactionWriter(TABLES).write(read(traditional), xml);
-      assertEquals(List.of(), losses, base);
+      assertEquals(base.equals(OLDER_MINUTIAE), !losses.isEmpty(), base + " " + losses);
+      if (!losses.isEmpty()) {
+        continue;
+      }
       TraditionalDrafts drafts = new TraditionalDrafts(TABLES);
       assertArrayEquals(traditional, drafts.write(read(xml.toByteArray())), base);
       assertEquals(List.of(), drafts.losses(), base);
@@ -69,6 +79,9 @@ class CorpusInXmlTest {
           });
       validator.validate(new StreamSource(new ByteArrayInputStream(xml)));
     }
+    assertTrue(objections.stream().anyMatch(line -> line.startsWith(OLDER_MINUTIAE)));
+    assertTrue(objections.stream().anyMatch(line -> line.startsWith(OLDER_TYPE)));
+    objections.removeIf(line -> line.startsWith(OLDER_MINUTIAE) || line.startsWith(OLDER_TYPE));
     assertEquals("", String.join("\n", objections));
   }
 }
