@@ -11,7 +11,6 @@ public final class ConsistencyRules {
   /** The rules of this package, in the order in which they run. */
   public static List<Rule> all() {
     return List.of(
-        new PositionRule(),
         new RecordLinkRule(),
         new CrossReferenceRule(),
         new SegmentShapeRule(),

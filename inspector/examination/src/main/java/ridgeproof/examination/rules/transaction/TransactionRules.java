@@ -12,6 +12,7 @@ public final class TransactionRules {
   public static List<Rule> all() {
     return List.of(
         new CodeCaseRule(),
+        new PositionRule(),
         new DeclaredMissingRule(),
         new TransactionTypeRule(),
         new CompletenessRule(),

@@ -1,4 +1,4 @@
-package ridgeproof.examination.rules.consistency;
+package ridgeproof.examination.rules.transaction;
 
 import java.util.HashMap;
 import java.util.Map;
