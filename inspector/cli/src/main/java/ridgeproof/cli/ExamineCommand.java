@@ -268,10 +268,7 @@ final class ExamineCommand implements Callable<Integer> {
 
   /** In the order of the files, so that the second use of a control number is the later one. */
   private int report(
-      Path path,
-      ParallelExamination.Result result,
-      ReportSink reports,
-      LedgerRecording recording) {
+      Path path, ParallelExamination.Result result, ReportSink reports, LedgerRecording recording) {
     if (result instanceof ParallelExamination.Result.Examined examined) {
       FindingsReport report =
           controlNumbers.check(examined.file().facts().name(), examined.report());

@@ -1,10 +1,5 @@
 package ridgeproof.spec.rule;
 
-import ridgeproof.spec.rule.RuleCatalogue;
-import ridgeproof.spec.rule.RuleRow;
-import ridgeproof.spec.table.Source;
-import ridgeproof.spec.table.Table;
-
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

@@ -1,7 +1,5 @@
 package ridgeproof.spec.rule;
 
-import ridgeproof.spec.rule.RuleRow;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -15,8 +15,8 @@ import ridgeproof.ledger.ResponseMessage;
 import ridgeproof.ledger.response.Responses;
 import ridgeproof.ledger.store.LedgerStore;
 import ridgeproof.report.SafeText;
-import ridgeproof.spec.rule.BureauMessage;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.rule.BureauMessage;
 import ridgeproof.transaction.Transaction;
 
 /**

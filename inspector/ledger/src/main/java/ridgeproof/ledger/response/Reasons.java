@@ -7,9 +7,9 @@ import java.util.regex.Pattern;
 import ridgeproof.examination.message.BureauMessages;
 import ridgeproof.examination.message.Explanation;
 import ridgeproof.ledger.ResponseMessage;
-import ridgeproof.spec.rule.BureauMessage;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.Code;
+import ridgeproof.spec.rule.BureauMessage;
 
 /** Makes of the text of a message what may be kept of it: its reason and the finger it names. */
 public final class Reasons {
