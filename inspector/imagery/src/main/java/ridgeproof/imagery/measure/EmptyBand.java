@@ -17,8 +17,8 @@ public record EmptyBand(int top, int rows, int level) {
   /** Lossy compression leaves constant rows within so many gray levels. */
   private static final int TOLERANCE = 6;
 
-  /** The ringing of a wavelet at the edge of the band. */
-  private static final int SKIRT = 16;
+  /** The ringing of a wavelet at the edge of the band, twice: it makes the band look smaller. */
+  private static final int SKIRT = 40;
 
   /** Standard deviation in gray levels; paper and glass stay below, ridges above. */
   private static final double PRINT = 20;
