@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.FindingsReport;
@@ -18,6 +17,7 @@ import ridgeproof.examination.facts.Depth;
 import ridgeproof.report.data.JsonReport;
 import ridgeproof.report.page.HtmlReport;
 import ridgeproof.report.ticket.Ticket;
+import ridgeproof.report.ticket.TicketRequest;
 
 /** Each form of the report lists a cause once and says how much it explains. */
 class CausesInReportsTest {
@@ -79,7 +79,7 @@ class CausesInReportsTest {
         HtmlReport.render(Reports.facts(TRANSLATED), REPORT, RenderOptions.standard())
             .replaceAll("\\s+", " ");
     String ticket =
-        Ticket.of(Reports.facts(TRANSLATED), REPORT, Renderings.TOOL, Optional.empty())
+        Ticket.of(Reports.facts(TRANSLATED), REPORT, Renderings.TOOL, TicketRequest.standard())
             .asText()
             .replaceAll("\\s+", " ");
     assertTrue(text.contains(words), text);

@@ -9,10 +9,15 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import ridgeproof.examination.comparison.FindingChanges;
+import ridgeproof.examination.comparison.FingerChange;
 import ridgeproof.examination.comparison.IgnoredFields;
 import ridgeproof.examination.comparison.ImageDifference;
 import ridgeproof.examination.comparison.ImageLevel;
+import ridgeproof.examination.comparison.Outcome;
+import ridgeproof.examination.comparison.PersonDoubt;
 import ridgeproof.examination.comparison.PrintComparison;
 import ridgeproof.examination.comparison.RecordPair;
 import ridgeproof.examination.comparison.TransactionComparison;
@@ -82,11 +87,13 @@ class ComparisonTest {
     assertEquals(1, lost.removed().size());
     assertEquals(0, lost.added().size());
     assertEquals(
-        List.of("RP-TXN-004"), lost.gained().stream().map(Finding::ruleId).distinct().toList());
+        List.of("RP-TXN-004"),
+        lost.changes().added().stream().map(Finding::ruleId).distinct().toList());
     TransactionComparison found = compare(PilotCard.ascii().without(4), PilotCard.ascii());
     assertEquals(1, found.added().size());
     assertEquals(
-        List.of("RP-TXN-004"), found.lost().stream().map(Finding::ruleId).distinct().toList());
+        List.of("RP-TXN-004"),
+        found.changes().resolved().stream().map(Finding::ruleId).distinct().toList());
   }
 
   @Test
@@ -130,7 +137,7 @@ class ComparisonTest {
   }
 
   @Test
-  void pixelsThatDifferAreMeasured() {
+  void oneCaptureEncodedAgainIsMeasuredAndIsTheSamePrint() {
     TransactionComparison comparison = compare(PilotCard.ascii(), PilotCard.ascii().brightened(2));
     RecordPair changed =
         comparison.pairs().stream().filter(RecordPair::differs).findFirst().orElseThrow();
@@ -140,12 +147,32 @@ class ComparisonTest {
     assertEquals(1, pixels.pixels());
     assertEquals(100.0 / (PilotCard.WIDTH * PilotCard.HEIGHT), pixels.mean(), 1e-12);
     assertEquals(1, comparison.pairs().stream().filter(RecordPair::differs).count());
+    assertEquals(ImageLevel.SAME_CAPTURE, changed.level().orElseThrow());
+    assertTrue(text(comparison).contains("1 of"), text(comparison));
+  }
+
+  @Test
+  void pixelsOfTwoCapturesAreNotCounted() {
+    String text = text(compare(PilotCard.ascii(), PilotCard.ascii().recaptured(2)));
+    assertFalse(text.contains("pixels differ"), text);
+  }
+
+  @Test
+  void eachFingerIsListedBeforeAndAfter() {
+    TransactionComparison comparison =
+        compare(PilotCard.ascii().without(4), PilotCard.ascii().recaptured(2));
+    List<FingerChange> rolled = comparison.fingers().stream().filter(FingerChange::rolled).toList();
+    assertEquals(10, rolled.size());
+    assertEquals(FingerChange.Trend.ADDED, rolled.get(3).trend());
+    assertFalse(rolled.get(1).same());
+    assertTrue(rolled.get(2).same());
+    assertEquals(FingerChange.Trend.SAME, rolled.get(2).trend());
   }
 
   @Test
   void pixelsAreNotLookedAtAtStructureDepthAndRidgesOnlyWhenAsked() {
     byte[] first = PilotCard.ascii().bytes();
-    byte[] second = PilotCard.ascii().brightened(2).bytes();
+    byte[] second = PilotCard.ascii().recaptured(2).bytes();
     Map<Depth, ImageLevel> levels =
         Map.of(
             Depth.STRUCTURE, ImageLevel.CANNOT_BE_TOLD,
@@ -166,13 +193,13 @@ class ComparisonTest {
 
   @Test
   void aPrintThatIsNotFoundIsNoEvidence() {
-    TransactionComparison comparison = compare(PilotCard.ascii(), PilotCard.ascii().brightened(2));
+    TransactionComparison comparison = compare(PilotCard.ascii(), PilotCard.ascii().recaptured(2));
     PrintComparison print = changed(comparison).fingers().orElseThrow().prints().get(0);
     assertEquals(FingerPosition.RIGHT_INDEX, print.finger());
     assertEquals(PrintComparison.Answer.CANNOT_BE_TOLD, print.answer());
     assertEquals(PrintComparison.Reason.NO_PRINT_IN_FIRST, print.reason());
     assertTrue(
-        text(comparison).contains("right index finger: inconclusive, similarity 0; no print"));
+        text(comparison).contains("right index finger: not determined, similarity 0; no print"));
   }
 
   @Test
@@ -180,13 +207,13 @@ class ComparisonTest {
     TransactionComparison comparison =
         compare(
             PilotCard.ascii(),
-            PilotCard.ascii().brightened(13).particular(84, "3\u001fXX\u001e4\u001fUP"));
+            PilotCard.ascii().recaptured(13).particular(84, "3\u001fXX\u001e4\u001fUP"));
     List<PrintComparison> prints = changed(comparison, 13).fingers().orElseThrow().prints();
     assertEquals(4, prints.size());
     TransactionComparison both =
         compare(
             PilotCard.ascii().particular(84, "3\u001fXX"),
-            PilotCard.ascii().brightened(13).particular(84, "3\u001fXX"));
+            PilotCard.ascii().recaptured(13).particular(84, "3\u001fXX"));
     assertEquals(
         List.of(FingerPosition.RIGHT_INDEX, FingerPosition.RIGHT_RING, FingerPosition.RIGHT_LITTLE),
         changed(both, 13).fingers().orElseThrow().prints().stream()
@@ -197,7 +224,7 @@ class ComparisonTest {
   @Test
   void anImageWithoutAResolutionCannotBeTold() {
     TransactionComparison comparison =
-        compare(PilotCard.ascii().print(8, "0"), PilotCard.ascii().print(8, "0").brightened(2));
+        compare(PilotCard.ascii().print(8, "0"), PilotCard.ascii().print(8, "0").recaptured(2));
     assertEquals(
         PrintComparison.Reason.UNUSABLE_RESOLUTION,
         changed(comparison).fingers().orElseThrow().prints().get(0).reason());
@@ -221,31 +248,97 @@ class ComparisonTest {
 
   @Test
   void whatDoesNotCountIsSaid() {
-    TransactionComparison comparison = compare(PilotCard.ascii(), PilotCard.ascii());
+    TransactionComparison comparison =
+        compare(PilotCard.ascii(), PilotCard.ascii().header(9, "PILOT-0002"));
     assertTrue(
         text(comparison)
             .replaceAll("\\s+", " ")
-            .contains("Ignored fields (--ignore): LEN, 1.003, 1.005, 1.009, 1.010, 1.014."),
+            .contains("Ignored fields (--ignore): LEN, IDC, 1.003, 1.005, 1.009, 1.010, 1.014."),
         text(comparison));
     assertEquals(List.of("LEN", "1.014", "2.022"), IgnoredFields.parse("2.022,1.014,LEN").names());
     assertEquals(List.of(), IgnoredFields.parse("").names());
   }
 
+  private static List<String> rules(List<Finding> findings) {
+    return FindingChanges.problems(findings).stream().map(Finding::ruleId).toList();
+  }
+
   @Test
-  void whatWasMendedWhatIsNewAndWhatIsLeftAreCounted() {
+  void whatIsResolvedNewAndStillPresentComesFirst() {
     TransactionComparison comparison =
         Renderings.compare(
             PilotCard.ascii().header(5, "20261399").without(4).bytes(),
             PilotCard.ascii().without(4).without(5).bytes(),
             Depth.IMAGES);
-    assertEquals(List.of("RP-FLD-008"), comparison.lost().stream().map(Finding::ruleId).toList());
-    assertEquals(List.of("RP-TXN-004"), comparison.gained().stream().map(Finding::ruleId).toList());
+    assertEquals(List.of("RP-FLD-008"), rules(comparison.changes().resolved()));
+    assertEquals(List.of("RP-TXN-004"), rules(comparison.changes().added()));
+    List<String> present = rules(comparison.changes().present());
+    assertTrue(present.contains("RP-TXN-004"), present.toString());
     assertEquals(
-        comparison.second().findings().size(), comparison.kept() + comparison.gained().size());
-    assertTrue(comparison.kept() > 0);
+        comparison.second().findings().size(),
+        comparison.changes().present().size() + comparison.changes().added().size());
+    String text = text(comparison);
     assertTrue(
-        text(comparison)
-            .contains("1 resolved, 1 new, " + comparison.kept() + " still present; verdict"));
+        text.contains(
+            "HOLD in both files: 1 resolved, " + present.size() + " still present, 1 new."),
+        text);
+    assertTrue(text.indexOf("Resolved") < text.indexOf("Still present"), text);
+    assertTrue(text.indexOf("\nNew\n") < text.indexOf("Differences"), text);
+  }
+
+  @Test
+  void theSameFileUnderOtherIdcsAndInAnotherOrderHasTheSameFindings() {
+    List<Integer> order = List.of(9, 2, 3, 14, 5, 6, 7, 1, 8, 10, 11, 12, 13);
+    TransactionComparison comparison =
+        compare(PilotCard.ascii().without(4), PilotCard.ascii().inOrder(order));
+    assertEquals(List.of(), comparison.changes().resolved());
+    assertEquals(List.of(), comparison.changes().added());
+    assertEquals(records(comparison), comparison.pairs().size());
+    assertEquals(List.of(), counted(comparison));
+    assertEquals(Outcome.STILL_PRESENT, comparison.outcome());
+  }
+
+  private static int records(TransactionComparison comparison) {
+    return comparison.first().transaction().records().size();
+  }
+
+  @Test
+  void aCorrectedFileIsGoodNews() {
+    byte[] whole = PilotCard.ascii().bytes();
+    byte[] lacking = PilotCard.ascii().without(4).bytes();
+    TransactionComparison corrected = Renderings.compare(lacking, whole, Depth.STRUCTURE);
+    TransactionComparison spoilt = Renderings.compare(whole, lacking, Depth.STRUCTURE);
+    assertEquals(Outcome.WORSE, spoilt.outcome());
+    assertTrue(
+        Set.of(Outcome.RESOLVED, Outcome.BETTER).contains(corrected.outcome()),
+        corrected.outcome().name());
+    assertTrue(text(corrected).contains("1 resolved"), text(corrected));
+    assertTrue(text(corrected).contains("0 new."), text(corrected));
+  }
+
+  @Test
+  void aProblemWhoseValueChangedIsStillPresent() {
+    TransactionComparison comparison =
+        compare(PilotCard.ascii().header(5, "20261399"), PilotCard.ascii().header(5, "20261398"));
+    assertEquals(List.of(), rules(comparison.changes().resolved()));
+    assertEquals(List.of(), rules(comparison.changes().added()));
+    assertTrue(rules(comparison.changes().present()).contains("RP-FLD-008"));
+  }
+
+  @Test
+  void theSamePrintsUnderAnotherNameAreAWarning() {
+    TransactionComparison renamed =
+        compare(PilotCard.ascii(), PilotCard.ascii().particular(18, "SPECIMEN,BEA"));
+    assertEquals(
+        PersonDoubt.Kind.SAME_PRINTS_OTHER_DATA, renamed.personDoubt().orElseThrow().kind());
+    String text = text(renamed);
+    assertTrue(text.contains("Same prints, different biographic data"), text);
+    assertTrue(text.contains("(2.018)"), text);
+    assertFalse(text.contains("BEA"), text);
+    assertTrue(
+        compare(PilotCard.ascii(), PilotCard.ascii().particular(67, "X\u001fY\u001fZ"))
+            .personDoubt()
+            .isEmpty());
   }
 
   private static RecordPair changed(TransactionComparison comparison) {
@@ -267,21 +360,22 @@ class ComparisonTest {
             PilotCard.ascii(), PilotCard.ascii().header(9, "PILOT-0002").header(10, "PILOT-0001"));
     assertTrue(comparison.secondRefersToFirst());
     assertFalse(comparison.firstRefersToSecond());
-    assertTrue(text(comparison).contains("its field 1.010 repeats"));
+    assertTrue(text(comparison).contains("its 1.010 is 1.009 of the first file"));
   }
 
   @Test
   void jsonAndTextSayTheSame() {
     TransactionComparison comparison =
-        compare(PilotCard.ascii(), PilotCard.ascii().brightened(2).particular(18, "SPECIMEN,BEA"));
+        compare(PilotCard.ascii(), PilotCard.ascii().recaptured(2).particular(18, "SPECIMEN,BEA"));
     FileFacts file = new FileFacts("card.an2", 1, "0".repeat(64));
     JsonNode json =
         Reports.parse(ComparisonJson.render(file, file, comparison, RenderOptions.standard()));
     assertFalse(json.get("same").asBoolean());
     assertEquals(16, json.get("pairs").size());
-    assertEquals("inconclusive", json.at("/pairs/3/image/level").asText());
-    assertEquals(100, json.at("/pairs/3/image/grayLevels/largestDifference").asInt());
+    assertEquals("not determined", json.at("/pairs/3/image/level").asText());
+    assertTrue(json.at("/pairs/3/image/grayLevels").isMissingNode());
     assertEquals("NO_PRINT_IN_FIRST", json.at("/pairs/3/image/fingers/0/reason").asText());
-    assertTrue(text(comparison).startsWith("DIFFERENT"));
+    assertEquals("STILL_PRESENT", json.get("outcome").asText());
+    assertTrue(text(comparison).startsWith("STILL PRESENT"), text(comparison));
   }
 }

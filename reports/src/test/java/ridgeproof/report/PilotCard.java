@@ -3,6 +3,7 @@ package ridgeproof.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.TreeMap;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.record.ByteSource;
@@ -26,6 +27,7 @@ public final class PilotCard {
   private final Map<Integer, String> print = new TreeMap<>();
   private final List<Integer> positions = new ArrayList<>();
   private int brightened;
+  private int recaptured;
 
   public PilotCard(CharacterEncoding encoding) {
     this.encoding = encoding;
@@ -112,6 +114,12 @@ public final class PilotCard {
     return this;
   }
 
+  /** That print captured anew: none of its gray levels has to do with those of before. */
+  public PilotCard recaptured(int position) {
+    recaptured = position;
+    return this;
+  }
+
   public byte[] bytes() {
     return new TransactionWriter(encoding).write(records());
   }
@@ -148,6 +156,9 @@ public final class PilotCard {
       pixels[i] = (byte) (i * 7 % 101 + position);
     }
     pixels[0] += position == brightened ? 100 : 0;
+    if (position == recaptured) {
+      new Random(position).nextBytes(pixels);
+    }
     fields.add(FieldDraft.data(new FieldNumber(14, 999), ByteSource.of(pixels)));
     return RecordDraft.tagged(14, fields);
   }

@@ -7,7 +7,6 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.comparison.IgnoredFields;
 import ridgeproof.examination.comparison.TransactionComparison;
@@ -27,6 +26,7 @@ import ridgeproof.report.summary.FolderSummary;
 import ridgeproof.report.text.LayoutListing;
 import ridgeproof.report.text.TextReport;
 import ridgeproof.report.ticket.Ticket;
+import ridgeproof.report.ticket.TicketRequest;
 import ridgeproof.spec.layout.FieldNumber;
 
 /**
@@ -68,10 +68,11 @@ public record Renderings(FileFacts file, FindingsReport report, TransactionCompa
     summary.add(file, report, "page.html");
     summary.add(new NotExamined(file.name(), "permission denied"));
     forms.put("summary", summary.page());
-    Ticket ticket = Ticket.of(file, report, TOOL, Optional.of(Instant.EPOCH));
+    Ticket ticket = Ticket.of(file, report, TOOL, TicketRequest.standard().withTime(Instant.EPOCH));
     forms.put("ticket", ticket.asText());
     forms.put("ticket markdown", ticket.asMarkdown());
     forms.put("ticket html", ticket.asHtml());
+    forms.put("ticket json", ticket.asJson());
     forms.put("compare", ComparisonText.render(OTHER, file, comparison, options));
     forms.put("compare json", ComparisonJson.render(OTHER, file, comparison, options));
     forms.put("compare html", ComparisonHtml.render(OTHER, file, comparison, options));

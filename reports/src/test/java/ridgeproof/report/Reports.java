@@ -64,7 +64,7 @@ public final class Reports {
     return JsonReport.render(facts(bytes), report, RenderOptions.standard());
   }
 
-  static JsonNode parse(String json) {
+  public static JsonNode parse(String json) {
     try {
       return new ObjectMapper().readTree(json);
     } catch (IOException e) {

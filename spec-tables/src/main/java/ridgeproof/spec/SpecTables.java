@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import ridgeproof.spec.consistency.AgreementTables;
 import ridgeproof.spec.consistency.CaptureOrigin;
+import ridgeproof.spec.consistency.IdentityField;
 import ridgeproof.spec.consistency.ImageRecordRow;
 import ridgeproof.spec.consistency.MissingFingerField;
 import ridgeproof.spec.descriptive.ParticularTables;
@@ -25,7 +26,9 @@ import ridgeproof.spec.limit.PixelLimits;
 import ridgeproof.spec.limit.ResolutionClass;
 import ridgeproof.spec.limit.RidgeLimit;
 import ridgeproof.spec.privacy.HarmlessTables;
+import ridgeproof.spec.rule.BureauMessage;
 import ridgeproof.spec.rule.RuleCatalogue;
+import ridgeproof.spec.rule.VendorCheck;
 import ridgeproof.spec.submission.SubmissionTables;
 import ridgeproof.spec.table.Lazy;
 import ridgeproof.spec.table.Source;
@@ -55,6 +58,8 @@ public final class SpecTables {
       new Lazy<>(SpecTables::readMissingFingerFields);
   private final Lazy<List<CaptureOrigin>> captureOrigins =
       new Lazy<>(SpecTables::readCaptureOrigins);
+  private final Lazy<List<IdentityField>> identityFields =
+      new Lazy<>(SpecTables::readIdentityFields);
   private final Lazy<Set<String>> impressionMisfits = new Lazy<>(SpecTables::readImpressionMisfits);
   private final Lazy<List<CompressionCeiling>> compressionCeilings =
       new Lazy<>(SpecTables::readCompressionCeilings);
@@ -67,6 +72,8 @@ public final class SpecTables {
   private final Lazy<List<SubmissionProfile>> profiles = new Lazy<>(SpecTables::readProfiles);
   private final Lazy<List<Table.Row>> recordResolutions =
       new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
+  private final Lazy<List<BureauMessage>> bureauMessages = new Lazy<>(this::readBureauMessages);
+  private final Lazy<List<VendorCheck>> vendorChecks = new Lazy<>(this::readVendorChecks);
   private final AgreementTables agreements = new AgreementTables();
   private final ParticularTables particulars = new ParticularTables();
   private final SubmissionTables submissions = new SubmissionTables();
@@ -270,6 +277,17 @@ public final class SpecTables {
         .toList();
   }
 
+  /** The fields that tell who the subject is. */
+  public List<IdentityField> identityFields() {
+    return identityFields.get();
+  }
+
+  private static List<IdentityField> readIdentityFields() {
+    return Table.resource("layouts/identity-fields.csv").rows().stream()
+        .map(row -> new IdentityField(row.parse("field", FieldNumber::parse), row.source()))
+        .toList();
+  }
+
   /** What the records of one transaction have to agree in. */
   public AgreementTables agreements() {
     return agreements;
@@ -338,6 +356,31 @@ public final class SpecTables {
   /** What similarities of two prints weigh, in rising order. */
   public List<MatchLikelihood> matchLikelihoods() {
     return matchLikelihoods.get();
+  }
+
+  /** What bureaus say of transactions that they do not take, those with a code first. */
+  public List<BureauMessage> bureauMessages() {
+    return bureauMessages.get();
+  }
+
+  /** What the vendor of a station can check, by the rules that were met, the narrowest first. */
+  public List<VendorCheck> vendorChecks() {
+    return vendorChecks.get();
+  }
+
+  private List<VendorCheck> readVendorChecks() {
+    return Table.resource("rules/vendor-checks.csv").rows().stream()
+        .map(
+            row ->
+                new VendorCheck(
+                    row.parse("rules", catalogue::matching), row.required("check"), row.source()))
+        .toList();
+  }
+
+  private List<BureauMessage> readBureauMessages() {
+    return Table.resource("messages/bureau-messages.csv").rows().stream()
+        .map(row -> BureauMessage.of(row, catalogue))
+        .toList();
   }
 
   /** What measures of decoded pixels are held against. */

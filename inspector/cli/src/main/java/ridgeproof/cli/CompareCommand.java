@@ -71,7 +71,7 @@ final class CompareCommand implements Callable<Integer> {
       defaultValue = IgnoredFields.STANDARD,
       converter = IgnoredFieldsConverter.class,
       description =
-          "fields to ignore, such as 1.005,2.022; LEN is the length of every record"
+          "fields to ignore, such as 1.005,2.022; LEN is the length of every record, IDC its number"
               + " (default: "
               + IgnoredFields.STANDARD
               + ")")

@@ -50,7 +50,7 @@ import ridgeproof.transaction.record.ByteSource;
     })
 final class DemoCommand implements Callable<Integer> {
 
-  private static final String ROW = "%-52s  %-10s  %s";
+  private static final String ROW = "%-47s  %-10s  %s";
 
   @Option(
       names = "--output",

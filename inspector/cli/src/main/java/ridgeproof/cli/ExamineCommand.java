@@ -21,8 +21,10 @@ import ridgeproof.cli.option.FieldNumberConverter;
 import ridgeproof.cli.option.LimitOptions;
 import ridgeproof.cli.option.OutputOptions;
 import ridgeproof.cli.option.PdfOutput;
+import ridgeproof.cli.reporting.FailOn;
 import ridgeproof.cli.reporting.JoinedReports;
 import ridgeproof.cli.reporting.PageFolder;
+import ridgeproof.cli.reporting.ParallelExamination;
 import ridgeproof.cli.reporting.ReportAssembly;
 import ridgeproof.cli.reporting.ReportFormat;
 import ridgeproof.cli.reporting.ReportSink;
@@ -39,6 +41,7 @@ import ridgeproof.report.summary.FolderSummary;
 import ridgeproof.report.words.Counted;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.rule.Severity;
 
 @Command(
     name = "examine",
@@ -83,7 +86,7 @@ final class ExamineCommand implements Callable<Integer> {
       names = "--all-findings",
       description =
           "json, csv, sarif: list every place of a repeated fault, and findings that only"
-              + " follow from others; html, pdf: show notes and the fields of every record")
+              + " follow from others; html, pdf: open the notes and the fields of every record")
   boolean allFindings;
 
   @Option(
@@ -95,6 +98,18 @@ final class ExamineCommand implements Callable<Integer> {
       names = "--with-images",
       description = "html, pdf: include the images, which are personal data")
   boolean withImages;
+
+  @Option(names = "--per-file", description = "csv: one row for each file instead of each finding")
+  boolean perFile;
+
+  @Option(
+      names = "--fail-on",
+      paramLabel = "LEVEL",
+      description = {
+        "exit status 0 unless a finding is at least this severe: BLOCKING, LIKELY, ADVICE or NOTE;",
+        "3 for an unreadable file in any case (default: by the verdict)"
+      })
+  Severity failOn;
 
   @Option(
       names = "--output-dir",
@@ -146,9 +161,16 @@ final class ExamineCommand implements Callable<Integer> {
     }
     int worst = ExitStatus.OK;
     try (ReportSink reports = sink(tables, inputs);
-        Progress progress = progress(paths.size())) {
+        Progress progress = Progress.of(console, "examine", paths.size());
+        ParallelExamination results =
+            new ParallelExamination(
+                paths,
+                path -> examine(path, examiner, options),
+                ParallelExamination.workers(paths.size()))) {
       for (Path path : paths) {
-        worst = Math.max(worst, examine(path, examiner, options, reports));
+        ParallelExamination.Result result = results.next();
+        progress.pause();
+        worst = Math.max(worst, report(path, result, reports));
         progress.step();
       }
       inputs.others().forEach(other -> reports.add(notExamined(other.path(), other.reason())));
@@ -173,7 +195,7 @@ final class ExamineCommand implements Callable<Integer> {
         new RenderOptions(showPersonal, false, WIDTH).withEveryFinding(allFindings);
     byte[] document = pdf.render(file.facts(), report, rendering, pixels(tables));
     output.write(document, console, List.of(path));
-    return ExitStatus.of(report.verdict());
+    return new FailOn(Optional.ofNullable(failOn)).status(report);
   }
 
   private void refuseWhatContradicts() {
@@ -186,26 +208,41 @@ final class ExamineCommand implements Callable<Integer> {
     if (allFindings && format == ReportFormat.text) {
       throw CommandFailure.usage("--all-findings requires --format json, csv, sarif, html, or pdf");
     }
+    if (perFile && format != ReportFormat.csv) {
+      throw CommandFailure.usage("--per-file requires --format csv");
+    }
+    if (perFile && allFindings) {
+      throw CommandFailure.usage("--per-file cannot be combined with --all-findings");
+    }
     if (outputFolder == null && !operatorFields.isEmpty()) {
       throw CommandFailure.usage("--operator-field requires --output-dir");
     }
   }
 
   /** One file that cannot be opened does not keep the others from being examined. */
-  private int examine(
-      Path path, Examiner examiner, ExaminationOptions options, ReportSink reports) {
-    InputFile file;
-    FindingsReport report;
+  private ParallelExamination.Result examine(
+      Path path, Examiner examiner, ExaminationOptions options) {
     try {
-      file = InputFile.open(path, limits.maxFileSize);
-      report = controlNumbers.check(file.facts().name(), examiner.examine(file.bytes(), options));
+      InputFile file = InputFile.open(path, limits.maxFileSize);
+      return new ParallelExamination.Result.Examined(file, examiner.examine(file.bytes(), options));
     } catch (CommandFailure failure) {
-      return unexamined(path, failure, reports);
-    } catch (OutOfMemoryError e) {
-      return unexamined(path, CommandFailure.outOfMemory(path.toString()), reports);
+      return new ParallelExamination.Result.Failed(failure);
     }
-    reports.add(file, report);
-    return ExitStatus.of(report.verdict());
+  }
+
+  /** In the order of the files, so that the second use of a control number is the later one. */
+  private int report(Path path, ParallelExamination.Result result, ReportSink reports) {
+    if (result instanceof ParallelExamination.Result.Examined examined) {
+      FindingsReport report =
+          controlNumbers.check(examined.file().facts().name(), examined.report());
+      try {
+        reports.add(examined.file(), report);
+      } catch (OutOfMemoryError e) {
+        return unexamined(path, CommandFailure.outOfMemory(path.toString()), reports);
+      }
+      return new FailOn(Optional.ofNullable(failOn)).status(report);
+    }
+    return unexamined(path, ((ParallelExamination.Result.Failed) result).failure(), reports);
   }
 
   private int unexamined(Path path, CommandFailure failure, ReportSink reports) {
@@ -235,13 +272,13 @@ final class ExamineCommand implements Callable<Integer> {
         output.open(console, paths),
         target ->
             ReportAssembly.of(
-                format, tables, rendering, pixels(tables), target.writer(), inputs.count() > 1));
-  }
-
-  /** Reports on the same terminal say themselves how far it is. */
-  private Progress progress(int steps) {
-    boolean reportsAreSeen = console.terminal() && output.output == null && outputFolder == null;
-    return reportsAreSeen ? new Progress.Silent() : Progress.of(console, "examine", steps);
+                format,
+                tables,
+                rendering,
+                pixels(tables),
+                target.writer(),
+                inputs.count() > 1,
+                perFile));
   }
 
   private Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels(SpecTables tables) {

@@ -29,6 +29,7 @@ final class OptionGroups {
             "--format",
             "--output",
             "--output-dir",
+            "--per-file",
             "--overwrite",
             "--attach-safe-copy",
             "--paper",
@@ -39,8 +40,11 @@ final class OptionGroups {
     groups.put("Which images", List.of("--finger", "--crop", "--overlay"));
     groups.put("Which stories", List.of("--story"));
     groups.put("What to list", List.of("--find", "--count", "--coverage"));
-    groups.put("What to show", List.of("--show-personal", "--with-images", "--all-findings"));
-    groups.put("Folders", List.of("--operator-field"));
+    groups.put(
+        "What to show",
+        List.of("--show-personal", "--with-control-number", "--with-images", "--all-findings"));
+    groups.put("Message of the bureau", List.of("--message", "--response"));
+    groups.put("Folders", List.of("--fail-on", "--operator-field"));
     groups.put(OTHERS, List.of());
     groups.put(
         "Limits, rarely needed",

@@ -44,6 +44,7 @@ public final class RidgeproofCommand implements Runnable {
     line.addSubcommand(new CompareCommand(console));
     line.addSubcommand(new LayoutCommand(console));
     line.addSubcommand(new ImagesCommand(console));
+    line.addSubcommand(new ExplainCommand(console));
     line.addSubcommand(new RulesCommand(console));
     line.addSubcommand(new CodesCommand(console));
     line.addSubcommand(new DemoCommand(console));

@@ -40,12 +40,14 @@ class DemoCommandTest {
     assertTrue(Files.exists(target.resolve("length-off-by-one.an2")));
     assertTrue(Files.exists(target.resolve("one-hand-missing.an2")));
     assertTrue(
-        text.contains("A hand edit left a length off by one             HOLD        RP-STR-004"),
+        text.contains("A manual edit left a record length off by one    HOLD        RP-STR-004"),
         text);
     assertTrue(
         text.contains("Identification flats without the left hand       HOLD        RP-TXN-040"),
         text);
-    assertEquals("", error.toString(StandardCharsets.UTF_8));
+    String complaints = error.toString(StandardCharsets.UTF_8);
+    // A slow machine says how far it is.
+    assertEquals("", complaints.replaceAll("ridgeproof: demo: \\d of 2 files\\R", ""));
   }
 
   @Test

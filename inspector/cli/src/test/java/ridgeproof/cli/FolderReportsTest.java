@@ -59,6 +59,7 @@ class FolderReportsTest {
     return PAGE.matcher(Files.readString(out.resolve("index.html")))
         .results()
         .map((MatchResult link) -> link.group(1))
+        .distinct() // a file is listed in several orders, and with each rule that it met
         .toList();
   }
 
@@ -70,7 +71,9 @@ class FolderReportsTest {
     CommandRun outcome = pages(in.toString());
     assertEquals(0, outcome.status(), outcome.error());
     assertEquals("", outcome.out());
-    assertEquals("", outcome.error());
+    assertEquals(
+        List.of(),
+        outcome.error().lines().filter(l -> !l.matches(".*: \\d+ of 300 files")).toList());
     assertEquals(301, names(out).size());
     assertEquals(300, links().size());
     for (String link : links()) {
@@ -160,7 +163,7 @@ class FolderReportsTest {
             ".state: a hidden file: its name begins with a period",
             "Thumbs.db: a file that Windows keeps for itself",
             "empty.log: empty",
-            "gone: a link that leads nowhere",
+            "gone: a broken link",
             "notes.txt: not a transaction: looks like text",
             "photo.bin: not a transaction: looks like a PNG image");
     CommandRun text = CommandRun.of("examine", in.toString());
@@ -242,7 +245,7 @@ class FolderReportsTest {
   void theFolderOfPagesIsForPagesAlone() throws IOException {
     String card = write("card.an2").toString();
     CommandRun.of("examine", "--output-dir", out.toString(), card).isOneLineOf(64, "--format html");
-    pages("--output", "x.html", card).isOneLineOf(64, "exclude each other");
+    pages("--output", "x.html", card).isOneLineOf(64, "cannot be combined");
     CommandRun.of("examine", "--operator-field", "2.2102", card).isOneLineOf(64, "--output-dir");
     pages("--operator-field", "name", card).isOneLineOf(64, "name");
     assertFalse(Files.exists(out));

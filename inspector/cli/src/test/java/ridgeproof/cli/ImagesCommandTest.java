@@ -147,7 +147,7 @@ class ImagesCommandTest {
     assertEquals(1, outcome.status());
     assertTrue(written().contains("record-02-segment-04-idc-01.png"));
     assertEquals(
-        "ridgeproof: record-02-segment-02-idc-01: lies outside its image", outcome.error().strip());
+        "ridgeproof: record-02-segment-02-idc-01: outside its image", outcome.error().strip());
   }
 
   @Test

@@ -45,6 +45,7 @@ import ridgeproof.report.summary.FolderSummary;
 import ridgeproof.report.text.LayoutListing;
 import ridgeproof.report.ticket.AttachedCopy;
 import ridgeproof.report.ticket.Ticket;
+import ridgeproof.report.ticket.TicketRequest;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.Item;
@@ -79,7 +80,13 @@ class NoPersonalValueLeavesTest {
     try {
       ReportAssembly assembly =
           ReportAssembly.of(
-              format, ToldStories.TABLES, options, Optional.empty(), text, reports.size() > 1);
+              format,
+              ToldStories.TABLES,
+              options,
+              Optional.empty(),
+              text,
+              reports.size() > 1,
+              false);
       for (Map.Entry<FileFacts, FindingsReport> each : reports.entrySet()) {
         assembly.add(each.getKey(), each.getValue());
       }
@@ -109,11 +116,13 @@ class NoPersonalValueLeavesTest {
             file,
             report,
             TOOL,
-            Optional.of(Instant.EPOCH),
-            Optional.of(new AttachedCopy(facts(told.copy().bytes().toArray()), told.copy())));
+            TicketRequest.standard()
+                .withTime(Instant.EPOCH)
+                .withCopy(new AttachedCopy(facts(told.copy().bytes().toArray()), told.copy())));
     outputs.put("ticket", ticket.asText());
     outputs.put("ticket markdown", ticket.asMarkdown());
     outputs.put("ticket html", ticket.asHtml());
+    outputs.put("ticket json", ticket.asJson());
     return outputs;
   }
 

@@ -16,7 +16,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -46,6 +45,7 @@ import ridgeproof.report.comparison.ComparisonJson;
 import ridgeproof.report.comparison.ComparisonText;
 import ridgeproof.report.text.LayoutListing;
 import ridgeproof.report.ticket.Ticket;
+import ridgeproof.report.ticket.TicketRequest;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.reader.ReadingLimits;
 import ridgeproof.transaction.reader.TransactionReader;
@@ -202,7 +202,7 @@ class OnlyPublicValuesLeaveTest {
     FindingsReport report = REPORTS.get(name);
     Ticket ticket =
         Ticket.of(
-            facts(name), report, Version.facts(), Optional.of(Instant.EPOCH), Optional.empty());
+            facts(name), report, Version.facts(), TicketRequest.standard().withTime(Instant.EPOCH));
     assertOnlyPublic(
         Map.of(
             "layout",

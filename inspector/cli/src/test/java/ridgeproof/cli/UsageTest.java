@@ -30,7 +30,16 @@ class UsageTest {
 
   static List<String> commands() {
     return List.of(
-        "examine", "ticket", "compare", "layout", "images", "rules", "codes", "demo", "completion");
+        "examine",
+        "ticket",
+        "compare",
+        "explain",
+        "layout",
+        "images",
+        "rules",
+        "codes",
+        "demo",
+        "completion");
   }
 
   @Test

@@ -69,7 +69,9 @@ final class Voice {
             + COUNTED
             + "\\b",
         "1 file, 2 files");
-    words.put("(?-i:(?<![-\\w.])([a-z]{2,}) \\1(?![-\\w.]))", "one of the doubled words");
+    words.put(
+        "(?-i:(?<![-\\w.])(?!(?:present|missing|check) )([a-z]{2,}) \\1(?![-\\w.]))",
+        "one of the doubled words");
     words.put(
         "(?<![-\\w.])(colour|centre|metre|millimetre|neighbour|behaviour|grey|labelled)s?\\b(?!-)",
         "American spelling");

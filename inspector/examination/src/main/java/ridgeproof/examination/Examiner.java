@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import ridgeproof.examination.accepted.Judgement;
 import ridgeproof.examination.cause.Attribution;
 import ridgeproof.examination.cause.Cause;
 import ridgeproof.examination.cause.CauseLog;
@@ -26,7 +27,6 @@ import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.ridges.matching.SequenceLimits;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.spec.agency.AgencyProfile;
 import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.reader.ReadingLimits;
 import ridgeproof.transaction.reader.TransactionReader;
@@ -77,7 +77,7 @@ public final class Examiner {
         images,
         heldTo.profile(),
         heldTo.named(),
-        options.agency().map(AgencyProfile::relaxed).orElse(List.of()),
+        judgement(transaction, options).relaxed(attribution.every()),
         findings,
         inOrder(attribution.every().stream().map(remedies::suited).toList()),
         RecommendedAction.of(findings, images, tables),
@@ -110,19 +110,20 @@ public final class Examiner {
       RuleSet.standard().forEach(rule -> rule.check(examinee, log));
       found.addAll(log.findings());
     }
-    found.replaceAll(finding -> judged(finding, examinee.options()));
+    found.replaceAll(judgement(examinee.transaction(), examinee.options())::of);
     return found;
   }
 
   private Attribution attribute(Examinee examinee, List<Finding> found) {
     ExaminationOptions options = examinee.options();
     CauseLog log = CauseSet.establish(examinee, found, bytes -> structure(bytes, options));
+    Judgement judgement = judgement(examinee.transaction(), options);
     List<Finding> all = new ArrayList<>(found);
-    log.revealed().forEach(finding -> all.add(judged(finding, options)));
+    log.revealed().forEach(finding -> all.add(judgement.of(finding)));
     return Attribution.of(
         all,
         log.causes().stream()
-            .map(cause -> new Cause(judged(cause.finding(), options), cause.consequences()))
+            .map(cause -> new Cause(judgement.of(cause.finding()), cause.consequences()))
             .toList());
   }
 
@@ -161,13 +162,7 @@ public final class Examiner {
         : Optional.empty();
   }
 
-  /** The finding as the agency's profile judges it. */
-  private static Finding judged(Finding finding, ExaminationOptions options) {
-    return options
-        .agency()
-        .map(agency -> agency.severities().get(finding.ruleId()))
-        .filter(severity -> severity != finding.severity())
-        .map(finding::withSeverity)
-        .orElse(finding);
+  private Judgement judgement(Transaction transaction, ExaminationOptions options) {
+    return Judgement.of(options.agency(), options.today(), transaction, tables);
   }
 }

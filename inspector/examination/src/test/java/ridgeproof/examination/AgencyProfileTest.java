@@ -198,4 +198,59 @@ class AgencyProfileTest {
     assertEquals(Severity.LIKELY, of("RP-STR-013", plain).get(0).severity());
     assertEquals(Severity.BLOCKING, of("RP-STR-013", judged).get(0).severity());
   }
+
+  private static String accepted(String station, String lastDay) {
+    return "[[accepted]]\nrule = \"RP-TXN-004\"\n"
+        + (station.isEmpty() ? "" : "station = \"" + station + "\"\n")
+        + "reason = \"the scanner of the pier is in repair\"\n"
+        + "last_day = \""
+        + lastDay
+        + "\"\n";
+  }
+
+  @Test
+  void whatTheAgencyAcceptsForAWhileIsANoteAndIsListedUntilItsLastDay() {
+    SampleCard card = SampleCard.rolled().without(3);
+    Severity published = of("RP-TXN-004", examine(card)).get(0).severity();
+    FindingsReport lastDay = examine(card, accepted("", "2026-03-02"));
+    assertEquals(Severity.NOTE, of("RP-TXN-004", lastDay).get(0).severity());
+    assertEquals(
+        List.of(
+            new RelaxedRule(
+                "RP-TXN-004",
+                published.name(),
+                "accepted until 2026-03-02: the scanner of the pier is in repair")),
+        lastDay.relaxed());
+    FindingsReport after = examine(card, accepted("", "2026-03-01"));
+    assertEquals(published, of("RP-TXN-004", after).get(0).severity());
+    assertEquals(List.of(), after.relaxed());
+  }
+
+  @Test
+  void whatIsAcceptedOfOneStationIsNotAcceptedOfAnother() {
+    FindingsReport report =
+        examine(SampleCard.rolled().without(3), accepted("HARBORLIGHT", "2026-12-31"));
+    assertEquals(Severity.BLOCKING, of("RP-TXN-004", report).get(0).severity());
+    assertEquals(List.of(), report.relaxed());
+  }
+
+  @Test
+  void nothingIsListedAsAcceptedThatTheFileDoesNotHave() {
+    assertEquals(List.of(), examine(SampleCard.rolled(), accepted("", "2026-12-31")).relaxed());
+  }
+
+  @Test
+  void anAcceptanceNeedsAReasonAndADay() {
+    for (String body :
+        List.of(
+            "[[accepted]]\nrule = \"RP-TXN-004\"\nlast_day = \"2026-12-31\"\n",
+            "[[accepted]]\nrule = \"RP-TXN-004\"\nreason = \"repair\"\n",
+            "[[accepted]]\nrule = \"RP-TXN-004\"\nreason = \"x\"\nlast_day = \"soon\"\n",
+            accepted("", "2026-12-31").replace("TXN-004", "TXN-999"))) {
+      assertTrue(
+          AgencyProfileReader.read(HEAD + body, SampleCard.TABLES)
+              instanceof ProfileReading.Unusable,
+          body);
+    }
+  }
 }

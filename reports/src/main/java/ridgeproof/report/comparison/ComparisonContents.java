@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.comparison.FindingChanges;
 import ridgeproof.examination.comparison.FingerComparison;
 import ridgeproof.examination.comparison.ImageDifference;
 import ridgeproof.examination.comparison.ImageLevel;
@@ -32,6 +33,7 @@ import ridgeproof.report.comparison.ComparisonPage.PairPart;
 import ridgeproof.report.comparison.ComparisonPage.PrintRow;
 import ridgeproof.report.comparison.ComparisonPage.ValueRow;
 import ridgeproof.report.page.PageHead;
+import ridgeproof.report.picture.AlignedPictures;
 import ridgeproof.report.picture.DifferencePicture;
 import ridgeproof.report.picture.PicturePair;
 import ridgeproof.report.picture.Thumbnail;
@@ -49,6 +51,7 @@ final class ComparisonContents {
   private final RenderOptions options;
   private final Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels;
   private final ComparisonWording words;
+  private final OutcomeWording outcome;
   private final Wording wording;
   private final Map<Integer, ExaminedImage> firstImages;
   private final Map<Integer, ExaminedImage> secondImages;
@@ -65,6 +68,7 @@ final class ComparisonContents {
     this.options = options;
     this.pixels = pixels;
     this.words = new ComparisonWording(comparison, options.showPersonal());
+    this.outcome = new OutcomeWording(comparison);
     this.wording = new Wording(comparison.first().tables());
     this.firstImages = comparison.first().imagesByRecord();
     this.secondImages = comparison.second().imagesByRecord();
@@ -75,22 +79,29 @@ final class ComparisonContents {
         comparison.pairs().stream().filter(ComparisonContents::imagesDiffer).toList();
     return new ComparisonPage(
         PageHead.titled(
-            (comparison.same() ? "Same: " : "Different: ")
+            outcome.stamp()
+                + ": "
                 + SafeText.of(first.name())
                 + " and "
                 + SafeText.of(second.name())
                 + " \u2013 Ridgeproof",
             "comparison.css"),
-        comparison.same(),
-        words.lead(),
+        outcome.stamp(),
+        outcome.style(),
+        outcome.lead(),
+        outcome.next(),
+        outcome.personDoubt().orElse(List.of()),
         words.summary(),
         words.references(),
         words.ignored(),
         options.showPersonal(),
         pixels.isPresent(),
         files(),
-        findings(comparison.lost(), comparison.first()),
-        findings(comparison.gained(), comparison.second()),
+        List.of(
+            change("Resolved", "good", comparison.changes().resolved(), comparison.first()),
+            change("Still present", "mixed", comparison.changes().present(), comparison.second()),
+            change("New", "bad", comparison.changes().added(), comparison.second())),
+        comparison.fingers().stream().map(finger -> FingerRow.of(finger, wording)).toList(),
         images.stream().limit(MOST_IMAGES).map(this::image).toList(),
         Math.max(0, images.size() - MOST_IMAGES),
         comparison.pairs().stream().filter(RecordPair::differs).map(this::pair).toList(),
@@ -130,6 +141,12 @@ final class ComparisonContents {
     return String.format(Locale.ROOT, "%,d", value);
   }
 
+  private ComparisonPage.Change change(
+      String title, String style, List<Finding> findings, FindingsReport report) {
+    return new ComparisonPage.Change(
+        title, style, findings(FindingChanges.problems(findings), report), outcome.notes(findings));
+  }
+
   private List<FindingLine> findings(List<Finding> findings, FindingsReport report) {
     ObservedText observed = new ObservedText(report, options.showPersonal());
     return findings.stream()
@@ -161,27 +178,53 @@ final class ComparisonContents {
         mark(state(level)),
         ComparisonWording.level(pair, level),
         ComparisonWording.words(pair.image().orElseThrow()),
-        pictures(title, left, right),
+        pictures(pair, title, left, right),
         pair.fingers().map(FingerComparison::prints).orElse(List.of()).stream()
             .map(this::print)
             .toList());
   }
 
-  private PicturePair pictures(String title, ExaminedImage left, ExaminedImage right) {
+  /** The second laid on the first where the matcher can, else both as they are. */
+  private List<PicturePair> pictures(
+      RecordPair pair, String title, ExaminedImage left, ExaminedImage right) {
     Optional<GrayImage> one = pixels.flatMap(decode -> decode.apply(left));
     Optional<GrayImage> two = pixels.flatMap(decode -> decode.apply(right));
-    return PicturePair.of(
-        title,
-        left,
-        right,
-        one.map(Thumbnail::of),
-        two.map(Thumbnail::of),
-        one.flatMap(a -> two.flatMap(b -> DifferencePicture.of(a, b))).map(Thumbnail::of));
+    List<PrintComparison> aligned =
+        pair.fingers().map(FingerComparison::prints).orElse(List.of()).stream()
+            .filter(print -> print.alignment().isPresent())
+            .toList();
+    if (one.isPresent() && two.isPresent() && !aligned.isEmpty()) {
+      boolean alone = pair.fingers().orElseThrow().prints().size() == 1;
+      return aligned.stream()
+          .map(
+              print ->
+                  AlignedPictures.of(
+                      words.finger(print),
+                      left,
+                      one.get(),
+                      two.get(),
+                      alone,
+                      print.alignment().orElseThrow()))
+          .toList();
+    }
+    boolean sameCapture = pair.level().filter(ImageLevel::isSameCapture).isPresent();
+    Optional<GrayImage> difference =
+        sameCapture
+            ? one.flatMap(a -> two.flatMap(b -> DifferencePicture.of(a, b)))
+            : Optional.empty();
+    return List.of(
+        PicturePair.of(
+            title,
+            left,
+            right,
+            one.map(Thumbnail::of),
+            two.map(Thumbnail::of),
+            difference.map(Thumbnail::of)));
   }
 
   private static String state(ImageLevel level) {
     return switch (level) {
-      case SAME_BYTES, SAME_PIXELS, SAME_FINGER -> "same";
+      case SAME_BYTES, SAME_PIXELS, SAME_CAPTURE, SAME_FINGER -> "same";
       case DIFFERENT_FINGER, DIFFERENT_PIXELS -> "other";
       case CANNOT_BE_TOLD -> "untold";
     };
@@ -249,7 +292,7 @@ final class ComparisonContents {
   }
 
   private ValueRow row(Noted noted) {
-    return row("record " + noted.pair().first().ordinal() + ", ", noted.difference());
+    return row("Record " + noted.pair().first().ordinal() + ", ", noted.difference());
   }
 
   private String lengths() {

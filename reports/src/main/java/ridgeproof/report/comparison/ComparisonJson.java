@@ -10,7 +10,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.comparison.FindingChanges;
+import ridgeproof.examination.comparison.FingerCapture;
+import ridgeproof.examination.comparison.FingerChange;
 import ridgeproof.examination.comparison.ImageDifference;
+import ridgeproof.examination.comparison.PersonDoubt;
 import ridgeproof.examination.comparison.PrintComparison;
 import ridgeproof.examination.comparison.RecordPair;
 import ridgeproof.examination.comparison.TransactionComparison;
@@ -22,13 +26,14 @@ import ridgeproof.report.ObservedText;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.SafeText;
 import ridgeproof.report.Wording;
+import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.record.LogicalRecord;
 
 /** Comparison of two transactions, for a program. */
 public final class ComparisonJson {
 
   /** A change that breaks a reader raises it. */
-  public static final int SCHEMA_VERSION = 1;
+  public static final int SCHEMA_VERSION = 2;
 
   /** The published schema, a resource beside this class. */
   public static final String SCHEMA = "/ridgeproof/report/comparison.schema.json";
@@ -38,6 +43,7 @@ public final class ComparisonJson {
   private final JsonGenerator json;
   private final TransactionComparison comparison;
   private final ComparisonWording words;
+  private final OutcomeWording outcome;
   private final Wording wording;
   private final boolean showPersonal;
 
@@ -46,6 +52,7 @@ public final class ComparisonJson {
     this.json = json;
     this.comparison = comparison;
     this.words = new ComparisonWording(comparison, options.showPersonal());
+    this.outcome = new OutcomeWording(comparison);
     this.wording = new Wording(comparison.first().tables());
     this.showPersonal = options.showPersonal();
   }
@@ -74,6 +81,8 @@ public final class ComparisonJson {
     }
     json.writeEndArray();
     json.writeBooleanField("same", comparison.same());
+    json.writeStringField("outcome", comparison.outcome().name());
+    json.writeStringField("headline", outcome.lead());
     json.writeBooleanField("sameBytes", comparison.sameBytes());
     json.writeBooleanField("personalValuesShown", showPersonal);
     writeFile("first", first, comparison.first());
@@ -87,9 +96,14 @@ public final class ComparisonJson {
       writePair(pair);
     }
     json.writeEndArray();
-    writeFindings("gained", comparison.gained(), comparison.second());
-    writeFindings("lost", comparison.lost(), comparison.first());
-    json.writeNumberField("kept", comparison.kept());
+    FindingChanges changes = comparison.changes();
+    writeFindings("resolved", changes.resolved(), comparison.first());
+    writeFindings("stillPresent", changes.present(), comparison.second());
+    writeFindings("new", changes.added(), comparison.second());
+    writeFingers();
+    if (comparison.personDoubt().isPresent()) {
+      writePersonDoubt(comparison.personDoubt().get());
+    }
     json.writeArrayFieldStart("cautions");
     for (String caution : words.cautions()) {
       json.writeString(caution);
@@ -160,7 +174,7 @@ public final class ComparisonJson {
   private void writeImage(RecordPair pair, ImageDifference image) throws IOException {
     json.writeObjectFieldStart("image");
     json.writeStringField("level", pair.level().orElseThrow().words());
-    if (image instanceof ImageDifference.DifferentPixels pixels) {
+    if (image instanceof ImageDifference.DifferentPixels pixels && pixels.isSameCapture()) {
       json.writeObjectFieldStart("grayLevels");
       json.writeNumberField("largestDifference", pixels.largest());
       json.writeNumberField("meanDifference", tenThousandths(pixels.mean()));
@@ -207,6 +221,52 @@ public final class ComparisonJson {
 
   private static double tenThousandths(double value) {
     return Math.round(value * 10_000) / 10_000.0;
+  }
+
+  private void writeFingers() throws IOException {
+    json.writeArrayFieldStart("fingers");
+    for (FingerChange change : comparison.fingers()) {
+      json.writeStartObject();
+      json.writeNumberField("position", change.finger().code());
+      json.writeStringField("impression", change.rolled() ? "rolled" : "plain");
+      json.writeBooleanField("sameCapture", change.same());
+      json.writeStringField("trend", change.trend().name());
+      json.writeStringField("send", change.send().name());
+      writeCapture("first", change.first());
+      writeCapture("second", change.second());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void writeCapture(String name, Optional<FingerCapture> capture) throws IOException {
+    if (capture.isEmpty()) {
+      return;
+    }
+    json.writeObjectFieldStart(name);
+    json.writeNumberField("record", capture.get().image().record().ordinal());
+    if (capture.get().score().isPresent()) {
+      json.writeNumberField("score", capture.get().score().get());
+    }
+    json.writeArrayFieldStart("problems");
+    for (Finding problem : capture.get().problems()) {
+      json.writeString(problem.ruleId());
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void writePersonDoubt(PersonDoubt doubt) throws IOException {
+    json.writeObjectFieldStart("personWarning");
+    json.writeStringField("kind", doubt.kind().name());
+    json.writeNumberField("fingers", doubt.fingers());
+    json.writeArrayFieldStart("changedFields");
+    for (FieldNumber field : doubt.changed()) {
+      json.writeString(field.toString());
+    }
+    json.writeEndArray();
+    json.writeStringField("text", String.join(" ", outcome.personDoubt().orElseThrow()));
+    json.writeEndObject();
   }
 
   private void writeFindings(String name, List<Finding> findings, FindingsReport report)

@@ -7,16 +7,19 @@ import ridgeproof.report.picture.PicturePair;
 /** What the template of a comparison is filled with; every text is inert already. */
 public record ComparisonPage(
     PageHead head,
-    boolean same,
+    String stamp,
+    String style,
     String lead,
+    String next,
+    List<String> warning,
     List<String> summary,
     List<String> references,
     String ignored,
     boolean personalShown,
     boolean imagesShown,
     List<FileRow> files,
-    List<FindingLine> lost,
-    List<FindingLine> gained,
+    List<Change> changes,
+    List<FingerRow> fingers,
     List<ImagePart> images,
     int furtherImages,
     List<PairPart> pairs,
@@ -33,7 +36,15 @@ public record ComparisonPage(
    */
   public record FileRow(String name, String first, String second, boolean verbatim) {}
 
-  /** A finding that only one of the files has. */
+  /**
+   * Findings that are resolved, still present or new.
+   *
+   * @param style a class of the style sheet
+   * @param notes how many facts there are beside them; empty for none
+   */
+  public record Change(String title, String style, List<FindingLine> lines, String notes) {}
+
+  /** A finding of one of the files or of both. */
   public record FindingLine(
       String severity, String rule, String title, String place, String found) {}
 
@@ -50,7 +61,7 @@ public record ComparisonPage(
       String mark,
       String level,
       String figures,
-      PicturePair pictures,
+      List<PicturePair> pictures,
       List<PrintRow> prints) {}
 
   /** What is said of one finger; state and mark as those of the image. */

@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.comparison.FindingChanges;
+import ridgeproof.examination.comparison.FingerChange;
 import ridgeproof.examination.comparison.FingerComparison;
 import ridgeproof.examination.comparison.ImageDifference;
 import ridgeproof.examination.comparison.ImageLevel;
@@ -28,9 +30,13 @@ import ridgeproof.report.words.Counted;
 /** Comparison of two transactions, for a terminal. */
 public final class ComparisonText {
 
+  /** Finger, both scores, the trend and which capture to send. */
+  private static final String FINGER = "  %-28s %10s %10s  %-14s %s";
+
   private final TransactionComparison comparison;
   private final RenderOptions options;
   private final ComparisonWording words;
+  private final OutcomeWording outcome;
   private final Wording wording;
   private final Ink ink;
   private final StringBuilder out = new StringBuilder();
@@ -39,6 +45,7 @@ public final class ComparisonText {
     this.comparison = comparison;
     this.options = options;
     this.words = new ComparisonWording(comparison, options.showPersonal());
+    this.outcome = new OutcomeWording(comparison);
     this.wording = new Wording(comparison.first().tables());
     this.ink = new Ink(options.colour());
   }
@@ -49,14 +56,20 @@ public final class ComparisonText {
   }
 
   private String render(FileFacts first, FileFacts second) {
-    out.append(ink.strong(comparison.same() ? "SAME" : "DIFFERENT")).append("\n\n");
+    out.append(ink.strong(outcome.stamp())).append('\n');
+    paragraph("  ", outcome.lead());
+    paragraph("  ", outcome.next());
+    out.append('\n');
     file("  first   ", first, comparison.first());
     file("  second  ", second, comparison.second());
+    warning();
+    findings("Resolved", comparison.changes().resolved(), comparison.first());
+    findings("Still present", comparison.changes().present(), comparison.second());
+    findings("New", comparison.changes().added(), comparison.second());
+    fingers();
     remarks();
     onlyOnce();
     comparison.pairs().stream().filter(RecordPair::differs).forEach(this::pair);
-    findings("Resolved", comparison.lost(), comparison.first());
-    findings("New", comparison.gained(), comparison.second());
     ignored();
     out.append('\n');
     words.cautions().forEach(caution -> paragraph("", caution));
@@ -76,8 +89,41 @@ public final class ComparisonText {
     paragraph(" ".repeat(lead.length()), "SHA-256 " + file.sha256());
   }
 
+  private void warning() {
+    outcome
+        .personDoubt()
+        .ifPresent(
+            lines -> {
+              out.append('\n').append(ink.strong("Warning")).append('\n');
+              lines.forEach(line -> paragraph("  ", line));
+            });
+  }
+
+  private void fingers() {
+    if (comparison.fingers().isEmpty()) {
+      return;
+    }
+    out.append('\n').append(ink.strong("Fingers")).append('\n');
+    out.append(String.format(Locale.ROOT, FINGER + "%n", "", "first", "second", "", "send"));
+    for (FingerChange change : comparison.fingers()) {
+      FingerRow row = FingerRow.of(change, wording);
+      String line =
+          String.format(
+              Locale.ROOT,
+              FINGER,
+              row.finger(),
+              row.first(),
+              row.second(),
+              row.trend(),
+              row.send());
+      out.append(line.stripTrailing()).append('\n');
+      row.why().forEach(why -> paragraph("      ", why));
+    }
+    paragraph("  ", "Scores run from 0 to 100.");
+  }
+
   private void remarks() {
-    paragraph("  ", words.lead());
+    out.append('\n').append(ink.strong("Differences")).append('\n');
     words.references().forEach(line -> paragraph("  ", line));
     words.summary().forEach(line -> paragraph("  ", line));
     paragraph("  ", words.ignored());
@@ -87,7 +133,7 @@ public final class ComparisonText {
     if (comparison.removed().isEmpty() && comparison.added().isEmpty()) {
       return;
     }
-    out.append('\n').append(ink.strong("Records in only one file")).append('\n');
+    out.append('\n').append(ink.strong("Records in one file only")).append('\n');
     comparison
         .removed()
         .forEach(r -> paragraph("  removed  ", words.record(r, comparison.first())));
@@ -154,7 +200,7 @@ public final class ComparisonText {
     }
     out.append('\n').append(ink.strong(title)).append('\n');
     ObservedText observed = new ObservedText(report, options.showPersonal());
-    for (Finding finding : findings) {
+    for (Finding finding : FindingChanges.problems(findings)) {
       paragraph(
           "  ",
           finding.severity()
@@ -167,6 +213,10 @@ public final class ComparisonText {
               + ": found "
               + Excerpt.of(observed.of(finding)));
     }
+    String notes = outcome.notes(findings);
+    if (!notes.isEmpty()) {
+      paragraph("  ", notes);
+    }
   }
 
   /** Lengths follow from the rest and are only counted. */
@@ -178,7 +228,7 @@ public final class ComparisonText {
         if (difference.ignored() && ComparisonWording.isLength(difference)) {
           lengths++;
         } else if (difference.ignored()) {
-          lines.add("record " + pair.first().ordinal() + ", " + line(difference));
+          lines.add("Record " + pair.first().ordinal() + ", " + line(difference));
         }
       }
     }

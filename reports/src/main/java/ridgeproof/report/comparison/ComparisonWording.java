@@ -32,6 +32,8 @@ import ridgeproof.transaction.record.LogicalRecord;
 final class ComparisonWording {
 
   private static final int LENGTH_FIELD = 1;
+  private static final int IDC_FIELD = 2;
+  private static final int HEADER = 1;
 
   /** So many characters are shown before the first that differs. */
   private static final int ALIKE_BEFORE = 40;
@@ -147,17 +149,20 @@ final class ComparisonWording {
   /** The gray levels, sizes or reason behind the level of an image; empty for the same image. */
   static String words(ImageDifference image) {
     if (image instanceof ImageDifference.SamePixels) {
-      return "the same pixels, encoded differently";
+      return "the compressed bytes differ, the pixels do not";
     }
     if (image instanceof ImageDifference.DifferentPixels pixels) {
-      return String.format(
-          Locale.ROOT,
-          "%,d of %,d pixels differ (%.1f %%), by at most %d gray levels and %.2f on average",
-          pixels.pixels(),
-          pixels.ofPixels(),
-          100 * pixels.share(),
-          pixels.largest(),
-          pixels.mean());
+      // Pixels of two captures have nothing to do with each other.
+      return pixels.isSameCapture()
+          ? String.format(
+              Locale.ROOT,
+              "%,d of %,d pixels differ (%.1f %%), by %d gray levels or less, %.2f on average",
+              pixels.pixels(),
+              pixels.ofPixels(),
+              100 * pixels.share(),
+              pixels.largest(),
+              pixels.mean())
+          : "";
     }
     if (image instanceof ImageDifference.DifferentSize size) {
       return String.format(
@@ -187,24 +192,19 @@ final class ComparisonWording {
       return level.words();
     }
     if (prints.isEmpty()) {
-      return level.words() + ": the positions name different fingers";
+      return level.words() + ": the records name different fingers";
     }
     long same = prints.stream().filter(p -> p.answer() == Answer.SAME_FINGER).count();
     return same == 0
         ? level.words()
-        : level.words()
-            + " for every finger: "
-            + same
-            + " of "
-            + prints.size()
-            + (same == 1 ? " is the same" : " are the same");
+        : level.words() + " for every finger: " + same + " of " + prints.size() + " match";
   }
 
   static String answer(PrintComparison print) {
     return switch (print.answer()) {
       case SAME_FINGER -> "same finger";
       case DIFFERENT_FINGER -> "different finger";
-      case CANNOT_BE_TOLD -> "inconclusive";
+      case CANNOT_BE_TOLD -> "not determined";
     };
   }
 
@@ -245,24 +245,14 @@ final class ComparisonWording {
         .orElse("");
   }
 
-  /** What it comes to, in one sentence. */
-  String lead() {
-    if (comparison.sameBytes()) {
-      return "The files are identical.";
-    }
-    return comparison.same()
-        ? "The files differ only in ignored fields or in encoding."
-        : "The files differ.";
-  }
-
   /** What differs of two records beside their fields and images. */
   List<String> remarks(RecordPair pair) {
     List<String> lines = new ArrayList<>();
     if (pair.moved()) {
-      lines.add("moved to record " + pair.second().ordinal() + " of the second file");
+      lines.add("moved: record " + pair.second().ordinal() + " of the second file");
     }
     if (pair.otherUnread()) {
-      lines.add("bytes that belong to no field differ");
+      lines.add("bytes outside any field differ");
     }
     return lines;
   }
@@ -274,12 +264,15 @@ final class ComparisonWording {
         : difference.second().isEmpty() ? "removed" : "changed";
   }
 
+  /** Whether it is the length or the number of a record, which are only counted. */
   static boolean isLength(ValueDifference difference) {
-    return difference.field().field() == LENGTH_FIELD;
+    return difference.field().field() == LENGTH_FIELD
+        || difference.field().field() == IDC_FIELD && difference.field().recordType() != HEADER;
   }
 
   static String lengths(int records) {
-    return "the length of " + (records == 1 ? "1 record" : records + " records");
+    return "record lengths and numbers (LEN, IDC): "
+        + (records == 1 ? "1 difference" : records + " differences");
   }
 
   /** What did not count, as it was asked for. */
@@ -314,34 +307,17 @@ final class ComparisonWording {
               .map(entry -> entry.getValue() + " " + entry.getKey().words())
               .collect(Collectors.joining("; ", "Images: ", ".")));
     }
-    lines.add("Findings: " + findings());
     return lines;
-  }
-
-  /** How the findings went over from the first to the second. */
-  private String findings() {
-    return comparison.lost().size()
-        + " resolved, "
-        + comparison.gained().size()
-        + " new, "
-        + comparison.kept()
-        + " still present; verdict "
-        + comparison.first().verdict()
-        + (comparison.first().verdict() == comparison.second().verdict()
-            ? " in both files."
-            : " became " + comparison.second().verdict() + ".");
   }
 
   /** Which of the two answers the other, by their control numbers. */
   List<String> references() {
     List<String> lines = new ArrayList<>();
     if (comparison.secondRefersToFirst()) {
-      lines.add(
-          "The second file refers to the first: its field 1.010 repeats field 1.009 of the first.");
+      lines.add("The second file refers to the first: its 1.010 is 1.009 of the first file.");
     }
     if (comparison.firstRefersToSecond()) {
-      lines.add(
-          "The first file refers to the second: its field 1.010 repeats field 1.009 of the second.");
+      lines.add("The first file refers to the second: its 1.010 is 1.009 of the second file.");
     }
     return lines;
   }
@@ -351,14 +327,14 @@ final class ComparisonWording {
     List<String> lines = new ArrayList<>();
     lines.add(
         switch (comparison.depth()) {
-          case STRUCTURE -> "Images were compared only by their bytes (--depth structure).";
-          case IMAGES -> "Fingers were not compared (--depth images).";
+          case STRUCTURE -> "Only the bytes of images were compared (--depth structure).";
+          case IMAGES ->
+              "Whether two images show the same finger was not checked (--depth images).";
           case RIDGES ->
               String.format(
                   Locale.ROOT,
-                  "Fingers were compared by a minutiae matcher, which reports the same finger from"
-                      + " similarity %.0f (about one false match in ten thousand, as its authors"
-                      + " state).",
+                  "Fingers were compared by a minutiae matcher. Prints match from a similarity of"
+                      + " %.0f on (about one false match in ten thousand, as its authors state).",
                   comparison.first().tables().pixelLimits().value("finger-match"));
         });
     lines.addAll(Wording.CAUTIONS);

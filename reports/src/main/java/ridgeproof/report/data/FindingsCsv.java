@@ -125,7 +125,7 @@ public final class FindingsCsv {
     out.write(joined(start) + "," + joined(rest) + padding + "\n");
   }
 
-  private static String joined(List<String> cells) {
+  public static String joined(List<String> cells) {
     return cells.stream().map(FindingsCsv::cell).collect(Collectors.joining(","));
   }
 

@@ -29,6 +29,13 @@ public record PageHead(String title, String policy, String style) {
     return of(title, readStyle(STYLE) + readStyle(sheet));
   }
 
+  /**
+   * @param rules of the one page, added to its style sheet
+   */
+  public static PageHead titled(String title, String sheet, String rules) {
+    return of(title, readStyle(STYLE) + readStyle(sheet) + rules);
+  }
+
   private static PageHead of(String title, String style) {
     String policy =
         "default-src 'none'; style-src 'sha256-"

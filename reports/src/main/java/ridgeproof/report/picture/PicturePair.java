@@ -9,13 +9,20 @@ import ridgeproof.examination.facts.ExaminedImage;
  * Two images drawn at one scale: both on a sheet of the same size, so that they stay at one scale
  * however narrow the page is.
  *
+ * @param title what both show
  * @param width of the sheets, in millimetres
  * @param height of the sheets, in millimetres
  * @param sheets first, second and, where there is one, their difference
  * @param bar length of the scale bar as drawn, in millimetres; 0 where the resolution is not known
  */
 public record PicturePair(
-    double width, double height, List<Sheet> sheets, double bar, String barWords, String scale) {
+    String title,
+    double width,
+    double height,
+    List<Sheet> sheets,
+    double bar,
+    String barWords,
+    String scale) {
 
   private static final double WIDEST_MM = 75;
   private static final double HIGHEST_MM = 80;
@@ -41,16 +48,31 @@ public record PicturePair(
       Optional<String> firstSource,
       Optional<String> secondSource,
       Optional<String> difference) {
-    TrueSize left = TrueSize.of(first);
-    TrueSize right = TrueSize.of(second);
+    return of(
+        title, TrueSize.of(first), TrueSize.of(second), 1, firstSource, secondSource, difference);
+  }
+
+  /**
+   * @param most how far they may be enlarged beyond their true size
+   * @param difference drawn like the first
+   */
+  static PicturePair of(
+      String title,
+      TrueSize left,
+      TrueSize right,
+      double most,
+      Optional<String> firstSource,
+      Optional<String> secondSource,
+      Optional<String> difference) {
     double width = Math.max(left.width(), right.width());
     double height = Math.max(left.height(), right.height());
-    double factor = Math.min(1, Math.min(WIDEST_MM / width, HIGHEST_MM / height));
+    double factor = Math.min(most, Math.min(WIDEST_MM / width, HIGHEST_MM / height));
     boolean known = left.known() && right.known();
     Sheet one = sheet("First", title, left, factor, firstSource);
     Sheet two = sheet("Second", title, right, factor, secondSource);
     int bar = known ? Picture.bar(width) : 0;
     return new PicturePair(
+        title,
         Math.max(NARROWEST_MM, width * factor),
         Math.max(NARROWEST_MM, height * factor) + (bar > 0 ? BAR_ROOM_MM : 0),
         difference.isEmpty()
@@ -73,11 +95,15 @@ public record PicturePair(
 
   private static String scale(boolean known, double factor) {
     if (!known) {
-      return "A resolution is not stated: both images at the same scale in pixels.";
+      return "The resolution is not stated. Both are drawn by their pixels.";
+    }
+    if (factor > 1) {
+      return String.format(
+          Locale.ROOT, "Same scale, %.2g times true size where the page is wide enough.", factor);
     }
     return factor < 1
-        ? String.format(Locale.ROOT, "Same scale for both, at most %.2g of the true size.", factor)
-        : "Same scale for both, at true size where the page is wide enough.";
+        ? String.format(Locale.ROOT, "Same scale, %.2g of true size or smaller.", factor)
+        : "Same scale, true size where the page is wide enough.";
   }
 
   public String millimetres(double value) {

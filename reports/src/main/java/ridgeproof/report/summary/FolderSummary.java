@@ -1,9 +1,11 @@
 package ridgeproof.report.summary;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.Verdict;
@@ -31,8 +33,18 @@ public final class FolderSummary {
    *
    * @param findings by ordinal of their severity
    * @param page the page of its report, a name in the same folder
+   * @param day on which it was captured
+   * @param station which of the stations made it
+   * @param rules that it met, mere facts left out
    */
-  record FileRow(String name, Verdict verdict, List<Integer> findings, String page) {}
+  record FileRow(
+      String name,
+      Verdict verdict,
+      List<Integer> findings,
+      String page,
+      Optional<LocalDate> day,
+      OptionalInt station,
+      List<String> rules) {}
 
   private final SpecTables tables;
   private final RenderOptions options;
@@ -78,12 +90,33 @@ public final class FolderSummary {
     all.add(report);
     positions.add(report);
     origins.forEach(origin -> origin.add(report));
-    files.add(new FileRow(SafeText.of(file.name()), report.verdict(), counts(report), page));
+    files.add(
+        new FileRow(
+            SafeText.of(file.name()),
+            report.verdict(),
+            counts(report),
+            page,
+            CaptureDay.of(report),
+            stations().index(report),
+            rules(report)));
   }
 
   /** Names a file that has no report; it is in no count of verdicts. */
   public void add(NotExamined file) {
     others.add(new NotExamined(SafeText.of(file.name()), SafeText.of(file.reason())));
+  }
+
+  private OriginCounts stations() {
+    return origins.stream().filter(o -> o.kind() == Kind.STATION).findFirst().orElseThrow();
+  }
+
+  private static List<String> rules(FindingsReport report) {
+    return report.findings().stream()
+        .filter(finding -> finding.severity() != Severity.NOTE)
+        .map(Finding::ruleId)
+        .distinct()
+        .map(String::intern)
+        .toList();
   }
 
   private static List<Integer> counts(FindingsReport report) {
@@ -102,6 +135,7 @@ public final class FolderSummary {
                 all,
                 positions,
                 origins.stream().filter(OriginCounts::toldByAny).toList(),
+                stations().names(options.showPersonal()),
                 List.copyOf(files),
                 List.copyOf(others),
                 options.showPersonal())

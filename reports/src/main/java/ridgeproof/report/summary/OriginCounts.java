@@ -4,7 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.report.SafeText;
 import ridgeproof.spec.consistency.CaptureOrigin.Kind;
@@ -56,6 +58,22 @@ final class OriginCounts {
     return byValue.size() < MOST || byValue.containsKey(value)
         ? byValue.computeIfAbsent(value, key -> new Tally())
         : others;
+  }
+
+  /** Which of the values of {@link #names} a file has; empty for none. */
+  OptionalInt index(FindingsReport report) {
+    List<String> values = List.copyOf(byValue.keySet());
+    return value(report).map(values::indexOf).filter(i -> i >= 0).stream()
+        .mapToInt(Integer::intValue)
+        .findFirst();
+  }
+
+  /** The values in order of appearance, or names for them. */
+  List<String> names(boolean showPersonal) {
+    List<String> values = List.copyOf(byValue.keySet());
+    return IntStream.range(0, values.size())
+        .mapToObj(i -> showPersonal ? SafeText.of(values.get(i)) : pseudonym(i))
+        .toList();
   }
 
   boolean toldByAny() {

@@ -1,6 +1,8 @@
 package ridgeproof.report.summary;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -13,6 +15,8 @@ import ridgeproof.report.catalogue.RuleListing;
 import ridgeproof.report.page.PageHead;
 import ridgeproof.report.summary.OriginCounts.Origin;
 import ridgeproof.report.summary.SummaryPage.FileRow;
+import ridgeproof.report.summary.SummaryPage.FileTable;
+import ridgeproof.report.summary.SummaryPage.Link;
 import ridgeproof.report.summary.SummaryPage.OriginRow;
 import ridgeproof.report.summary.SummaryPage.OriginTable;
 import ridgeproof.report.summary.SummaryPage.PositionRow;
@@ -28,17 +32,26 @@ record SummaryContents(
     Tally all,
     PositionCounts positions,
     List<OriginCounts> origins,
+    List<String> stations,
     List<FolderSummary.FileRow> files,
     List<NotExamined> others,
     boolean showPersonal) {
 
   private static final int MOST_RULES = 20;
+  private static final int MOST_FILES_OF_RULE = 100;
+
+  /** Beyond these the list would be repeated too often. */
+  private static final int MOST_SORTED = 2000;
+
   private static final int MOST_RULES_OF_ORIGIN = 3;
 
   SummaryPage page() {
     List<RuleCount> rules = all.commonest();
+    Trend trend = Trend.of(files);
+    List<SummaryPage.Filter> filters = SummaryFilters.of(rules, stations, trend, files.size() > 1);
     return new SummaryPage(
-        PageHead.titled(title() + " \u2013 Ridgeproof", "summary.css"),
+        PageHead.titled(
+            title() + " \u2013 Ridgeproof", "summary.css", SummaryFilters.style(filters)),
         share(all.files(Verdict.READY), all.files()).words(),
         lead(),
         new FileAccount(all.files(), others).sentence(),
@@ -57,7 +70,9 @@ record SummaryContents(
             .toList(),
         showPersonal,
         origins.stream().map(this::table).toList(),
-        files.stream().map(SummaryContents::file).toList(),
+        trend,
+        filters,
+        tables(trend),
         Wording.CAUTIONS);
   }
 
@@ -88,7 +103,49 @@ record SummaryContents(
         style(count.severity().name()),
         count.rule().title(),
         remedy(count),
-        share(count.files(), all.files()));
+        share(count.files(), all.files()),
+        filesOf(count).limit(MOST_FILES_OF_RULE).map(f -> new Link(f.name(), f.page())).toList(),
+        (int) Math.max(0, filesOf(count).count() - MOST_FILES_OF_RULE));
+  }
+
+  private Stream<FolderSummary.FileRow> filesOf(RuleCount count) {
+    return files.stream().filter(file -> file.rules().contains(count.rule().id()));
+  }
+
+  /** The files in each order that a reader may want; of very many files only the worst first. */
+  private List<FileTable> tables(Trend trend) {
+    Comparator<FolderSummary.FileRow> worst =
+        Comparator.comparing(FolderSummary.FileRow::verdict).reversed();
+    for (Severity severity : Severity.values()) {
+      worst =
+          worst.thenComparing(
+              Comparator.comparing(
+                  (FolderSummary.FileRow f) -> -f.findings().get(severity.ordinal())));
+    }
+    Comparator<FolderSummary.FileRow> byName = Comparator.comparing(FolderSummary.FileRow::name);
+    worst = worst.thenComparing(byName);
+    List<FileTable> tables = new ArrayList<>();
+    tables.add(table("worst", "worst first", worst, trend));
+    if (files.size() > 1 && files.size() <= MOST_SORTED) {
+      tables.add(table("name", "file name", byName, trend));
+      if (trend.bars().size() > 1) {
+        Comparator<FolderSummary.FileRow> byDay =
+            Comparator.comparing(f -> f.day().orElse(LocalDate.MIN));
+        tables.add(table("day", "newest capture first", byDay.reversed(), trend));
+      }
+      if (stations.size() > 1) {
+        Comparator<FolderSummary.FileRow> byStation =
+            Comparator.comparing(f -> f.station().orElse(Integer.MAX_VALUE));
+        tables.add(table("station", "station", byStation.thenComparing(worst), trend));
+      }
+    }
+    return List.copyOf(tables);
+  }
+
+  private FileTable table(
+      String key, String order, Comparator<FolderSummary.FileRow> by, Trend trend) {
+    return new FileTable(
+        "order-" + key, order, files.stream().sorted(by).map(row -> file(row, trend)).toList());
   }
 
   /** A remedy that hangs on what one file's finding requires says nothing of many. */
@@ -136,11 +193,18 @@ record SummaryContents(
             .toList());
   }
 
-  private static FileRow file(FolderSummary.FileRow row) {
+  private FileRow file(FolderSummary.FileRow row, Trend trend) {
     List<String> counts = new ArrayList<>();
+    List<String> classes = new ArrayList<>(row.rules());
+    classes.add(style(row.verdict().name()));
+    row.station().ifPresent(station -> classes.add("s" + station));
+    row.day().ifPresent(day -> classes.add(trend.keyOf(day)));
     for (Severity severity : Severity.values()) {
       int count = row.findings().get(severity.ordinal());
       if (count > 0) {
+        if (counts.isEmpty()) {
+          classes.add("w-" + severity);
+        }
         counts.add(count + " " + severity);
       }
     }
@@ -149,7 +213,10 @@ record SummaryContents(
         row.page(),
         row.verdict().name(),
         style(row.verdict().name()),
-        counts.isEmpty() ? "no findings" : String.join(", ", counts));
+        counts.isEmpty() ? "no findings" : String.join(", ", counts),
+        row.day().map(LocalDate::toString).orElse(""),
+        row.station().isPresent() ? stations.get(row.station().getAsInt()) : "",
+        String.join(" ", classes));
   }
 
   private static Share share(int part, int whole) {

@@ -18,7 +18,9 @@ public record SummaryPage(
     List<PositionRow> positions,
     boolean personalShown,
     List<OriginTable> origins,
-    List<FileRow> files,
+    Trend trend,
+    List<Filter> filters,
+    List<FileTable> files,
     List<String> cautions) {
 
   /**
@@ -37,7 +39,32 @@ public record SummaryPage(
   public record VerdictRow(String verdict, String style, String meaning, Share share) {}
 
   public record RuleRow(
-      String id, String severity, String style, String title, String remedy, Share share) {}
+      String id,
+      String severity,
+      String style,
+      String title,
+      String remedy,
+      Share share,
+      List<Link> files,
+      int furtherFiles) {}
+
+  /** A file and its page. */
+  public record Link(String name, String page) {}
+
+  /** A choice above the list of files. */
+  public record Filter(String id, String label, List<Option> options) {}
+
+  /**
+   * @param value a class of the rows that it leaves
+   */
+  public record Option(String value, String label) {}
+
+  /**
+   * All files in one order.
+   *
+   * @param key for names of classes
+   */
+  public record FileTable(String key, String order, List<FileRow> rows) {}
 
   public record PositionRow(int code, String name, Share doubtful, Share missing) {}
 
@@ -48,5 +75,18 @@ public record SummaryPage(
   public record OriginRow(
       String name, boolean verbatim, Share ready, String others, List<String> findings) {}
 
-  public record FileRow(String name, String page, String verdict, String style, String findings) {}
+  /**
+   * A file.
+   *
+   * @param classes what it can be picked by
+   */
+  public record FileRow(
+      String name,
+      String page,
+      String verdict,
+      String style,
+      String findings,
+      String day,
+      String station,
+      String classes) {}
 }

@@ -27,10 +27,10 @@ public record AttachedCopy(FileFacts file, SafeCopy copy) {
     List<Line> lines = new ArrayList<>();
     lines.add(
         new Line.Prose(
-            "A copy of the file accompanies this ticket. Its layout is that of the file, byte for byte;"
-                + " biographic data is invented, and images are blank. It still shows which prints are"
-                + " present and which are missing, how long values are, and roughly how far apart"
-                + " dates are."));
+            "A copy of the file is attached to this ticket. Its layout is that of the file byte for"
+                + " byte, with made-up biographic data. Its images are synthetic prints or blank. It"
+                + " still shows which prints are present and which are missing, how long values are, and roughly how far"
+                + " apart dates are."));
     fact(lines, "Name", file.name());
     fact(lines, "Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()));
     fact(lines, "SHA-256", file.sha256());

@@ -1,8 +1,6 @@
 package ridgeproof.report.ticket;
 
-import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.Verdict;
 import ridgeproof.report.FileFacts;
@@ -40,6 +38,9 @@ public final class Ticket {
 
     /** A place where the rule was met, and the values found and required there. */
     record Place(String where, String found, String required) implements Line {}
+
+    /** Room for an answer. */
+    record Room(String name) implements Line {}
   }
 
   static final String TITLE = "Ridgeproof ticket";
@@ -50,24 +51,9 @@ public final class Ticket {
     this.sections = sections;
   }
 
-  /**
-   * @param generatedAt the time to print; without it no time is printed
-   */
   public static Ticket of(
-      FileFacts file, FindingsReport report, ToolFacts tool, Optional<Instant> generatedAt) {
-    return of(file, report, tool, generatedAt, Optional.empty());
-  }
-
-  /**
-   * @param copy what lies beside the ticket so that the fault can be seen without the person
-   */
-  public static Ticket of(
-      FileFacts file,
-      FindingsReport report,
-      ToolFacts tool,
-      Optional<Instant> generatedAt,
-      Optional<AttachedCopy> copy) {
-    return new Ticket(new TicketContents(file, report, tool, generatedAt, copy).sections());
+      FileFacts file, FindingsReport report, ToolFacts tool, TicketRequest request) {
+    return new Ticket(new TicketContents(file, report, tool, request).sections());
   }
 
   /** Plain text, at most 72 columns. */
@@ -78,6 +64,11 @@ public final class Ticket {
   /** CommonMark, in which values from the file stand in code spans. */
   public String asMarkdown() {
     return TicketMarkdown.render(sections);
+  }
+
+  /** For a program. */
+  public String asJson() {
+    return TicketJson.render(sections);
   }
 
   /** A self-contained page. */

@@ -1,6 +1,5 @@
 package ridgeproof.report.ticket;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -12,6 +11,8 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.RecommendedAction;
+import ridgeproof.examination.message.BureauMessages;
+import ridgeproof.examination.message.Explanation;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.report.Excerpt;
@@ -24,6 +25,8 @@ import ridgeproof.report.Wording;
 import ridgeproof.report.ticket.Ticket.Line;
 import ridgeproof.report.ticket.Ticket.Section;
 import ridgeproof.report.words.Counted;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.rule.Severity;
 import ridgeproof.spec.table.Source;
 import ridgeproof.transaction.record.LogicalRecord;
 
@@ -31,27 +34,22 @@ import ridgeproof.transaction.record.LogicalRecord;
 final class TicketContents {
 
   private static final int CONTROL_NUMBER = 9;
+  private static final int CONTROL_REFERENCE = 10;
   private static final int MOST_PLACES = 12;
+  private static final int MOST_MEANINGS = 3;
 
   private final FileFacts file;
   private final FindingsReport report;
   private final ToolFacts tool;
-  private final Optional<Instant> generatedAt;
-  private final Optional<AttachedCopy> copy;
+  private final TicketRequest request;
   private final Wording wording;
   private final FieldValues values;
 
-  TicketContents(
-      FileFacts file,
-      FindingsReport report,
-      ToolFacts tool,
-      Optional<Instant> generatedAt,
-      Optional<AttachedCopy> copy) {
+  TicketContents(FileFacts file, FindingsReport report, ToolFacts tool, TicketRequest request) {
     this.file = file;
     this.report = report;
     this.tool = tool;
-    this.generatedAt = generatedAt;
-    this.copy = copy;
+    this.request = request;
     this.wording = new Wording(report.tables());
     this.values = new FieldValues(report.tables(), report.transaction().version(), false);
   }
@@ -59,13 +57,86 @@ final class TicketContents {
   List<Section> sections() {
     List<Section> sections = new ArrayList<>();
     sections.add(new Section("Verdict", verdict()));
-    sections.add(new Section("What to try", steps()));
-    sections.add(new Section("What was examined", examined()));
+    request.message().ifPresent(text -> sections.add(new Section("Bureau message", message(text))));
+    sections.add(new Section("What the vendor can check", checks()));
+    sections.add(new Section("What the operator was asked to do", steps()));
+    sections.add(new Section("File", examined()));
+    TicketFacts facts = new TicketFacts(report);
+    sections.add(new Section("Station", facts.station()));
+    sections.add(new Section("Encoder", facts.encoder()));
     sections.add(new Section("Findings by rule", findings()));
-    copy.ifPresent(attached -> sections.add(attached.section()));
+    request.copy().ifPresent(attached -> sections.add(attached.section()));
     sections.add(new Section("Environment", environment()));
-    sections.add(new Section("Please note", notes()));
+    sections.add(new Section("Answer", answer()));
+    sections.add(new Section("Notes", notes()));
     return List.copyOf(sections);
+  }
+
+  private List<Line> message(String text) {
+    List<Line> lines = new ArrayList<>();
+    fact(lines, "Message", text);
+    Explanation explanation = new BureauMessages(report.tables()).explain(text);
+    explanation
+        .messages()
+        .limit(MOST_MEANINGS)
+        .forEach(
+            m ->
+                lines.add(
+                    new Line.Prose(
+                        m.title() + ". " + m.meaning() + " (" + m.source().known().label() + ")")));
+    if (!explanation.isKnown()) {
+      lines.add(new Line.Prose("No explanation is known for this message."));
+      return lines;
+    }
+    List<String> met =
+        report.findings().stream()
+            .map(Finding::ruleId)
+            .filter(explanation.rules()::contains)
+            .distinct()
+            .toList();
+    lines.add(
+        new Line.Prose(
+            met.isEmpty()
+                ? "No finding in this file explains the message."
+                : "Findings in this file that can explain the message: "
+                    + String.join(", ", met)
+                    + "."));
+    return lines;
+  }
+
+  /** One check for each rule that was met, in the order of the worst finding. */
+  private List<Line> checks() {
+    Map<String, List<String>> byCheck = new LinkedHashMap<>();
+    report.findings().stream()
+        .filter(finding -> finding.severity() != Severity.NOTE)
+        .sorted(Comparator.comparing(Finding::severity))
+        .map(Finding::ruleId)
+        .distinct()
+        .forEach(
+            id ->
+                report.tables().vendorChecks().stream()
+                    .filter(check -> check.rules().contains(id))
+                    .findFirst()
+                    .ifPresent(
+                        check ->
+                            byCheck
+                                .computeIfAbsent(check.check(), key -> new ArrayList<>())
+                                .add(id)));
+    List<Line> lines = new ArrayList<>();
+    byCheck.forEach(
+        (check, ids) -> lines.add(new Line.Step(lines.size() + 1, check, String.join(", ", ids))));
+    if (lines.isEmpty()) {
+      lines.add(new Line.Prose("Nothing: no finding points to the station."));
+    }
+    return lines;
+  }
+
+  private static List<Line> answer() {
+    return List.of(
+        new Line.Room("Cause"),
+        new Line.Room("Corrected in version"),
+        new Line.Room("Until then"),
+        new Line.Room("Answered by, date"));
   }
 
   private List<Line> examined() {
@@ -79,7 +150,7 @@ final class TicketContents {
           lines,
           "Type of transaction",
           report.transaction().typeOfTransaction().orElse("not stated"));
-      fact(lines, "Control number", header.get().text(CONTROL_NUMBER).orElse("not stated"));
+      fact(lines, "Control number", controlNumber(header.get()));
       fact(lines, "Records", records());
       fact(lines, "Checked as", Wording.heldTo(report));
       Wording.completenessGap(report).ifPresent(gap -> fact(lines, "Completeness", gap));
@@ -91,9 +162,9 @@ final class TicketContents {
         lines,
         "Depth",
         switch (report.depth()) {
-          case STRUCTURE -> "structure; images were not checked";
-          case IMAGES -> "structure and images; ridges were not checked";
-          case RIDGES -> "structure, images, and ridges";
+          case STRUCTURE -> "structure; images were not opened";
+          case IMAGES -> "structure and images; ridges were not examined";
+          case RIDGES -> "structure, images and ridges";
         });
     fact(lines, "Dates checked as of", report.asOf().toString());
     report
@@ -102,6 +173,20 @@ final class TicketContents {
             sequence ->
                 fact(lines, "Finger position check", new RidgeWording(wording).sequence(sequence)));
     return lines;
+  }
+
+  /** The control number, and that of the transaction that it answers. */
+  private boolean isMaskedNumber(FieldNumber field) {
+    return !request.controlNumber()
+        && field.recordType() == 1
+        && (field.field() == CONTROL_NUMBER || field.field() == CONTROL_REFERENCE);
+  }
+
+  private String controlNumber(LogicalRecord header) {
+    return header
+        .text(CONTROL_NUMBER)
+        .map(text -> request.controlNumber() ? text : SafeText.MASKED)
+        .orElse("not stated");
   }
 
   private String records() {
@@ -134,7 +219,7 @@ final class TicketContents {
               action.severity() + ", " + Wording.ids(action.findings())));
     }
     if (lines.isEmpty()) {
-      lines.add(new Line.Prose("Nothing: no finding calls for action."));
+      lines.add(new Line.Prose("No action is needed."));
     }
     return lines;
   }
@@ -187,6 +272,7 @@ final class TicketContents {
     Location place = finding.location();
     boolean personal =
         finding.observed().personal()
+            || place.field().filter(this::isMaskedNumber).isPresent()
             || place.field().isPresent()
                 && values.isPrivate(place.field().get(), place.item().orElse(1));
     return personal ? SafeText.MASKED : SafeText.of(finding.observed().text());
@@ -197,8 +283,9 @@ final class TicketContents {
     fact(lines, "Ridgeproof", tool.version());
     fact(lines, "Java", tool.java());
     fact(lines, "System", tool.system());
-    fact(lines, "Number of rules", String.valueOf(report.tables().catalogue().rules().size()));
-    generatedAt.ifPresent(time -> fact(lines, "Created at", time.toString()));
+    fact(lines, "Rules", String.valueOf(report.tables().catalogue().rules().size()));
+    request.commandLine().ifPresent(line -> fact(lines, "Command line", line));
+    request.generatedAt().ifPresent(time -> fact(lines, "Created at", time.toString()));
     return lines;
   }
 
@@ -206,10 +293,19 @@ final class TicketContents {
     List<Line> lines = new ArrayList<>();
     lines.add(
         new Line.Prose(
-            "This ticket omits personal data and the name of the file, which is identified by its"
-                + " SHA-256. Do not attach the file itself unless the help desk may keep"
-                + " fingerprints."
-                + (copy.isPresent() ? " You may send the safe copy with this ticket." : "")));
+            "Personal values and the file name are left out. The file is identified by its SHA-256."
+                + " Do not attach the file itself unless the receiver may keep fingerprints."
+                + (request.copy().isPresent()
+                    ? " The safe copy may be sent with the ticket."
+                    : "")));
+    lines.add(
+        new Line.Prose(
+            request.controlNumber()
+                ? "The control number is shown: it ties this ticket to the applicant's transaction"
+                    + " and to other rejections of the same applicant."
+                : "The control number is masked. If the bureau or the vendor needs it to find the"
+                    + " transaction, make the ticket again with --with-control-number. It ties two"
+                    + " rejections of one applicant together."));
     Wording.CAUTIONS.forEach(caution -> lines.add(new Line.Prose(caution)));
     return lines;
   }

@@ -38,6 +38,8 @@ final class TicketMarkdown {
     } else if (line instanceof Line.Place place) {
       out.append("- ").append(plain(place.where())).append("; found ").append(code(place.found()));
       out.append(", required ").append(code(place.required())).append('\n');
+    } else if (line instanceof Line.Room room) {
+      out.append("- ").append(plain(room.name())).append(":\n");
     }
   }
 

@@ -41,6 +41,8 @@ final class TicketText {
       paragraph(out, "  - ", place.where());
       paragraph(out, "      found     ", place.found());
       paragraph(out, "      required  ", place.required());
+    } else if (line instanceof Line.Room room) {
+      out.append("  ").append(room.name()).append(":\n\n");
     }
   }
 

@@ -33,6 +33,7 @@ import ridgeproof.report.comparison.ComparisonHtml;
 import ridgeproof.report.page.HtmlReport;
 import ridgeproof.report.summary.FolderSummary;
 import ridgeproof.report.ticket.Ticket;
+import ridgeproof.report.ticket.TicketRequest;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.reader.ReadingLimits;
@@ -76,7 +77,14 @@ final class TestPages {
     TICKET {
       @Override
       String of(TestPages pages, Examined story, List<Examined> others) {
-        return Ticket.of(story.file(), story.report(), TOOL, Optional.empty()).asHtml();
+        return Ticket.of(
+                story.file(),
+                story.report(),
+                TOOL,
+                TicketRequest.standard()
+                    .withMessage("L0008 quality too low")
+                    .withCommandLine("ridgeproof ticket FILE"))
+            .asHtml();
       }
     },
     COMPARED {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.StringWriter;
 import java.lang.ref.WeakReference;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.Verdict;
 import ridgeproof.examination.facts.Depth;
+import ridgeproof.report.FileAccount;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.NotExamined;
 import ridgeproof.report.PilotCard;
@@ -236,5 +238,92 @@ class FolderSummaryTest {
     }
     add(summary, 300, new byte[] {1, 2, 3});
     assertTrue(counted(summary.page(), "UNREADABLE").startsWith("&lt; 1 %"), summary.page());
+  }
+
+  private static PilotCard captured(String day, String equipment) {
+    return PilotCard.ascii().print(5, day).particular(67, equipment);
+  }
+
+  @Test
+  void filesAreListedWorstFirstAndInOtherOrders() {
+    FolderSummary summary = summary(false);
+    add(summary, 1, captured("20260105", "TIDE\u001fROLL\u001f77").bytes());
+    add(summary, 2, captured("20260302", "TIDE\u001fROLL\u001f78").without(4).bytes());
+    add(summary, 3, new byte[] {1, 2, 3});
+    String page = summary.page();
+    assertEquals(List.of("3", "2", "1"), order(page, "worst"));
+    assertEquals(List.of("1", "2", "3"), order(page, "name"));
+    assertEquals("2", order(page, "day").get(0));
+    assertEquals("1", order(page, "station").get(0));
+  }
+
+  private static List<String> order(String page, String key) {
+    int start = page.indexOf("<table class=\"files order-" + key + "\"");
+    assertTrue(start > 0, key);
+    return all("href=\"card-(\\d).html\"", page.substring(start, page.indexOf("</table>", start)));
+  }
+
+  @Test
+  void aRuleLeadsToItsFilesAndTheListIsPickedByIt() {
+    FolderSummary summary = summary(false);
+    add(summary, 1, PilotCard.ascii().bytes());
+    add(summary, 2, incomplete().bytes());
+    String page = summary.page();
+    String rule = page.substring(page.indexOf("RP-TXN-004 "));
+    String files = rule.substring(0, rule.indexOf("</details>"));
+    assertEquals(List.of("card-2.html"), all("href=\"([^\"]*)\"", files));
+    assertTrue(page.contains("<option value=\"RP-TXN-004\">"), page);
+    assertTrue(
+        page.contains(
+            "option[value=\"RP-TXN-004\"]:checked) tbody tr:not(.RP-TXN-004) { display: none; }"));
+    assertTrue(
+        Pattern.compile(
+                "<tr class=\"[^\"]*RP-TXN-004[^\"]*\"><th scope=\"row\"><a class=\"v\" href=\"card-2")
+            .matcher(page)
+            .find());
+  }
+
+  @Test
+  void theTrendCountsFilesByTheirDayOfCapture() {
+    FolderSummary summary = summary(false);
+    for (int i = 0; i < 3; i++) {
+      add(summary, i, captured("20260302", "TIDE\u001fROLL\u001f77").bytes());
+    }
+    add(summary, 3, captured("20260304", "TIDE\u001fROLL\u001f77").bytes());
+    String page = summary.page();
+    assertTrue(row(page, "2026-03-02").startsWith("3 "), row(page, "2026-03-02"));
+    assertTrue(row(page, "2026-03-04").startsWith("1 "), row(page, "2026-03-04"));
+    assertFalse(page.contains("First-time acceptance"));
+  }
+
+  @Test
+  void theTextEndsWithTheWorstFilesAndTheCommonestRules() {
+    FolderDigest digest = new FolderDigest();
+    for (byte[] bytes : List.of(PilotCard.ascii().bytes(), incomplete().bytes(), new byte[] {7})) {
+      digest.add(Reports.facts(bytes), Reports.examine(bytes, Depth.STRUCTURE));
+    }
+    String text = digest.text(new FileAccount(3, List.of(new NotExamined("notes.txt", "text"))));
+    assertTrue(text.contains("4 files: 3 examined, 1 not examined."), text);
+    assertTrue(text.contains("RP-TXN-004"), text);
+    assertTrue(text.indexOf("  UNREADABLE") < text.indexOf("  HOLD"), text);
+  }
+
+  @Test
+  void aSheetOfFilesHasARowForEach() throws Exception {
+    StringWriter out = new StringWriter();
+    FilesCsv csv = new FilesCsv(out);
+    for (byte[] bytes : List.of(PilotCard.ascii().bytes(), incomplete().bytes())) {
+      csv.add(Reports.facts(bytes), Reports.examine(bytes, Depth.STRUCTURE));
+    }
+    csv.add(List.of(new NotExamined("notes.txt", "not a transaction")));
+    List<String> lines = out.toString().lines().toList();
+    assertEquals(4, lines.size());
+    assertTrue(lines.get(0).startsWith("file,sha256,bytes,verdict,blocking"), lines.get(0));
+    assertTrue(lines.get(2).contains("RP-TXN-004"), lines.get(2));
+    assertTrue(lines.get(3).contains("NOT EXAMINED"), lines.get(3));
+    String unquoted = lines.get(3).replaceAll("\"[^\"]*\"", "");
+    assertEquals(
+        lines.get(0).chars().filter(c -> c == ',').count(),
+        unquoted.chars().filter(c -> c == ',').count());
   }
 }

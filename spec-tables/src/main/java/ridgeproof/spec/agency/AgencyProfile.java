@@ -12,6 +12,7 @@ import ridgeproof.spec.table.Source;
  * @param hasBase whether a submission is named whose prints are needed; else the file implies it
  * @param prints those of the base and the agency's own
  * @param severities what the agency makes of a rule, by the id of the rule
+ * @param accepted deviations that the agency takes for a while
  * @param relaxed every rule that is laxer than published, by its severity or its limit
  */
 public record AgencyProfile(
@@ -22,6 +23,7 @@ public record AgencyProfile(
     List<AgencyField> fields,
     Map<String, Severity> severities,
     AgencyLimits limits,
+    List<AcceptedDeviation> accepted,
     List<RelaxedRule> relaxed) {
 
   /** The document that findings of a profile cite. */
@@ -31,6 +33,7 @@ public record AgencyProfile(
     prints = List.copyOf(prints);
     fields = List.copyOf(fields);
     severities = Map.copyOf(severities);
+    accepted = List.copyOf(accepted);
     relaxed = List.copyOf(relaxed);
   }
 

@@ -3,6 +3,8 @@ package ridgeproof.spec.agency;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.dataformat.toml.TomlMapper;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -102,6 +104,8 @@ public final class AgencyProfileReader {
     Map<String, Severity> severities = new LinkedHashMap<>();
     root.table("severities").ifPresent(table -> severities(table, severities));
     AgencyLimits limits = root.table("limits").map(this::limits).orElse(AgencyLimits.NONE);
+    List<AcceptedDeviation> accepted = new ArrayList<>();
+    root.tables("accepted").forEach(table -> accepted(table).ifPresent(accepted::add));
     root.rejectOthers();
     return new AgencyProfile(
         name,
@@ -111,6 +115,7 @@ public final class AgencyProfileReader {
         List.copyOf(fields.values()),
         severities,
         limits,
+        accepted,
         relaxed);
   }
 
@@ -194,6 +199,30 @@ public final class AgencyProfileReader {
         severities.put(id, severity.get());
         relaxed(id, rule.get().severity(), severity.get());
       }
+    }
+  }
+
+  private Optional<AcceptedDeviation> accepted(TomlTable table) {
+    Optional<String> rule = table.requiredText("rule");
+    if (rule.isPresent() && tables.catalogue().find(rule.get()).isEmpty()) {
+      table.atValue("rule", "no rule " + rule.get() + "; ridgeproof rules lists them");
+    }
+    Optional<String> station = table.text("station");
+    Optional<String> reason = table.requiredText("reason");
+    Optional<String> written = table.requiredText("last_day");
+    Optional<LocalDate> lastDay =
+        written.flatMap(text -> table.tried("last_day", text, AgencyProfileReader::day));
+    table.rejectOthers();
+    return rule.isPresent() && reason.isPresent() && lastDay.isPresent()
+        ? Optional.of(new AcceptedDeviation(rule.get(), station, reason.get(), lastDay.get()))
+        : Optional.empty();
+  }
+
+  private static LocalDate day(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeParseException e) {
+      throw new IllegalArgumentException("not a day such as 2026-12-31");
     }
   }
 

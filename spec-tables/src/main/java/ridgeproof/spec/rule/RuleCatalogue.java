@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -79,6 +80,30 @@ public final class RuleCatalogue {
 
   public Optional<RuleRow> find(String id) {
     return Optional.ofNullable(rows.get(id));
+  }
+
+  /**
+   * The ids that a cell names, in the order of the catalogue: blanks between, and {@code RP-RDG-*}
+   * for all that begin so.
+   *
+   * @throws IllegalArgumentException if a name is that of no rule
+   */
+  public List<String> matching(String cell) {
+    List<String> names = Table.words(cell).toList();
+    for (String name : names) {
+      if (rows.keySet().stream().noneMatch(id -> isNamed(id, name))) {
+        throw new IllegalArgumentException("no rule " + name);
+      }
+    }
+    return rows.keySet().stream()
+        .filter(id -> names.stream().anyMatch(name -> isNamed(id, name)))
+        .toList();
+  }
+
+  private static boolean isNamed(String id, String name) {
+    return name.endsWith("*")
+        ? id.startsWith(name.substring(0, name.length() - 1))
+        : id.equals(name);
   }
 
   public Collection<RuleRow> rules() {

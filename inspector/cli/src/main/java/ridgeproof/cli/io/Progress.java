@@ -2,7 +2,7 @@ package ridgeproof.cli.io;
 
 import java.io.Closeable;
 
-/** Says on standard error how far a command has come, where somebody watches. */
+/** Says on standard error how far a command has come. */
 public interface Progress extends Closeable {
 
   /** A step is done. */
@@ -11,11 +11,17 @@ public interface Progress extends Closeable {
   @Override
   void close();
 
-  /** A bar on a terminal, else nothing; the library is loaded for the bar alone. */
+  /** Makes room for text on the same terminal. */
+  default void pause() {}
+
+  /** A bar on a terminal, else a line now and then; the library is loaded for the bar alone. */
   static Progress of(Console console, String task, int steps) {
-    return console.watched() && steps > 1
+    if (steps <= 1) {
+      return new Silent();
+    }
+    return console.watched()
         ? new ProgressLine(console.error(), task, steps)
-        : new Silent();
+        : new ProgressLines(console, task, steps, System::nanoTime);
   }
 
   /** Where nobody watches. */

@@ -33,6 +33,12 @@ final class ProgressLine implements Progress {
   }
 
   @Override
+  public void pause() {
+    terminal.print("\r" + " ".repeat(WIDTH) + "\r");
+    terminal.flush();
+  }
+
+  @Override
   public void close() {
     bar.close();
     terminal.flush();

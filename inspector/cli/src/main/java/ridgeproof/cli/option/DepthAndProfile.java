@@ -26,7 +26,7 @@ public final class DepthAndProfile {
           "the set of prints that the bureau expects: rolled-card, identification-flats, or an"
               + " agency's own profile such as docs/examples/tidewater-pilots.toml (default: inferred"
               + " from the file's contents)")
-  String profile;
+  public String profile;
 
   @Option(
       names = "--as-of",

@@ -17,6 +17,8 @@ import ridgeproof.report.data.FindingsCsv;
 import ridgeproof.report.data.JsonReport;
 import ridgeproof.report.data.SarifReport;
 import ridgeproof.report.page.HtmlReport;
+import ridgeproof.report.summary.FilesCsv;
+import ridgeproof.report.summary.FolderDigest;
 import ridgeproof.report.text.TextReport;
 import ridgeproof.spec.SpecTables;
 
@@ -38,7 +40,9 @@ public record ReportAssembly(Adding adding, Ending ending) {
    *
    * @param pixels decodes images for the page; empty to leave them out
    * @param out where the reports go
-   * @param several whether JSON reports are to stand in an array; one stands alone
+   * @param several whether JSON reports are to stand in an array, and text ends with a summary; one
+   *     report stands alone
+   * @param byFile whether csv has a row for each file instead of each finding
    */
   public static ReportAssembly of(
       ReportFormat format,
@@ -46,15 +50,21 @@ public record ReportAssembly(Adding adding, Ending ending) {
       RenderOptions rendering,
       Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels,
       Writer out,
-      boolean several)
+      boolean several,
+      boolean byFile)
       throws IOException {
     return switch (format) {
-      case text ->
-          oneByOne(
-              (file, report) -> TextReport.render(file, report, rendering),
-              new Joints("", "\n" + "=".repeat(rendering.width()) + "\n\n", ""),
-              account -> account.others().isEmpty() ? "" : account.text(),
-              out);
+      case text -> {
+        FolderDigest digest = new FolderDigest();
+        yield oneByOne(
+            (file, report) -> {
+              digest.add(file, report);
+              return TextReport.render(file, report, rendering);
+            },
+            new Joints("", "\n" + "=".repeat(rendering.width()) + "\n\n", ""),
+            account -> several ? digest.text(account) : "",
+            out);
+      }
       case json ->
           oneByOne(
               (file, report) -> JsonReport.render(file, report, rendering),
@@ -63,6 +73,10 @@ public record ReportAssembly(Adding adding, Ending ending) {
               out);
       case html -> oneByOne(pages(rendering, pixels), new Joints("", "", ""), account -> "", out);
       case csv -> {
+        if (byFile) {
+          FilesCsv csv = new FilesCsv(out);
+          yield new ReportAssembly(csv::add, account -> csv.add(account.others()));
+        }
         FindingsCsv csv = new FindingsCsv(out, rendering);
         yield new ReportAssembly(csv::add, account -> csv.add(account.others()));
       }

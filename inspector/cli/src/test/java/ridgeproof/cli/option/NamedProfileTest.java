@@ -52,7 +52,7 @@ class NamedProfileTest {
 
   @Test
   void anUnknownNameIsAnsweredWithThoseThatThereAre() {
-    assertTrue(failure("card").startsWith("no profile card; there are: rolled-card, "));
+    assertTrue(failure("card").startsWith("no profile card; available: rolled-card, "));
   }
 
   @Test

@@ -50,7 +50,12 @@ final class FingerQuestion {
       }
       double similarity = similarity(first.of(left).get(finger), second.of(right).get(finger));
       if (similarity >= limits.threshold()) {
-        answers.put(finger, PrintComparison.same(finger, similarity));
+        answers.put(
+            finger,
+            PrintComparison.same(
+                finger,
+                similarity,
+                first.of(left).get(finger).alignment(second.of(right).get(finger))));
       } else {
         unlike.put(finger, similarity);
       }

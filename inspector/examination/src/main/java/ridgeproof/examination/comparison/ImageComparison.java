@@ -66,8 +66,16 @@ final class ImageComparison {
     int largest = 0;
     long sum = 0;
     long differing = 0;
+    double[] sums = new double[5];
     while (left.hasRemaining()) {
-      int difference = Math.abs((left.get() & 0xFF) - (right.get() & 0xFF));
+      int a = left.get() & 0xFF;
+      int b = right.get() & 0xFF;
+      int difference = Math.abs(a - b);
+      sums[0] += a;
+      sums[1] += b;
+      sums[2] += a * a;
+      sums[3] += b * b;
+      sums[4] += a * b;
       largest = Math.max(largest, difference);
       sum += difference;
       differing += difference == 0 ? 0 : 1;
@@ -75,6 +83,17 @@ final class ImageComparison {
     long count = (long) first.width() * first.height();
     return differing == 0
         ? new ImageDifference.SamePixels()
-        : new ImageDifference.DifferentPixels(largest, (double) sum / count, differing, count);
+        : new ImageDifference.DifferentPixels(
+            largest, (double) sum / count, differing, count, correlation(sums, count));
+  }
+
+  /**
+   * @param sums of the first, of the second, of their squares, and of their product
+   */
+  private static double correlation(double[] sums, long count) {
+    double first = sums[2] - sums[0] * sums[0] / count;
+    double second = sums[3] - sums[1] * sums[1] / count;
+    double both = sums[4] - sums[0] * sums[1] / count;
+    return first <= 0 || second <= 0 ? 0 : both / Math.sqrt(first * second);
   }
 }

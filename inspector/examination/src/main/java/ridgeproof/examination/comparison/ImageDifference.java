@@ -21,9 +21,18 @@ public sealed interface ImageDifference {
    * @param mean gray levels, over all pixels
    * @param pixels how many differ
    * @param ofPixels how many there are
+   * @param agreement correlation of the gray levels, at most 1; 0 where one image is of one level
    */
-  record DifferentPixels(int largest, double mean, long pixels, long ofPixels)
+  record DifferentPixels(int largest, double mean, long pixels, long ofPixels, double agreement)
       implements ImageDifference {
+
+    /** Two captures never agree so far; one capture does after any usual compression. */
+    private static final double SAME_CAPTURE = 0.95;
+
+    /** Whether both are one capture, of which one was compressed again with loss. */
+    public boolean isSameCapture() {
+      return agreement >= SAME_CAPTURE;
+    }
 
     /** The share of pixels that differ, over 0 to 1. */
     public double share() {

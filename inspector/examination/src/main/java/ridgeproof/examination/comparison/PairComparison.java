@@ -79,6 +79,7 @@ final class PairComparison {
         !unread(pair.first()).equals(unread(pair.second())),
         FieldComparison.of(pair.first(), pair.second(), ignored, left.isPresent()),
         left.flatMap(image -> right.flatMap(other -> images.of(image, other))),
+        left.filter(image -> !FingerPrints.named(image).isEmpty()).isPresent(),
         Optional.empty());
   }
 
@@ -97,7 +98,8 @@ final class PairComparison {
         pair.image()
             .filter(
                 image ->
-                    image instanceof ImageDifference.DifferentPixels
+                    image instanceof ImageDifference.DifferentPixels pixels
+                            && !pixels.isSameCapture()
                         || image instanceof ImageDifference.DifferentSize)
             .isPresent();
     return otherPixels && left(pair).layout().frictionRidge();

@@ -11,6 +11,7 @@ import ridgeproof.transaction.record.LogicalRecord;
  * @param otherUnread whether bytes differ that belong to no field
  * @param differences of its fields, in the order of their numbers
  * @param image how the images differ, where both have one
+ * @param showsFingers whether the first shows named fingers
  * @param fingers what the ridges say; empty where the pixels are the same, where the images show no
  *     friction ridges, and where it was not asked for
  */
@@ -21,6 +22,7 @@ public record RecordPair(
     boolean otherUnread,
     List<ValueDifference> differences,
     Optional<ImageDifference> image,
+    boolean showsFingers,
     Optional<FingerComparison> fingers) {
 
   /** Whether anything that counts differs. */
@@ -43,6 +45,9 @@ public record RecordPair(
     if (difference instanceof ImageDifference.SamePixels) {
       return ImageLevel.SAME_PIXELS;
     }
+    if (difference instanceof ImageDifference.DifferentPixels pixels && pixels.isSameCapture()) {
+      return ImageLevel.SAME_CAPTURE;
+    }
     if (difference instanceof ImageDifference.NotDecoded
         || difference instanceof ImageDifference.NotOpened) {
       return ImageLevel.CANNOT_BE_TOLD;
@@ -60,6 +65,6 @@ public record RecordPair(
 
   RecordPair with(FingerComparison found) {
     return new RecordPair(
-        first, second, moved, otherUnread, differences, image, Optional.of(found));
+        first, second, moved, otherUnread, differences, image, showsFingers, Optional.of(found));
   }
 }

@@ -1,19 +1,15 @@
 package ridgeproof.examination.comparison;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.cause.Repetitions;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ImageExtraction;
-import ridgeproof.finding.Finding;
 import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.record.LogicalRecord;
 
 /**
- * What a second transaction has otherwise than a first.
+ * How a second transaction differs from a first.
  *
  * @param depth how deep both were looked at
  * @param ignored the fields whose differences do not count
@@ -21,9 +17,9 @@ import ridgeproof.transaction.record.LogicalRecord;
  * @param pairs in the order of the first
  * @param removed records that only the first has
  * @param added records that only the second has
- * @param gained findings that only the second has
- * @param lost findings that only the first has
- * @param kept how many findings both have
+ * @param changes which findings are resolved, still present and new
+ * @param fingers each finger before and after
+ * @param personDoubt prints and biographic data that do not go together
  * @param secondRefersToFirst whether 1.010 of the second names 1.009 of the first
  * @param firstRefersToSecond whether 1.010 of the first names 1.009 of the second
  */
@@ -36,9 +32,9 @@ public record TransactionComparison(
     List<RecordPair> pairs,
     List<LogicalRecord> removed,
     List<LogicalRecord> added,
-    List<Finding> gained,
-    List<Finding> lost,
-    int kept,
+    FindingChanges changes,
+    List<FingerChange> fingers,
+    Optional<PersonDoubt> personDoubt,
     boolean secondRefersToFirst,
     boolean firstRefersToSecond) {
 
@@ -53,19 +49,22 @@ public record TransactionComparison(
       IgnoredFields ignored) {
     Depth depth = first.depth().compareTo(second.depth()) < 0 ? first.depth() : second.depth();
     RecordPairing pairing = new RecordPairing(first, second);
-    List<Finding> lost = without(first.unexplained(), second.unexplained());
+    List<RecordPair> pairs =
+        new PairComparison(first, second, extraction, ignored, depth).of(pairing);
+    boolean sameBytes =
+        first.transaction().source().asBuffer().equals(second.transaction().source().asBuffer());
     return new TransactionComparison(
         first,
         second,
         depth,
         ignored,
-        first.transaction().source().asBuffer().equals(second.transaction().source().asBuffer()),
-        new PairComparison(first, second, extraction, ignored, depth).of(pairing),
+        sameBytes,
+        pairs,
         pairing.removed(),
         pairing.added(),
-        Repetitions.gathered(without(second.unexplained(), first.unexplained())),
-        Repetitions.gathered(lost),
-        Repetitions.gathered(without(first.unexplained(), lost)).size(),
+        FindingChanges.of(first, second, pairing),
+        FingerChange.of(first, second, pairs),
+        sameBytes ? Optional.empty() : PersonDoubt.of(first, second, pairs),
         refers(second.transaction(), first.transaction()),
         refers(first.transaction(), second.transaction()));
   }
@@ -79,13 +78,9 @@ public record TransactionComparison(
             && !first.transaction().records().isEmpty();
   }
 
-  /** The findings that others do not have, each of them counted. */
-  private static List<Finding> without(List<Finding> findings, List<Finding> others) {
-    Map<FindingEssence, Integer> known = new HashMap<>();
-    others.forEach(finding -> known.merge(FindingEssence.of(finding), 1, Integer::sum));
-    return findings.stream()
-        .filter(finding -> known.merge(FindingEssence.of(finding), -1, Integer::sum) < 0)
-        .toList();
+  /** What the second comes to beside the first. */
+  public Outcome outcome() {
+    return Outcome.of(same(), first.verdict(), second.verdict(), changes);
   }
 
   private static boolean refers(Transaction later, Transaction earlier) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
@@ -35,6 +36,9 @@ import ridgeproof.transaction.record.Subfield;
 final class CopyWriter {
 
   private static final byte NOTHING = '?';
+
+  /** The seed of a finger is multiplied further on. */
+  private static final int SEED_BITS_LESS = 24;
 
   /**
    * A field of a record.
@@ -106,12 +110,18 @@ final class CopyWriter {
         .filter(found -> record.type() == found.field().recordType());
   }
 
+  /** Everything left to chance in the prints of a copy. */
+  long seedOfPrints() {
+    return secret.random("prints", "", 0).nextLong() >>> SEED_BITS_LESS;
+  }
+
   /**
    * The copy.
    *
    * @param attempts how often each field has been tried before; 0 where it is not named
+   * @param standIns what takes the place of the image of a record, by its ordinal; else it is blank
    */
-  byte[] write(Map<Place, Integer> attempts) {
+  byte[] write(Map<Place, Integer> attempts, IntFunction<Optional<byte[]>> standIns) {
     byte[] out = new byte[source.length()];
     Arrays.fill(out, NOTHING);
     transaction.unread().forEach(range -> LeftoverBytes.copy(source, List.of(range), out));
@@ -123,12 +133,17 @@ final class CopyWriter {
         keep(out, field.value().end(), field.range().end());
         if (field.isData()) {
           byte[] image =
-              images.computeIfAbsent(
-                  field.value().offset(),
-                  at ->
-                      image(
-                          record.dataOf(field),
-                          Optional.ofNullable(byRecord.get(record.ordinal()))));
+              standIns
+                  .apply(record.ordinal())
+                  .filter(bytes -> bytes.length == field.value().length())
+                  .orElseGet(
+                      () ->
+                          images.computeIfAbsent(
+                              field.value().offset(),
+                              at ->
+                                  image(
+                                      record.dataOf(field),
+                                      Optional.ofNullable(byRecord.get(record.ordinal())))));
           System.arraycopy(image, 0, out, field.value().offset(), image.length);
         } else if (record.encoding() == Encoding.BINARY) {
           if (kept.keepsNumber(field.number())) {

@@ -16,9 +16,9 @@ public record FindingChange(Finding finding, Reason reason) {
 
   /** What it comes from. */
   public enum Reason {
-    IMAGE_REPLACED("the image was replaced by a blank one"),
-    RIDGES_REPLACED("the image with its ridges was replaced by a blank one"),
-    FINGERS_REPLACED("the images with their fingers were replaced by blank ones"),
+    IMAGE_REPLACED("the image was replaced"),
+    RIDGES_REPLACED("the ridges were replaced with the image"),
+    FINGERS_REPLACED("the fingers were replaced with the images"),
     FEATURES_REPLACED("the features were replaced"),
     VALUE_REPLACED("the value was replaced"),
     CONTENT_REPLACED("a value that it depends on was replaced");

@@ -3,7 +3,9 @@ package ridgeproof.examination.safecopy;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ridgeproof.examination.Examiner;
@@ -11,27 +13,48 @@ import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Location;
+import ridgeproof.imagery.GrayImage;
 import ridgeproof.transaction.record.ByteSource;
 
 /**
  * Makes copies of transactions that strangers may have: the layout and, as far as can be, the
- * findings are those of the original, while particulars are made up and images blank. The same
- * original gives the same copy.
+ * findings are those of the original, while biographic data is made up and images are blank or of
+ * nobody. The same original gives the same copy.
  */
 public final class SafeCopies {
 
   /** A value that loses a finding is made up anew so often. */
   private static final int MOST_ATTEMPTS = 12;
 
+  /** So often prints are drawn with more of a fault until it shows. */
+  private static final int MOST_DRAWINGS = 3;
+
   private final Examiner examiner;
   private final ExaminationOptions options;
+  private final Function<PrintOrder, Optional<GrayImage>> artist;
 
   /**
+   * With blank images.
+   *
    * @param options as the original was examined
    */
   public SafeCopies(Examiner examiner, ExaminationOptions options) {
+    this(examiner, options, order -> Optional.empty());
+  }
+
+  /**
+   * With prints of nobody where the ridges of the original were looked at.
+   *
+   * @param options as the original was examined
+   * @param artist draws a print of nobody that shows the same faults; empty where it cannot
+   */
+  public SafeCopies(
+      Examiner examiner,
+      ExaminationOptions options,
+      Function<PrintOrder, Optional<GrayImage>> artist) {
     this.examiner = examiner;
     this.options = options;
+    this.artist = artist;
   }
 
   public SafeCopy of(FindingsReport original) {
@@ -41,7 +64,32 @@ public final class SafeCopies {
     FindingsReport whole =
         opened ? original : examiner.examine(source, options.withDepth(Depth.IMAGES));
     FindingsReport structure = opened ? examiner.examine(source, quick) : original;
-    byte[] bytes = closest(new CopyWriter(whole), structure, quick);
+    CopyWriter writer = new CopyWriter(whole);
+    Map<CopyWriter.Place, Integer> values = closest(writer, structure, quick);
+    SafeCopy best = copy(original, writer.write(values, ordinal -> Optional.empty()));
+    if (original.depth() != Depth.RIDGES) {
+      return best;
+    }
+    StandIns standIns = new StandIns(original, artist, writer.seedOfPrints());
+    for (int i = 0; i < MOST_DRAWINGS; i++) {
+      SafeCopy drawn = copy(original, writer.write(values, standIns::of));
+      best = drawn.compareTo(best) < 0 ? drawn : best;
+      if (drawn.added().isEmpty() && drawn.lost().isEmpty()) {
+        return drawn;
+      }
+      drawn.lost().stream()
+          .flatMapToInt(change -> change.finding().location().record().stream())
+          .distinct()
+          .forEach(standIns::tryHarder);
+      drawn.added().stream()
+          .flatMapToInt(finding -> finding.location().record().stream())
+          .distinct()
+          .forEach(standIns::leaveBlank);
+    }
+    return best;
+  }
+
+  private SafeCopy copy(FindingsReport original, byte[] bytes) {
     FindingsReport copy = examiner.examine(ByteSource.of(bytes), options);
     return new SafeCopy(
         ByteSource.of(bytes),
@@ -50,12 +98,13 @@ public final class SafeCopies {
   }
 
   /** Of several attempts the one that changes the fewest findings. */
-  private byte[] closest(CopyWriter writer, FindingsReport original, ExaminationOptions quick) {
+  private Map<CopyWriter.Place, Integer> closest(
+      CopyWriter writer, FindingsReport original, ExaminationOptions quick) {
     Map<CopyWriter.Place, Integer> attempts = new HashMap<>();
-    byte[] best = new byte[0];
+    Map<CopyWriter.Place, Integer> best = Map.of();
     int fewest = Integer.MAX_VALUE;
     for (int i = 0; i < MOST_ATTEMPTS && fewest > 0; i++) {
-      byte[] bytes = writer.write(attempts);
+      byte[] bytes = writer.write(attempts, ordinal -> Optional.empty());
       FindingsReport copy = examiner.examine(ByteSource.of(bytes), quick);
       List<FindingChange> changes =
           Stream.of(FindingChange.missing(original, copy), FindingChange.missing(copy, original))
@@ -63,7 +112,7 @@ public final class SafeCopies {
               .toList();
       if (changes.size() < fewest) {
         fewest = changes.size();
-        best = bytes;
+        best = Map.copyOf(attempts);
       }
       placesOf(changes).forEach(place -> attempts.merge(place, 1, Integer::sum));
     }

@@ -57,7 +57,9 @@ public final class RawCodec implements ImageCodec {
                   missing(needed, pixels.length()) + ": the first " + rows + " rows are shown")));
     }
     if (needed < pixels.length()) {
-      String detail = (pixels.length() - needed) + " bytes after the last row of pixels";
+      long surplus = pixels.length() - needed;
+      String detail =
+          surplus + (surplus == 1 ? " byte" : " bytes") + " after the last row of pixels";
       return new Decoding(
           Optional.of(image),
           List.of(new ImageDefect(Kind.TRAILING_BYTES, offset + (int) needed, detail)));

@@ -12,6 +12,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.ridges.map.BlockGrid;
 import ridgeproof.ridges.map.RidgeMaps;
@@ -41,13 +42,22 @@ public final class Minutiae {
   private static final int MOST = 100;
 
   private final FingerprintTemplate template;
+
+  /** In the order of the template. */
+  private final List<Minutia> all;
+
   private final List<Minutia> list;
   private final int reliable;
   private final boolean cutShort;
 
   private Minutiae(
-      FingerprintTemplate template, List<Minutia> list, int reliable, boolean cutShort) {
+      FingerprintTemplate template,
+      List<Minutia> all,
+      List<Minutia> list,
+      int reliable,
+      boolean cutShort) {
     this.template = template;
+    this.all = all;
     this.list = list;
     this.reliable = reliable;
     this.cutShort = cutShort;
@@ -59,7 +69,7 @@ public final class Minutiae {
     FingerprintTemplate template =
         new FingerprintTemplate(new FingerprintImage(width, height, gray, options));
     List<Minutia> all = read(template.toByteArray(), 1, 0, 0);
-    return new Minutiae(template, all, all.size(), all.size() >= MOST);
+    return new Minutiae(template, all, all, all.size(), all.size() >= MOST);
   }
 
   /**
@@ -98,6 +108,7 @@ public final class Minutiae {
     ClearRidges ridges = new ClearRidges(maps, region);
     return new Minutiae(
         template,
+        all,
         all.stream().filter(ridges::surround).toList(),
         (int) all.stream().filter(ridges::support).count(),
         all.size() >= MOST);
@@ -174,7 +185,7 @@ public final class Minutiae {
   public Minutiae mirrored() {
     byte[] cbor = MirroredTemplate.of(template.toByteArray());
     List<Minutia> all = read(cbor, 1, 0, 0);
-    return new Minutiae(new FingerprintTemplate(cbor), all, all.size(), all.size() >= MOST);
+    return new Minutiae(new FingerprintTemplate(cbor), all, all, all.size(), all.size() >= MOST);
   }
 
   /** Those that lie among ridges. */
@@ -201,5 +212,16 @@ public final class Minutiae {
   public double[] similarities(List<Minutiae> others) {
     FingerprintMatcher matcher = new FingerprintMatcher(template);
     return others.stream().mapToDouble(other -> matcher.match(other.template)).toArray();
+  }
+
+  /**
+   * How another print lies on this one, by the minutiae that the matcher pairs; empty where it
+   * pairs too few. Whether the two are of one finger is not said by it.
+   */
+  public Optional<PrintAlignment> alignment(Minutiae other) {
+    try (MatchedPairs pairs = new MatchedPairs()) {
+      new FingerprintMatcher(template).match(other.template);
+      return pairs.alignment(all, other.all);
+    }
   }
 }

@@ -86,7 +86,7 @@ final class AgeRule implements Rule {
         log.add(
             "RP-PTL-024",
             entry.location(),
-            entry.observed(days + " days before the date of the file"),
+            entry.observed(days + (days == 1 ? " day" : " days") + " before the date of the file"),
             String.format(Locale.ROOT, "at most %.0f days", limit.get().most()),
             Optional.of(limit.get().source()),
             List.of());

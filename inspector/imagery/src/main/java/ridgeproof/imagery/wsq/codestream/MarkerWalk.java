@@ -81,7 +81,7 @@ final class MarkerWalk {
     }
     for (int at = source.indexOf(0xFF, 0); at >= 0; at = source.indexOf(0xFF, at + 1)) {
       if (codeAt(at) == WsqMarker.SOI.code() && markerAt(at + MARKER_BYTES).isPresent()) {
-        report(Kind.STRAY_BYTES, 0, at + " bytes before SOI");
+        report(Kind.STRAY_BYTES, 0, bytes(at) + " before SOI");
         add(WsqMarker.SOI, at, MARKER_BYTES);
         return at + MARKER_BYTES;
       }
@@ -109,7 +109,7 @@ final class MarkerWalk {
       report(Kind.MISSING_EOI, source.length(), "the bytes end without EOI");
     } else if (end < source.length()) {
       trailingBytes = source.length() - end;
-      report(Kind.TRAILING_BYTES, end, trailingBytes + " bytes after EOI");
+      report(Kind.TRAILING_BYTES, end, bytes(trailingBytes) + " after EOI");
     }
   }
 
@@ -123,7 +123,7 @@ final class MarkerWalk {
           position,
           String.format(Locale.ROOT, "not a WSQ marker: %04X", code));
     } else {
-      report(Kind.STRAY_BYTES, position, end - position + " bytes that belong to no segment");
+      report(Kind.STRAY_BYTES, position, bytes(end - position) + " that belong to no segment");
     }
     return end;
   }
@@ -308,5 +308,9 @@ final class MarkerWalk {
     if (defects.size() < MOST_DEFECTS) {
       defects.add(new CodestreamDefect(kind, source.origin() + position, detail));
     }
+  }
+
+  private static String bytes(long number) {
+    return number == 1 ? "1 byte" : number + " bytes";
   }
 }

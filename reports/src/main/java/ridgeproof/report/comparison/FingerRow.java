@@ -1,0 +1,134 @@
+package ridgeproof.report.comparison;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import ridgeproof.examination.comparison.FingerCapture;
+import ridgeproof.examination.comparison.FingerChange;
+import ridgeproof.finding.Finding;
+import ridgeproof.report.Wording;
+import ridgeproof.ridges.quality.FingerAnalysis;
+import ridgeproof.ridges.quality.Score;
+
+/**
+ * A finger before and after, in words.
+ *
+ * @param first the score of the first capture, or that there is none
+ * @param second as the first
+ * @param state {@code good}, {@code bad} or {@code neutral}
+ * @param trend how the second compares with the first
+ * @param send which capture to send
+ * @param why what changed, the most telling first
+ */
+public record FingerRow(
+    String finger,
+    String first,
+    String second,
+    String state,
+    String trend,
+    String send,
+    List<String> why) {
+
+  private static final int MOST_MEASURES = 2;
+
+  /** Parts of a score, each of 100, that changed by less are not named. */
+  private static final int MIN_CHANGE = 10;
+
+  static FingerRow of(FingerChange change, Wording wording) {
+    return new FingerRow(
+        wording.position(change.finger().code()) + (change.rolled() ? ", rolled" : ", plain"),
+        score(change.first()),
+        score(change.second()),
+        switch (change.trend()) {
+          case BETTER, ADDED -> "good";
+          case WORSE, REMOVED -> "bad";
+          case SAME -> "neutral";
+        },
+        change.same() ? "same capture" : trend(change.trend()),
+        send(change),
+        why(change));
+  }
+
+  private static String score(Optional<FingerCapture> capture) {
+    return capture
+        .map(c -> c.score().map(String::valueOf).orElse(c.isDoubtful() ? "problem" : "no problem"))
+        .orElse("none");
+  }
+
+  private static String trend(FingerChange.Trend trend) {
+    return switch (trend) {
+      case BETTER -> "better";
+      case WORSE -> "worse";
+      case SAME -> "no difference";
+      case ADDED -> "added";
+      case REMOVED -> "removed";
+    };
+  }
+
+  private static String send(FingerChange change) {
+    return switch (change.send()) {
+      case FIRST -> "first";
+      case SECOND -> "second";
+      case EITHER -> "either";
+      case NEITHER -> "recapture";
+    };
+  }
+
+  private static List<String> why(FingerChange change) {
+    List<String> before = titles(change.first());
+    List<String> after = titles(change.second());
+    List<String> why = new ArrayList<>();
+    before.stream().filter(t -> !after.contains(t)).forEach(t -> why.add("Resolved: " + t));
+    before.stream().filter(after::contains).forEach(t -> why.add("Still present: " + t));
+    after.stream().filter(t -> !before.contains(t)).forEach(t -> why.add("New: " + t));
+    if (!change.same()) {
+      why.addAll(measures(change));
+    }
+    return List.copyOf(why);
+  }
+
+  private static List<String> titles(Optional<FingerCapture> capture) {
+    return capture.stream()
+        .flatMap(c -> c.problems().stream())
+        .map(Finding::rule)
+        .map(rule -> rule.title())
+        .distinct()
+        .toList();
+  }
+
+  /** The parts of the score that changed most. */
+  private static List<String> measures(FingerChange change) {
+    TreeMap<Integer, String> byChange = new TreeMap<>();
+    for (Score.Part before : parts(change.first())) {
+      for (Score.Part after : parts(change.second())) {
+        int step = Math.abs(after.value() - before.value());
+        if (after.aspect() == before.aspect() && step >= MIN_CHANGE) {
+          byChange.put(
+              -step, aspect(after.aspect()) + " " + before.value() + ", now " + after.value());
+        }
+      }
+    }
+    return byChange.values().stream().limit(MOST_MEASURES).toList();
+  }
+
+  private static List<Score.Part> parts(Optional<FingerCapture> capture) {
+    return capture
+        .flatMap(FingerCapture::analysis)
+        .map(FingerAnalysis::score)
+        .map(Score::parts)
+        .orElse(List.of());
+  }
+
+  private static String aspect(Score.Aspect aspect) {
+    return switch (aspect) {
+      case MINUTIAE -> "Minutiae";
+      case MOISTURE -> "Moisture";
+      case RIDGE_AREA -> "Ridge area";
+      case CLARITY -> "Ridge clarity";
+      case RIDGE_DISTANCE -> "Ridge spacing";
+      case CORE -> "Core position";
+      case POLARITY -> "Ridge contrast";
+    };
+  }
+}
