@@ -30,7 +30,7 @@ public final class SchemaFolder {
       SchemaFactory factory = SchemaFactory.newInstance(XMLConstants.W3C_XML_SCHEMA_NS_URI);
       factory.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "file");
       factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
-      return new SchemaCheck(factory.newSchema(new StreamSource(entry.toUri().toString())));
+      return new SchemaCheck(factory.newSchema(new StreamSource(entry.toFile())));
     } catch (SAXException e) {
       throw CommandFailure.inputOutput(entry + ": cannot be read as a schema");
     }
