@@ -155,7 +155,7 @@ class ImageHeadersTest {
     int third = indexOf(file, 0xFF, 0xD2);
     file[third + 1] = (byte) 0xD6;
     ImageDefect defect = read(file).defects().get(0);
-    assertEquals("restart marker 6 where 2 is due", defect.detail());
+    assertEquals("restart marker 6 where 2 is expected", defect.detail());
     assertEquals(third, defect.offset());
   }
 
@@ -228,7 +228,7 @@ class ImageHeadersTest {
     ImageHeader read = read(with);
     assertEquals(List.of(), read.defects());
     assertEquals(499.999, read.density().orElseThrow().horizontalPpi(), 1e-9);
-    assertEquals("10000.0 x 10000.0 per metre", read.facts().get("display resolution"));
+    assertEquals("10000.0 x 10000.0 per meter", read.facts().get("display resolution"));
   }
 
   @Test
