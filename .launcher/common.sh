@@ -10,8 +10,23 @@ fail() {
   exit 70
 }
 
-# Prints the feature version of a java command, or nothing.
+# Prints the feature version of a java command, or nothing. The file beside it tells without starting it, which would cost
+# a tenth of the time of a short command.
 feature() {
+  command=$(command -v "$1")
+  command=$(readlink -f -- "$command" 2>/dev/null || echo "$command")
+  release=${command%/bin/java}/release
+  if [ -r "$release" ]; then
+    while IFS= read -r line; do
+      case $line in
+        JAVA_VERSION=*)
+          line=${line#JAVA_VERSION=\"}
+          echo "${line%%[!0-9]*}"
+          return
+          ;;
+      esac
+    done <"$release"
+  fi
   "$1" -version 2>&1 | sed -n 's/.* version "\([0-9]*\).*/\1/p' | head -n 1
 }
 
