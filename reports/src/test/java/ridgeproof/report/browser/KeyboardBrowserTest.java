@@ -20,11 +20,12 @@ class KeyboardBrowserTest {
   private static final String SUMMARY =
       "clean-flats summary missing-little-finger packed-too-tight length-off-by-one unreadable";
 
-  /** Numbers whatever can be reached, in the order of the page. */
+  /** Numbers whatever tab can reach, in the order of the page: of radio buttons the chosen one. */
   private static final String NUMBER_ALL =
       """
       const all = [...document.querySelectorAll('a[href], input, button, select, summary, [tabindex]')];
-      const seen = all.filter(element => element.tabIndex >= 0 && element.checkVisibility());
+      const seen = all.filter(element => element.tabIndex >= 0 && element.checkVisibility()
+        && !(element.type === 'radio' && !element.checked));
       seen.forEach((element, number) => element.dataset.number = number);
       return seen.length;
       """;
