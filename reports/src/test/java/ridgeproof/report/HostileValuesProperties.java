@@ -61,9 +61,9 @@ class HostileValuesProperties {
           "<(?:!DOCTYPE html|/?(?:html|head|meta|title|style|body|a|header|main|section|footer|nav"
               + "|article|figure|figcaption|h[123]|p|span|b|strong|small|br|div|dl|dt|dd|ol|ul|li"
               + "|table|caption|thead|tbody|tr|th|td|input|label|svg|desc|defs|pattern|path|rect|g"
-              + "|text|circle|image|details|summary|i|fieldset|legend)(?: (?:charset|http-equiv|content|name|lang|class|id|href"
-              + "|aria-[a-z]+|role|scope|type|for|viewBox|width|height|x|y|rx|cx|cy|r|d|fill"
-              + "|transform|patternUnits|patternTransform|preserveAspectRatio)=\"[^\"<>]*\")*(?: open)? ?/?)>");
+              + "|text|circle|image|details|summary|i|fieldset|legend|select|option)(?: (?:charset|http-equiv|content|name|lang|class|id|href"
+              + "|aria-[a-z]+|role|scope|type|for|value|viewBox|width|height|x|y|rx|cx|cy|r|d|fill"
+              + "|transform|patternUnits|patternTransform|preserveAspectRatio)=\"[^\"<>]*\")*(?: open| checked| selected)? ?/?)>");
 
   private static final Pattern LINK = Pattern.compile("href=\"([^\"]*)\"");
   private static final Pattern THUMBNAIL =

@@ -165,7 +165,11 @@ class AgencyProfileTest {
   void aNarrowedResolutionAddsAFinding() {
     SampleCard card = SampleCard.rolledTagged();
     assertEquals(List.of(), of("RP-IMG-008", examine(card)));
-    assertEquals(14, of("RP-IMG-008", examine(card, "[limits]\nresolutions = [1000]\n")).size());
+    FindingsReport narrowed = examine(card, "[limits]\nresolutions = [1000]\n");
+    assertEquals(14 + 1, of("RP-IMG-008", narrowed).size());
+    List<Finding> shown =
+        narrowed.findings().stream().filter(f -> f.ruleId().equals("RP-IMG-008")).toList();
+    assertEquals(1, shown.size(), "what all images share is one finding");
     assertEquals(List.of(), of("RP-IMG-008", examine(card, "[limits]\nresolutions = [500]\n")));
   }
 
