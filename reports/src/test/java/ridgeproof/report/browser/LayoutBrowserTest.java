@@ -39,6 +39,7 @@ class LayoutBrowserTest {
       const parts = '.field:not(.heads), .note, .rule, .picture, .compared, .side, .steps > li, main tr';
       return [...document.querySelectorAll(parts)]
         .filter(element => !element.closest('details:not([open])'))
+        .filter(element => !element.closest('.order-name, .order-day, .order-station'))
         .filter(element => !element.checkVisibility({contentVisibilityAuto: true})
           || element.getBoundingClientRect().height === 0)
         .map(element => element.textContent.trim().slice(0, 40)).slice(0, 5);
