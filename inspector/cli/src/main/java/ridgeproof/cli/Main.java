@@ -10,7 +10,7 @@ public final class Main {
 
   public static void main(String[] arguments) {
     Console console = Console.system();
-    int status = RidgeproofCommand.commandLine(console).execute(arguments);
+    int status = RidgeproofCommand.commandLine(console, arguments).execute(arguments);
     console.out().flush();
     console.error().flush();
     System.exit(console.isReaderGone() ? ExitStatus.READER_GONE : status);

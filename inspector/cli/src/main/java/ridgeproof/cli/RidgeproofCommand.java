@@ -2,6 +2,10 @@ package ridgeproof.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -39,28 +43,56 @@ public final class RidgeproofCommand implements Runnable {
     throw new ParameterException(spec.commandLine(), "no command given");
   }
 
+  /** In the order of the help. */
+  private static Map<String, Function<Console, CommandLine>> commands() {
+    Map<String, Function<Console, CommandLine>> commands = new LinkedHashMap<>();
+    commands.put("examine", console -> new CommandLine(new ExamineCommand(console)));
+    commands.put("ticket", console -> new CommandLine(new TicketCommand(console)));
+    commands.put("compare", console -> new CommandLine(new CompareCommand(console)));
+    commands.put("layout", console -> new CommandLine(new LayoutCommand(console)));
+    commands.put("images", console -> new CommandLine(new ImagesCommand(console)));
+    commands.put("explain", console -> new CommandLine(new ExplainCommand(console)));
+    commands.put("convert", console -> new CommandLine(new ConvertCommand(console)));
+    commands.put("rules", console -> new CommandLine(new RulesCommand(console)));
+    commands.put("codes", console -> new CommandLine(new CodesCommand(console)));
+    commands.put("demo", console -> new CommandLine(new DemoCommand(console)));
+    commands.put("completion", console -> new CommandLine(new CompletionCommand(console)));
+    commands.put("desk", console -> new CommandLine(new DeskCommand(console)));
+    commands.put("gate", GateCommand::commandLine);
+    commands.put("ledger", LedgerCommand::withParts);
+    return commands;
+  }
+
   /** The whole command line, writing to that console. */
   public static CommandLine commandLine(Console console) {
+    return commandLine(console, commands(), true);
+  }
+
+  /**
+   * The command line for these arguments. Reading the annotations of a command takes longer than
+   * most of what it does, so that only the command that is named is made; all are made where none
+   * is, for help, suggestions and completion.
+   */
+  static CommandLine commandLine(Console console, String... arguments) {
+    Map<String, Function<Console, CommandLine>> commands = commands();
+    String named = arguments.length == 0 ? "" : arguments[0];
+    if (!commands.containsKey(named) || named.equals("completion")) {
+      return commandLine(console, commands, true);
+    }
+    commands.keySet().retainAll(Set.of(named));
+    return commandLine(console, commands, false);
+  }
+
+  private static CommandLine commandLine(
+      Console console, Map<String, Function<Console, CommandLine>> commands, boolean withHelp) {
     CommandLine line = new CommandLine(new RidgeproofCommand());
-    line.addSubcommand(new ExamineCommand(console));
-    line.addSubcommand(new TicketCommand(console));
-    line.addSubcommand(new CompareCommand(console));
-    line.addSubcommand(new LayoutCommand(console));
-    line.addSubcommand(new ImagesCommand(console));
-    line.addSubcommand(new ExplainCommand(console));
-    line.addSubcommand(new ConvertCommand(console));
-    line.addSubcommand(new RulesCommand(console));
-    line.addSubcommand(new CodesCommand(console));
-    line.addSubcommand(new DemoCommand(console));
-    line.addSubcommand(new CompletionCommand(console));
-    line.addSubcommand(new DeskCommand(console));
-    line.addSubcommand(GateCommand.commandLine(console));
-    line.addSubcommand(LedgerCommand.withParts(console));
-    line.getSubcommands().values().forEach(RidgeproofCommand::addHelp);
-    CommandLine help = new CommandLine(new CommandLine.HelpCommand());
-    help.getCommandSpec().usageMessage().description("Explains a command.");
-    line.addSubcommand(help);
+    commands.forEach((name, command) -> line.addSubcommand(name, command.apply(console)));
     addHelp(line);
+    if (withHelp) {
+      CommandLine help = new CommandLine(new CommandLine.HelpCommand());
+      help.getCommandSpec().usageMessage().description("Explains a command.");
+      line.addSubcommand(help);
+    }
     line.getCommandSpec()
         .addOption(
             CommandLine.Model.OptionSpec.builder("-V", "--version")
@@ -68,11 +100,6 @@ public final class RidgeproofCommand implements Runnable {
                 .description("show the version")
                 .build());
     arrangeHelp(line);
-    line.getSubcommands()
-        .get("ledger")
-        .getSubcommands()
-        .values()
-        .forEach(RidgeproofCommand::addHelp);
     line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(console.error(), true, StandardCharsets.UTF_8));
     line.setColorScheme(
