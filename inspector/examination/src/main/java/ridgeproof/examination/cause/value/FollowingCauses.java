@@ -73,6 +73,13 @@ public final class FollowingCauses implements CauseRule {
   /** Boxes that bear each other's name are not where their fingers lie. */
   private static final String ORDER_OF_BOXES = "RP-TXN-023";
 
+  /** Without the first record of the XML encoding none of its fields can be there. */
+  private static final String NO_FIRST_RECORD = "RP-XML-012";
+
+  private static final Consequences OF_NO_FIRST_RECORD =
+      Consequences.ofRules(
+          "RP-FLD-001", "RP-STR-014", "RP-STR-017", "RP-STR-023", "RP-TXN-007", "RP-PTL-060");
+
   private static final Consequences OF_ORDER = Consequences.ofRules("RP-RDG-021");
 
   @Override
@@ -86,6 +93,9 @@ public final class FollowingCauses implements CauseRule {
         .filter(finding -> NOT_READ.contains(finding.ruleId()))
         .findFirst()
         .ifPresent(finding -> causes.add(finding, OF_UNREAD));
+    of(NO_FIRST_RECORD, found)
+        .forEach(
+            finding -> causes.add(finding, OF_NO_FIRST_RECORD.onlyWhere(FollowingCauses::isOfHeader)));
     List<Finding> separators = of(SEPARATOR, found);
     if (separators.size() >= SEVERAL) {
       causes.add(separators.get(0), OF_SEPARATORS);
@@ -100,6 +110,10 @@ public final class FollowingCauses implements CauseRule {
     of(TWICE, found)
         .forEach(finding -> causes.add(finding, OF_TWICE.inRecordOf(finding).noWorseThan(finding)));
     of(ANNOTATED, found).forEach(finding -> causes.add(finding, ofAnnotation(finding)));
+  }
+
+  private static boolean isOfHeader(Finding finding) {
+    return finding.location().recordType().orElse(1) == 1;
   }
 
   private static List<Finding> of(String rule, List<Finding> found) {
