@@ -26,10 +26,16 @@ final class CaptureDay {
         .or(() -> days(report, FILE_DATE).findFirst());
   }
 
+  /** Days that may be shown, and that somebody can have captured on. */
   private static Stream<LocalDate> days(FindingsReport report, FieldNumber field) {
+    int version = report.transaction().version();
+    if (!report.tables().layout(field.recordType()).isPublic(field, version)) {
+      return Stream.empty();
+    }
     return report.transaction().recordsOfType(field.recordType()).stream()
         .flatMap(record -> record.text(field.field()).stream())
-        .flatMap(text -> day(text).stream());
+        .flatMap(text -> day(text).stream())
+        .filter(day -> !day.isAfter(report.asOf().plusDays(1)));
   }
 
   private static Optional<LocalDate> day(String text) {
