@@ -51,7 +51,7 @@ public final class CorpusCommand implements Callable<Integer> {
   @Option(
       names = "--aged",
       description =
-          "draw skin by age, and half of the rolled cards on paper; young and bare unless set")
+          "draw skin by age, and half of the rolled cards on paper (default: young skin, no paper)")
   boolean aged;
 
   @Option(

@@ -40,7 +40,7 @@ final class LikenessCommand implements Callable<Integer> {
       names = "--drawn",
       paramLabel = "N",
       defaultValue = "200",
-      description = "prints to draw of either kind, at least 1; 200 unless set")
+      description = "prints to draw of either kind, at least 1 (default: 200)")
   int drawn;
 
   @Option(names = "--report", required = true, description = "the Markdown file to write")

@@ -34,7 +34,7 @@ class LoadedLibrariesTest {
           Map.entry("org.eclipse.jetty.", "jetty"),
           Map.entry("kotlin.", "kotlin"),
           Map.entry("ridgeproof.desk.", "desk"),
-          Map.entry("org.sqlite.", "sqlite"),
+          Map.entry("org.sqlite.", "sqlite-jdbc"),
           Map.entry("org.postgresql.", "postgresql"),
           Map.entry("ridgeproof.ledger.", "the ledger"));
 

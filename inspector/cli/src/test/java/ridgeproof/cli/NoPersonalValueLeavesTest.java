@@ -54,8 +54,8 @@ import ridgeproof.transaction.record.Item;
 class NoPersonalValueLeavesTest {
 
   private static final ToolFacts TOOL = new ToolFacts("0.1", "17", "a system");
-  private static final RenderOptions MASKED = RenderOptions.standard();
-  private static final RenderOptions SHOWN = new RenderOptions(true, false, 200);
+  private static final RenderOptions MASKED = RenderOptions.standard().withEveryFinding(true);
+  private static final RenderOptions SHOWN = new RenderOptions(true, false, 200, true);
 
   /** Why the prints were taken, which the stories state: it stands for an agency's own field. */
   private static final FieldNumber OPERATOR = new FieldNumber(2, 37);
@@ -237,9 +237,11 @@ class NoPersonalValueLeavesTest {
   void theWordsOfAPdfAreAlsoThoseThatNoPageShows() {
     Told told = stories().get(0);
     byte[] pdf =
-        new PdfOutput().render(facts(told.bytes()), told.report(), MASKED, Optional.empty());
+        new PdfOutput()
+            .render(
+                facts(told.bytes()), told.report(), MASKED, Optional.of(image -> Optional.empty()));
     String words = PdfWords.of(pdf);
-    assertTrue(words.contains("outline of record "), "the description of a picture");
+    assertTrue(words.contains("image of record "), "the description of a picture");
     assertTrue(words.contains("Ridgeproof\n"), "the producer");
     assertTrue(words.contains(": file.an2 \u2013 Ridgeproof\n"), "the title");
     assertTrue(words.contains("Rules and sources"), "a heading");

@@ -259,7 +259,7 @@ class SafeCopyTest {
         .isOneLineOf(ExitStatus.USAGE, "input files are never changed");
     String same = folder.resolve("new.txt").toString();
     CommandRun.of("ticket", file.toString(), attach, same, "--output", same)
-        .isOneLineOf(ExitStatus.USAGE, "two files");
+        .isOneLineOf(ExitStatus.USAGE, "need different files");
     CommandRun run =
         CommandRun.of(
             "ticket",

@@ -56,10 +56,10 @@ class SameOnEveryMachineTest {
 
   private static List<Path> examples() throws IOException {
     Path place = Path.of("").toAbsolutePath();
-    while (!Files.isDirectory(place.resolve("examples"))) {
+    while (!Files.isDirectory(place.resolve("docs/examples"))) {
       place = place.getParent();
     }
-    try (Stream<Path> files = Files.list(place.resolve("examples"))) {
+    try (Stream<Path> files = Files.list(place.resolve("docs/examples"))) {
       return files.filter(file -> file.toString().endsWith(".an2")).sorted().toList();
     }
   }

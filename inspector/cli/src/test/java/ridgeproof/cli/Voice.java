@@ -70,7 +70,7 @@ final class Voice {
             + "\\b",
         "1 file, 2 files");
     words.put(
-        "(?-i:(?<![-\\w.])(?!(?:present|missing|check) )([a-z]{2,}) \\1(?![-\\w.]))",
+        "(?-i:(?<![-\\w.])(?!(?:present|missing|check|correct) )([a-z]{2,}) \\1(?![-\\w.]))",
         "one of the doubled words");
     words.put(
         "(?<![-\\w.])(colour|centre|metre|millimetre|neighbour|behaviour|grey|labelled)s?\\b(?!-)",

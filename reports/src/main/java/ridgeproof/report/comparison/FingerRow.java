@@ -52,7 +52,7 @@ public record FingerRow(
 
   private static String score(Optional<FingerCapture> capture) {
     return capture
-        .map(c -> c.score().map(String::valueOf).orElse(c.isDoubtful() ? "problem" : "no problem"))
+        .map(c -> c.score().map(String::valueOf).orElse(c.isDoubtful() ? "to check" : "no problem"))
         .orElse("none");
   }
 

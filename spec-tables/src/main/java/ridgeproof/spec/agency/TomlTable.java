@@ -110,7 +110,7 @@ final class TomlTable {
         texts.add(element.asText());
       }
       if (!sound) {
-        atValue(key, key + " has to be a list of texts in quotes");
+        atValue(key, key + " must be a list of texts in quotes");
         return List.of();
       }
     }

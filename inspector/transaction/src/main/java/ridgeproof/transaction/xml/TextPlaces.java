@@ -66,7 +66,9 @@ public final class TextPlaces {
     Parser parser = new Parser();
     while (next < Integer.MAX_VALUE && from < source.length()) {
       int broken = findPaths(parser, from);
-      OptionalInt resumed = broken < 0 ? OptionalInt.empty() : starts.next(broken);
+      // Where the XML breaks in its first tag, that tag would be found again for ever.
+      OptionalInt resumed =
+          broken < 0 ? OptionalInt.empty() : starts.next(Math.max(broken, from + 1));
       if (resumed.isEmpty()) {
         return;
       }

@@ -95,7 +95,8 @@ public final class FollowingCauses implements CauseRule {
         .ifPresent(finding -> causes.add(finding, OF_UNREAD));
     of(NO_FIRST_RECORD, found)
         .forEach(
-            finding -> causes.add(finding, OF_NO_FIRST_RECORD.onlyWhere(FollowingCauses::isOfHeader)));
+            finding ->
+                causes.add(finding, OF_NO_FIRST_RECORD.onlyWhere(FollowingCauses::isOfHeader)));
     List<Finding> separators = of(SEPARATOR, found);
     if (separators.size() >= SEVERAL) {
       causes.add(separators.get(0), OF_SEPARATORS);
