@@ -81,7 +81,7 @@ class AgencyProfileReaderTest {
     assertTrue(satisfiesSchema(toml));
     String wrong = HEAD + "release_reasons = [\"\"]\n";
     assertEquals(
-        "release_reasons has to be a list of texts in quotes", firstProblem(wrong).message());
+        "release_reasons must be a list of texts in quotes", firstProblem(wrong).message());
   }
 
   @Test
