@@ -32,7 +32,7 @@ class DamageTest {
 
   private static final String SMALL = "type-8-sig-fax.an2";
   private static final int[] HARD_BYTES = {0x1C, 0x1D, 0x1E, 0x1F, 0x00, 0xFF};
-  private static final int MUTATIONS = 400;
+  private static final int MUTATIONS = 150;
 
   @Test
   void aFileCutAtAnyByteIsReportedAndNeverReady() {
