@@ -10,7 +10,7 @@ import picocli.codegen.docgen.manpage.ManPageGenerator;
 import ridgeproof.cli.io.Console;
 
 /** Writes a manual page in AsciiDoc for each command, which the profile {@code man} formats. */
-final class ManPages {
+public final class ManPages {
 
   private ManPages() {}
 
