@@ -2,10 +2,7 @@ package ridgeproof.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.Set;
-import java.util.function.Function;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -36,6 +33,24 @@ import ridgeproof.cli.ledger.LedgerCommand;
     })
 public final class RidgeproofCommand implements Runnable {
 
+  /** In the order of the help. */
+  private static final List<String> COMMANDS =
+      List.of(
+          "examine",
+          "ticket",
+          "compare",
+          "layout",
+          "images",
+          "explain",
+          "convert",
+          "rules",
+          "codes",
+          "demo",
+          "completion",
+          "desk",
+          "gate",
+          "ledger");
+
   @Spec CommandSpec spec;
 
   @Override
@@ -43,29 +58,29 @@ public final class RidgeproofCommand implements Runnable {
     throw new ParameterException(spec.commandLine(), "no command given");
   }
 
-  /** In the order of the help. */
-  private static Map<String, Function<Console, CommandLine>> commands() {
-    Map<String, Function<Console, CommandLine>> commands = new LinkedHashMap<>();
-    commands.put("examine", console -> new CommandLine(new ExamineCommand(console)));
-    commands.put("ticket", console -> new CommandLine(new TicketCommand(console)));
-    commands.put("compare", console -> new CommandLine(new CompareCommand(console)));
-    commands.put("layout", console -> new CommandLine(new LayoutCommand(console)));
-    commands.put("images", console -> new CommandLine(new ImagesCommand(console)));
-    commands.put("explain", console -> new CommandLine(new ExplainCommand(console)));
-    commands.put("convert", console -> new CommandLine(new ConvertCommand(console)));
-    commands.put("rules", console -> new CommandLine(new RulesCommand(console)));
-    commands.put("codes", console -> new CommandLine(new CodesCommand(console)));
-    commands.put("demo", console -> new CommandLine(new DemoCommand(console)));
-    commands.put("completion", console -> new CommandLine(new CompletionCommand(console)));
-    commands.put("desk", console -> new CommandLine(new DeskCommand(console)));
-    commands.put("gate", GateCommand::commandLine);
-    commands.put("ledger", LedgerCommand::withParts);
-    return commands;
+  private static CommandLine command(String name, Console console) {
+    return switch (name) {
+      case "examine" -> new CommandLine(new ExamineCommand(console));
+      case "ticket" -> new CommandLine(new TicketCommand(console));
+      case "compare" -> new CommandLine(new CompareCommand(console));
+      case "layout" -> new CommandLine(new LayoutCommand(console));
+      case "images" -> new CommandLine(new ImagesCommand(console));
+      case "explain" -> new CommandLine(new ExplainCommand(console));
+      case "convert" -> new CommandLine(new ConvertCommand(console));
+      case "rules" -> new CommandLine(new RulesCommand(console));
+      case "codes" -> new CommandLine(new CodesCommand(console));
+      case "demo" -> new CommandLine(new DemoCommand(console));
+      case "completion" -> new CommandLine(new CompletionCommand(console));
+      case "desk" -> new CommandLine(new DeskCommand(console));
+      case "gate" -> GateCommand.commandLine(console);
+      case "ledger" -> LedgerCommand.withParts(console);
+      default -> throw new IllegalArgumentException("no command " + name);
+    };
   }
 
   /** The whole command line, writing to that console. */
   public static CommandLine commandLine(Console console) {
-    return commandLine(console, commands(), true);
+    return commandLine(console, COMMANDS);
   }
 
   /**
@@ -74,21 +89,16 @@ public final class RidgeproofCommand implements Runnable {
    * is, for help, suggestions and completion.
    */
   static CommandLine commandLine(Console console, String... arguments) {
-    Map<String, Function<Console, CommandLine>> commands = commands();
     String named = arguments.length == 0 ? "" : arguments[0];
-    if (!commands.containsKey(named) || named.equals("completion")) {
-      return commandLine(console, commands, true);
-    }
-    commands.keySet().retainAll(Set.of(named));
-    return commandLine(console, commands, false);
+    boolean alone = COMMANDS.contains(named) && !named.equals("completion");
+    return commandLine(console, alone ? List.of(named) : COMMANDS);
   }
 
-  private static CommandLine commandLine(
-      Console console, Map<String, Function<Console, CommandLine>> commands, boolean withHelp) {
+  private static CommandLine commandLine(Console console, List<String> names) {
     CommandLine line = new CommandLine(new RidgeproofCommand());
-    commands.forEach((name, command) -> line.addSubcommand(name, command.apply(console)));
+    names.forEach(name -> line.addSubcommand(name, command(name, console)));
     addHelp(line);
-    if (withHelp) {
+    if (names.equals(COMMANDS)) {
       CommandLine help = new CommandLine(new CommandLine.HelpCommand());
       help.getCommandSpec().usageMessage().description("Explains a command.");
       line.addSubcommand(help);

@@ -71,13 +71,11 @@ public final class Examiner {
     if (options.depth() != Depth.STRUCTURE) {
       images = new ImageOpener(options, sight(transaction, options)).open(images, source.length());
     }
-    Optional<SequenceFacts> sequence =
-        SequenceFacts.of(
-            images, new ImageExtraction(tables, options.imageLimits()), sequenceLimits(options));
+    Optional<SequenceFacts> sequence = sequence(images, options);
     HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
     Examinee examinee = examinee(transaction, images, sequence, heldTo, options);
-    List<Finding> found = found(examinee);
-    Attribution attribution = attribute(examinee, found);
+    Judgement judgement = judgement(transaction, options);
+    Attribution attribution = attribute(examinee, found(examinee, judgement), judgement);
     CaptureRemedies remedies = new CaptureRemedies(images, tables);
     List<Finding> every = inOrder(attribution.every().stream().map(remedies::suited).toList());
     List<Finding> findings =
@@ -95,7 +93,7 @@ public final class Examiner {
         images,
         heldTo.profile(),
         heldTo.named(),
-        judgement(transaction, options).relaxed(attribution.every()),
+        judgement.relaxed(attribution.every()),
         findings,
         every,
         RecommendedAction.of(findings, images, tables),
@@ -121,7 +119,7 @@ public final class Examiner {
   }
 
   /** What reading and the rules found, as the agency's profile judges it. */
-  private List<Finding> found(Examinee examinee) {
+  private List<Finding> found(Examinee examinee, Judgement judgement) {
     List<Finding> found = new ArrayList<>(examinee.transaction().findings());
     if (!examinee.transaction().records().isEmpty()) {
       FindingLog log = new FindingLog(tables, limits.maxFindings());
@@ -134,14 +132,13 @@ public final class Examiner {
       found.addAll(log.findings());
       found = new ArrayList<>(FormFindings.withoutDoubles(found));
     }
-    found.replaceAll(judgement(examinee.transaction(), examinee.options())::of);
+    found.replaceAll(judgement::of);
     return found;
   }
 
-  private Attribution attribute(Examinee examinee, List<Finding> found) {
+  private Attribution attribute(Examinee examinee, List<Finding> found, Judgement judgement) {
     ExaminationOptions options = examinee.options();
     CauseLog log = CauseSet.establish(examinee, found, bytes -> structure(bytes, options));
-    Judgement judgement = judgement(examinee.transaction(), options);
     List<Finding> all = new ArrayList<>(found);
     log.revealed().forEach(finding -> all.add(judgement.of(finding)));
     return Attribution.of(
@@ -157,8 +154,8 @@ public final class Examiner {
     List<ExaminedImage> images = new ImageRecords(transaction, tables).all();
     HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
     ExaminationOptions shallow = options.withDepth(Depth.STRUCTURE);
-    return new Reading(
-        transaction, found(examinee(transaction, images, Optional.empty(), heldTo, shallow)));
+    Examinee examinee = examinee(transaction, images, Optional.empty(), heldTo, shallow);
+    return new Reading(transaction, found(examinee, judgement(transaction, shallow)));
   }
 
   /** By record, those of the file as a whole first, and the worst first. */
@@ -168,6 +165,14 @@ public final class Examiner {
             Comparator.comparingInt((Finding finding) -> finding.location().record().orElse(0))
                 .thenComparing(Finding::severity))
         .toList();
+  }
+
+  /** Compares the prints, where they were measured. */
+  private Optional<SequenceFacts> sequence(List<ExaminedImage> images, ExaminationOptions options) {
+    return options.depth() == Depth.RIDGES
+        ? SequenceFacts.of(
+            images, new ImageExtraction(tables, options.imageLimits()), sequenceLimits(options))
+        : Optional.empty();
   }
 
   /** The agency's similarity, or the usual one. */

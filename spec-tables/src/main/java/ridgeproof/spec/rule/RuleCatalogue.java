@@ -2,6 +2,7 @@ package ridgeproof.spec.rule;
 
 import java.util.Collection;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import ridgeproof.spec.table.Lazy;
 import ridgeproof.spec.table.Table;
 
 /** Every rule there is, in the order of the file. */
@@ -17,14 +19,12 @@ public final class RuleCatalogue {
   private static final Pattern ID =
       Pattern.compile("RP-(STR|FLD|COD|TXN|IMG|RDG|SEQ|PTL|XML)-\\d{3}");
 
-  private record Captured(String id, RuleRow.Capture capture) {}
-
   private final Map<String, RuleRow> rows;
-  private final Map<Captured, String> remedies;
+  private final Lazy<Map<String, Map<RuleRow.Capture, String>>> remedies =
+      new Lazy<>(this::readRemedies);
 
-  private RuleCatalogue(Map<String, RuleRow> rows, Map<Captured, String> remedies) {
+  private RuleCatalogue(Map<String, RuleRow> rows) {
     this.rows = Collections.unmodifiableMap(rows);
-    this.remedies = Map.copyOf(remedies);
   }
 
   public static RuleCatalogue load() {
@@ -46,11 +46,11 @@ public final class RuleCatalogue {
         throw row.error("id", id + " is a duplicate");
       }
     }
-    return new RuleCatalogue(rows, remedies(rows));
+    return new RuleCatalogue(rows);
   }
 
-  private static Map<Captured, String> remedies(Map<String, RuleRow> rows) {
-    Map<Captured, String> remedies = new HashMap<>();
+  private Map<String, Map<RuleRow.Capture, String>> readRemedies() {
+    Map<String, Map<RuleRow.Capture, String>> remedies = new HashMap<>();
     for (Table.Row row : Table.resource("rules/capture-remedies.csv").rows()) {
       String id = row.required("rule");
       if (!rows.containsKey(id)) {
@@ -58,7 +58,9 @@ public final class RuleCatalogue {
       }
       RuleRow.Capture capture =
           row.parse("capture", word -> RuleRow.Capture.valueOf(word.toUpperCase(Locale.ROOT)));
-      if (remedies.put(new Captured(id, capture), row.required("remedy")) != null) {
+      Map<RuleRow.Capture, String> ofRule =
+          remedies.computeIfAbsent(id, rule -> new EnumMap<>(RuleRow.Capture.class));
+      if (ofRule.put(capture, row.required("remedy")) != null) {
         throw row.error("capture", id + " has two remedies for " + capture);
       }
     }
@@ -67,7 +69,7 @@ public final class RuleCatalogue {
 
   /** What helps with a print captured so; empty where the remedy of the rule itself suits it. */
   public Optional<String> remedy(String id, RuleRow.Capture capture) {
-    return Optional.ofNullable(remedies.get(new Captured(id, capture)));
+    return Optional.ofNullable(remedies.get().getOrDefault(id, Map.of()).get(capture));
   }
 
   /**

@@ -28,12 +28,13 @@ public final class Judgement {
 
   public static Judgement of(
       Optional<AgencyProfile> agency, LocalDate day, Transaction transaction, SpecTables tables) {
+    List<AcceptedDeviation> listed = agency.map(AgencyProfile::accepted).orElse(List.of());
+    if (listed.isEmpty()) {
+      return new Judgement(agency, listed);
+    }
     String station = station(transaction, tables);
     return new Judgement(
-        agency,
-        agency.map(AgencyProfile::accepted).orElse(List.of()).stream()
-            .filter(deviation -> deviation.holds(day, station))
-            .toList());
+        agency, listed.stream().filter(deviation -> deviation.holds(day, station)).toList());
   }
 
   /** What the fields that name the station say, with blanks between. */

@@ -26,6 +26,11 @@ public record Examinee(
     ExaminationOptions options,
     Optional<SequenceFacts> sequence) {
 
+  /** Whether the ridges of any image were looked at. */
+  public boolean hasRidges() {
+    return images.stream().anyMatch(image -> image.ridges().isPresent());
+  }
+
   /** The images that show fingers, palms or soles. */
   public List<ExaminedImage> prints() {
     return images.stream().filter(image -> image.layout().frictionRidge()).toList();

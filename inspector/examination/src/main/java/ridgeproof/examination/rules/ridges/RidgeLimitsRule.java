@@ -62,6 +62,9 @@ final class RidgeLimitsRule implements Rule {
 
   @Override
   public void check(Examinee examinee, FindingLog log) {
+    if (!examinee.hasRidges()) {
+      return;
+    }
     RidgeJudge judge = new RidgeJudge(examinee.tables().ridgeLimits());
     for (ExaminedImage image : examinee.images()) {
       image

@@ -39,6 +39,9 @@ final class SlapRule implements Rule {
 
   @Override
   public void check(Examinee examinee, FindingLog log) {
+    if (!examinee.hasRidges()) {
+      return;
+    }
     RidgeJudge judge = new RidgeJudge(examinee.tables().ridgeLimits());
     double middle = examinee.tables().pixelLimits().limit("segment-centre").share();
     List<SegmentField> layouts =
