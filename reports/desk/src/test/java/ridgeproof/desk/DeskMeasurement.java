@@ -45,8 +45,7 @@ final class DeskMeasurement {
   void measure() throws IOException {
     Path folder = Files.createTempDirectory("desk-measurement");
     try (DeskRun desk = DeskRun.open();
-        Chromium browser =
-            Chromium.start(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromedriver"))) {
+        Chromium browser = Chromium.start()) {
       browser.enter(desk.address());
       browser.evaluate(OBSERVE);
       for (int i = 0; i < CARDS; i++) {

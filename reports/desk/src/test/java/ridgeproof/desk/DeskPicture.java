@@ -15,8 +15,7 @@ final class DeskPicture {
     List<String> stories =
         List.of("clean-flats", "narrow-roll", "missing-little-finger", "date-turned-round");
     try (DeskRun desk = DeskRun.open();
-        Chromium browser =
-            Chromium.start(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromedriver"))) {
+        Chromium browser = Chromium.start()) {
       browser.enter(desk.address());
       for (String story : stories) {
         browser.drop(DeskRun.story(folder, story));

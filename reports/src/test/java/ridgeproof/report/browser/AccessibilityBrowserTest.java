@@ -32,7 +32,7 @@ class AccessibilityBrowserTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("ridgeproof.report.browser.TestPages#names")
-  void nobodyIsShutOut(String page, TestPages pages, Browser browser) {
+  void nobodyIsShutOut(String page, TestPages pages, ReportBrowser browser) {
     browser.open(pages.page(page));
     browser.evaluate(OPEN_ALL);
     assertEquals(List.of(), browser.objections(), "light");
@@ -43,7 +43,8 @@ class AccessibilityBrowserTest {
   }
 
   @Test
-  void aPageThatShutsPeopleOutIsFoundOut(@TempDir Path folder, Browser browser) throws IOException {
+  void aPageThatShutsPeopleOutIsFoundOut(@TempDir Path folder, ReportBrowser browser)
+      throws IOException {
     String page =
         "<!DOCTYPE html><title>t</title><main><img src='data:,'><p style='color:#ddd'>pale</p>";
     browser.open(Files.writeString(folder.resolve("bad.html"), page));

@@ -53,7 +53,7 @@ class KeyboardBrowserTest {
         SUMMARY
       })
   void tabReachesEverythingInTheOrderOfThePageAndLeavesIt(
-      String page, TestPages pages, Browser browser) {
+      String page, TestPages pages, ReportBrowser browser) {
     browser.open(pages.page(page));
     int count = (int) browser.number(NUMBER_ALL);
     assertTrue(count > 5, page);
@@ -82,7 +82,7 @@ class KeyboardBrowserTest {
     SUMMARY + ", Skip to the files, #files"
   })
   void theSkipLinkComesFirstAndLeadsToWhatMatters(
-      String page, String words, String next, TestPages pages, Browser browser) {
+      String page, String words, String next, TestPages pages, ReportBrowser browser) {
     browser.open(pages.page(page));
     browser.press(Keys.TAB);
     assertEquals(words, browser.text("return document.activeElement.textContent"));
@@ -93,7 +93,7 @@ class KeyboardBrowserTest {
   }
 
   @Test
-  void enterAndSpaceUnfoldAndFoldARecord(TestPages pages, Browser browser) {
+  void enterAndSpaceUnfoldAndFoldARecord(TestPages pages, ReportBrowser browser) {
     browser.open(pages.page("length-off-by-one report"));
     String first = "document.querySelector('details:not([open])')";
     browser.evaluate("window.folded = " + first + "; folded.querySelector('summary').focus()");
@@ -105,7 +105,7 @@ class KeyboardBrowserTest {
   }
 
   @Test
-  void spaceLeavesOnlyFieldsWithFindings(TestPages pages, Browser browser) {
+  void spaceLeavesOnlyFieldsWithFindings(TestPages pages, ReportBrowser browser) {
     browser.open(pages.page("length-off-by-one report"));
     browser.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)");
     String shown =
@@ -125,7 +125,7 @@ class KeyboardBrowserTest {
   }
 
   @Test
-  void aLinkToAFieldUnfoldsTheRecordItIsIn(TestPages pages, Browser browser) {
+  void aLinkToAFieldUnfoldsTheRecordItIsIn(TestPages pages, ReportBrowser browser) {
     browser.open(pages.page("length-off-by-one report"));
     browser.evaluate("document.querySelector('.note dd a').focus()");
     browser.press(Keys.ENTER);
@@ -135,7 +135,7 @@ class KeyboardBrowserTest {
   }
 
   @Test
-  void spaceLeavesOnlyFilesThatAreNotReady(TestPages pages, Browser browser) {
+  void spaceLeavesOnlyFilesThatAreNotReady(TestPages pages, ReportBrowser browser) {
     browser.open(pages.page(SUMMARY));
     String shown =
         "return [...document.querySelectorAll('#files tbody tr')].filter(each => each.checkVisibility())"
@@ -152,7 +152,7 @@ class KeyboardBrowserTest {
   }
 
   @Test
-  void theNameOfAFileInTheSummaryLeadsToItsReport(TestPages pages, Browser browser) {
+  void theNameOfAFileInTheSummaryLeadsToItsReport(TestPages pages, ReportBrowser browser) {
     pages.page("packed-too-tight report");
     browser.open(pages.page(SUMMARY));
     browser.evaluate("document.querySelector('#files a[href^=packed]').focus()");
@@ -161,7 +161,7 @@ class KeyboardBrowserTest {
   }
 
   @Test
-  void aRecordOfAComparisonLeadsToItsImages(TestPages pages, Browser browser) {
+  void aRecordOfAComparisonLeadsToItsImages(TestPages pages, ReportBrowser browser) {
     browser.open(pages.page("date-turned-round compared-showing-all clean-flats"));
     browser.evaluate("document.querySelector('#records a[href^=\"#i\"]').focus()");
     browser.press(Keys.ENTER);

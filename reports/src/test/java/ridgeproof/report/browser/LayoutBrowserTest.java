@@ -47,7 +47,8 @@ class LayoutBrowserTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("ridgeproof.report.browser.TestPages#names")
-  void aPageIsAsWideAsItsWindow(String page, TestPages pages, Browser browser) throws IOException {
+  void aPageIsAsWideAsItsWindow(String page, TestPages pages, ReportBrowser browser)
+      throws IOException {
     browser.open(pages.page(page));
     for (int width : List.of(1280, 768, 360)) {
       browser.width(width);
@@ -63,7 +64,7 @@ class LayoutBrowserTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("ridgeproof.report.browser.TestPages#names")
-  void everythingIsOnPaperAndNothingCut(String page, TestPages pages, Browser browser)
+  void everythingIsOnPaperAndNothingCut(String page, TestPages pages, ReportBrowser browser)
       throws IOException {
     browser.open(pages.page(page));
     browser.media("print", false);
@@ -73,7 +74,7 @@ class LayoutBrowserTest {
     keep(page, SHEET, "-print", browser);
   }
 
-  private static void keep(String page, int width, String view, Browser browser)
+  private static void keep(String page, int width, String view, ReportBrowser browser)
       throws IOException {
     Files.createDirectories(SCREENSHOTS);
     long height = browser.number("return document.documentElement.scrollHeight");

@@ -32,7 +32,7 @@ class OverlayBrowserTest {
     "show-minutiae, minutiae"
   })
   void aLayerIsShownAndHiddenByMouseAndByKeyboard(
-      String box, String layer, TestPages pages, Browser browser) {
+      String box, String layer, TestPages pages, ReportBrowser browser) {
     browser.open(pages.page(PAGE));
     assertEquals(List.of(), browser.texts(LAYERS_SEEN));
     byte[] bare = firstImage(browser);
@@ -49,22 +49,22 @@ class OverlayBrowserTest {
     assertHidden(bare, browser);
   }
 
-  private static void assertShown(String layer, byte[] bare, Browser browser) {
+  private static void assertShown(String layer, byte[] bare, ReportBrowser browser) {
     assertEquals(List.of(layer), browser.texts(LAYERS_SEEN));
     assertFalse(Arrays.equals(bare, firstImage(browser)), "nothing is drawn over the image");
   }
 
-  private static void assertHidden(byte[] bare, Browser browser) {
+  private static void assertHidden(byte[] bare, ReportBrowser browser) {
     assertEquals(List.of(), browser.texts(LAYERS_SEEN));
     assertTrue(Arrays.equals(bare, firstImage(browser)), "something stays on the image");
   }
 
-  private static byte[] firstImage(Browser browser) {
+  private static byte[] firstImage(ReportBrowser browser) {
     return browser.screenshotOf(".picture image");
   }
 
   @Test
-  void layersAreShownTogether(TestPages pages, Browser browser) {
+  void layersAreShownTogether(TestPages pages, ReportBrowser browser) {
     browser.open(pages.page(PAGE));
     browser.click("#show-boxes");
     browser.click("#show-minutiae");
@@ -72,7 +72,7 @@ class OverlayBrowserTest {
   }
 
   @Test
-  void everyImageOfAPrintHasItsLayersWithinIt(TestPages pages, Browser browser) {
+  void everyImageOfAPrintHasItsLayersWithinIt(TestPages pages, ReportBrowser browser) {
     browser.open(pages.page(PAGE));
     for (String box : List.of("show-boxes", "show-singular", "show-minutiae", "show-ridges")) {
       browser.click("#" + box);
@@ -94,7 +94,7 @@ class OverlayBrowserTest {
   }
 
   @Test
-  void withoutImagesThereIsNothingToLayOver(TestPages pages, Browser browser) {
+  void withoutImagesThereIsNothingToLayOver(TestPages pages, ReportBrowser browser) {
     browser.open(pages.page("clean-flats report"));
     assertEquals(0, browser.number("return document.querySelectorAll('.layers, .over').length"));
   }

@@ -23,7 +23,7 @@ class PrintsBrowserTest {
 
   @ParameterizedTest(name = "{0}")
   @ValueSource(strings = {"dry-and-wet showing-all", "thumbs-exchanged report"})
-  void aPrintIsEnlargedByMouseAndByKeyboard(String page, TestPages pages, Browser browser) {
+  void aPrintIsEnlargedByMouseAndByKeyboard(String page, TestPages pages, ReportBrowser browser) {
     browser.open(pages.page(page));
     long small = browser.number(WIDTH);
     assertTrue(small >= 200 && small <= 400, small + " pixels");
@@ -43,7 +43,8 @@ class PrintsBrowserTest {
 
   @ParameterizedTest(name = "{0}")
   @ValueSource(strings = {"dry-and-wet showing-all", "thumbs-exchanged report"})
-  void theFirstScreenShowsVerdictStepPrintAndHands(String page, TestPages pages, Browser browser) {
+  void theFirstScreenShowsVerdictStepPrintAndHands(
+      String page, TestPages pages, ReportBrowser browser) {
     browser.open(pages.page(page));
     browser.width(1280);
     assertEquals(
@@ -56,7 +57,7 @@ class PrintsBrowserTest {
   }
 
   @Test
-  void theHandsSayInWordsWhatTheyDraw(TestPages pages, Browser browser) {
+  void theHandsSayInWordsWhatTheyDraw(TestPages pages, ReportBrowser browser) {
     browser.open(pages.page("dry-and-wet showing-all"));
     String words = browser.text("return document.querySelector('#right-hand-desc').textContent");
     assertTrue(words.contains("right index finger (slap): recapture or correct"), words);
@@ -66,7 +67,7 @@ class PrintsBrowserTest {
   }
 
   @Test
-  void thePageOfAReadyFileSaysNothingOfLimitsExceeded(TestPages pages, Browser browser) {
+  void thePageOfAReadyFileSaysNothingOfLimitsExceeded(TestPages pages, ReportBrowser browser) {
     browser.open(pages.page("clean-flats showing-all"));
     browser.evaluate("document.querySelectorAll('details').forEach(each => each.open = true)");
     assertEquals("READY", browser.text("return document.querySelector('.stamp').textContent"));
@@ -77,7 +78,7 @@ class PrintsBrowserTest {
   }
 
   @Test
-  void notesAndFieldsAreFoldedUntilAskedFor(TestPages pages, Browser browser) {
+  void notesAndFieldsAreFoldedUntilAskedFor(TestPages pages, ReportBrowser browser) {
     browser.open(pages.page("thumbs-exchanged report"));
     assertEquals(
         0,
@@ -87,7 +88,8 @@ class PrintsBrowserTest {
   }
 
   @Test
-  void aTenprintCardIsPrintedOnSixPagesAtMost(TestPages pages, Browser browser) throws IOException {
+  void aTenprintCardIsPrintedOnSixPagesAtMost(TestPages pages, ReportBrowser browser)
+      throws IOException {
     browser.open(pages.page("thumbs-exchanged report"));
     try (PDDocument printed = Loader.loadPDF(browser.printed())) {
       assertTrue(printed.getNumberOfPages() <= 6, printed.getNumberOfPages() + " pages");

@@ -23,7 +23,7 @@ class SelfContainedPageBrowserTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("ridgeproof.report.browser.TestPages#names")
   void aPageLoadsNothingButItselfAndNothingIsRefused(
-      String page, TestPages pages, Browser browser) {
+      String page, TestPages pages, ReportBrowser browser) {
     Path file = pages.page(page);
     browser.open(file);
     List<String> foreign =
@@ -36,7 +36,7 @@ class SelfContainedPageBrowserTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("ridgeproof.report.browser.TestPages#names")
-  void aPageSaysTheSameWithoutScripts(String page, TestPages pages, Browser browser) {
+  void aPageSaysTheSameWithoutScripts(String page, TestPages pages, ReportBrowser browser) {
     browser.open(pages.page(page));
     String words = browser.text(WORDS);
     assertTrue(words.contains("Ridgeproof") || words.contains("RIDGEPROOF"), words);
@@ -48,7 +48,7 @@ class SelfContainedPageBrowserTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("ridgeproof.report.browser.TestPages#hostileNames")
-  void aValueStaysText(String page, TestPages pages, Browser browser) {
+  void aValueStaysText(String page, TestPages pages, ReportBrowser browser) {
     browser.open(pages.page(page));
     assertFalse(browser.isTrue(MARKER));
     assertEquals(
@@ -65,8 +65,8 @@ class SelfContainedPageBrowserTest {
   }
 
   @Test
-  void aPageThatLoadsBreaksItsPolicyOrRunsAScriptIsFoundOut(@TempDir Path folder, Browser browser)
-      throws IOException {
+  void aPageThatLoadsBreaksItsPolicyOrRunsAScriptIsFoundOut(
+      @TempDir Path folder, ReportBrowser browser) throws IOException {
     String address = "http://127.0.0.1:9/pilot.png";
     Path loading = Files.writeString(folder.resolve("loading.html"), "<img src='" + address + "'>");
     browser.open(loading);

@@ -1,4 +1,4 @@
-package ridgeproof.report.browser;
+package ridgeproof.testing.browser;
 
 import java.io.File;
 import java.io.IOException;
@@ -16,14 +16,14 @@ import java.util.stream.Stream;
  * @param browser the program of the browser
  * @param driver the program that WebDriver speaks to
  */
-record InstalledChromium(Path browser, Path driver) {
+public record InstalledChromium(Path browser, Path driver) {
 
   static final String PACKAGES = "chromium chromium-driver";
 
-  private static final int MOST_MINUTES = 6;
+  private static final int MAX_MINUTES = 6;
 
   /** The programs on the path, once installed if need be; empty where that cannot be done. */
-  static Optional<InstalledChromium> findOrInstall(Path log) {
+  public static Optional<InstalledChromium> findOrInstall(Path log) {
     return onPath().or(() -> mayInstall() && install(log) ? onPath() : Optional.empty());
   }
 
@@ -61,7 +61,7 @@ record InstalledChromium(Path browser, Path driver) {
     builder.redirectOutput(log.toFile());
     try {
       Process process = builder.start();
-      if (process.waitFor(MOST_MINUTES, TimeUnit.MINUTES)) {
+      if (process.waitFor(MAX_MINUTES, TimeUnit.MINUTES)) {
         return process.exitValue() == 0;
       }
       process.descendants().forEach(ProcessHandle::destroy);
