@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.paper.Paper;
@@ -98,182 +99,59 @@ public record ImpressionSettings(
 
   /** The same with another seed. */
   public ImpressionSettings withSeed(long newSeed) {
-    return new ImpressionSettings(
-        newSeed,
-        ppi,
-        frame,
-        rotationDegrees,
-        shiftX,
-        shiftY,
-        pressure,
-        moisture,
-        contrast,
-        sensorNoise,
-        distortion,
-        previous,
-        defects,
-        traces,
-        paper);
+    return with(draft -> draft.seed = newSeed);
   }
 
   /** The same at 500 or 1000 ppi. */
   public ImpressionSettings withPpi(int newPpi) {
-    return new ImpressionSettings(
-        seed,
-        newPpi,
-        frame,
-        rotationDegrees,
-        shiftX,
-        shiftY,
-        pressure,
-        moisture,
-        contrast,
-        sensorNoise,
-        distortion,
-        previous,
-        defects,
-        traces,
-        paper);
+    return with(draft -> draft.ppi = newPpi);
   }
 
   /** The same in a frame of this size at 500 ppi. */
   public ImpressionSettings withFrame(FrameSize newFrame) {
-    return new ImpressionSettings(
-        seed,
-        ppi,
-        Optional.of(newFrame),
-        rotationDegrees,
-        shiftX,
-        shiftY,
-        pressure,
-        moisture,
-        contrast,
-        sensorNoise,
-        distortion,
-        previous,
-        defects,
-        traces,
-        paper);
+    return with(draft -> draft.frame = Optional.of(newFrame));
   }
 
   /** The same turned by -45 to 45 degrees, clockwise. */
   public ImpressionSettings withRotation(double degrees) {
-    return new ImpressionSettings(
-        seed,
-        ppi,
-        frame,
-        degrees,
-        shiftX,
-        shiftY,
-        pressure,
-        moisture,
-        contrast,
-        sensorNoise,
-        distortion,
-        previous,
-        defects,
-        traces,
-        paper);
+    return with(draft -> draft.rotationDegrees = degrees);
   }
 
   /** The same shifted to the right and downwards, in pixels at 500 ppi. */
   public ImpressionSettings withShift(double right, double down) {
-    return new ImpressionSettings(
-        seed,
-        ppi,
-        frame,
-        rotationDegrees,
-        right,
-        down,
-        pressure,
-        moisture,
-        contrast,
-        sensorNoise,
-        distortion,
-        previous,
-        defects,
-        traces,
-        paper);
+    return with(
+        draft -> {
+          draft.shiftX = right;
+          draft.shiftY = down;
+        });
   }
 
   /** The same with this pressure and moisture, 0 to 1 each. */
   public ImpressionSettings withSkin(double newPressure, double newMoisture) {
-    return new ImpressionSettings(
-        seed,
-        ppi,
-        frame,
-        rotationDegrees,
-        shiftX,
-        shiftY,
-        newPressure,
-        newMoisture,
-        contrast,
-        sensorNoise,
-        distortion,
-        previous,
-        defects,
-        traces,
-        paper);
+    return with(
+        draft -> {
+          draft.pressure = newPressure;
+          draft.moisture = newMoisture;
+        });
   }
 
   /** The same with this contrast, 0 to 1, and sensor noise, 0 to 30 gray levels. */
   public ImpressionSettings withSensor(double newContrast, double newNoise) {
-    return new ImpressionSettings(
-        seed,
-        ppi,
-        frame,
-        rotationDegrees,
-        shiftX,
-        shiftY,
-        pressure,
-        moisture,
-        newContrast,
-        newNoise,
-        distortion,
-        previous,
-        defects,
-        traces,
-        paper);
+    return with(
+        draft -> {
+          draft.contrast = newContrast;
+          draft.sensorNoise = newNoise;
+        });
   }
 
   /** The same with this skin distortion, 0 to 1. */
   public ImpressionSettings withDistortion(double newDistortion) {
-    return new ImpressionSettings(
-        seed,
-        ppi,
-        frame,
-        rotationDegrees,
-        shiftX,
-        shiftY,
-        pressure,
-        moisture,
-        contrast,
-        sensorNoise,
-        newDistortion,
-        previous,
-        defects,
-        traces,
-        paper);
+    return with(draft -> draft.distortion = newDistortion);
   }
 
   /** The same on a platen on which this finger lay before. */
   public ImpressionSettings withPrevious(MasterFinger finger) {
-    return new ImpressionSettings(
-        seed,
-        ppi,
-        frame,
-        rotationDegrees,
-        shiftX,
-        shiftY,
-        pressure,
-        moisture,
-        contrast,
-        sensorNoise,
-        distortion,
-        Optional.of(finger),
-        defects,
-        traces,
-        paper);
+    return with(draft -> draft.previous = Optional.of(finger));
   }
 
   /** The same with one more defect, or another strength of one. */
@@ -281,61 +159,79 @@ public record ImpressionSettings(
     EnumMap<CaptureDefect, Double> more = new EnumMap<>(CaptureDefect.class);
     more.putAll(defects);
     more.put(defect, strength);
-    return new ImpressionSettings(
-        seed,
-        ppi,
-        frame,
-        rotationDegrees,
-        shiftX,
-        shiftY,
-        pressure,
-        moisture,
-        contrast,
-        sensorNoise,
-        distortion,
-        previous,
-        more,
-        traces,
-        paper);
+    return with(draft -> draft.defects = more);
   }
 
   /** The same of such skin. */
   public ImpressionSettings withTraces(Traces newTraces) {
-    return new ImpressionSettings(
-        seed,
-        ppi,
-        frame,
-        rotationDegrees,
-        shiftX,
-        shiftY,
-        pressure,
-        moisture,
-        contrast,
-        sensorNoise,
-        distortion,
-        previous,
-        defects,
-        newTraces,
-        paper);
+    return with(draft -> draft.traces = newTraces);
   }
 
   /** The same on a card with these marks. */
   public ImpressionSettings withPaper(Paper newPaper) {
-    return new ImpressionSettings(
-        seed,
-        ppi,
-        frame,
-        rotationDegrees,
-        shiftX,
-        shiftY,
-        pressure,
-        moisture,
-        contrast,
-        sensorNoise,
-        distortion,
-        previous,
-        defects,
-        traces,
-        newPaper);
+    return with(draft -> draft.paper = newPaper);
+  }
+
+  private ImpressionSettings with(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.settings();
+  }
+
+  /** Settings while some of them are changed, so that a change names only what it changes. */
+  private static final class Draft {
+
+    private long seed;
+    private int ppi;
+    private Optional<FrameSize> frame;
+    private double rotationDegrees;
+    private double shiftX;
+    private double shiftY;
+    private double pressure;
+    private double moisture;
+    private double contrast;
+    private double sensorNoise;
+    private double distortion;
+    private Optional<MasterFinger> previous;
+    private Map<CaptureDefect, Double> defects;
+    private Traces traces;
+    private Paper paper;
+
+    Draft(ImpressionSettings settings) {
+      seed = settings.seed;
+      ppi = settings.ppi;
+      frame = settings.frame;
+      rotationDegrees = settings.rotationDegrees;
+      shiftX = settings.shiftX;
+      shiftY = settings.shiftY;
+      pressure = settings.pressure;
+      moisture = settings.moisture;
+      contrast = settings.contrast;
+      sensorNoise = settings.sensorNoise;
+      distortion = settings.distortion;
+      previous = settings.previous;
+      defects = settings.defects;
+      traces = settings.traces;
+      paper = settings.paper;
+    }
+
+    ImpressionSettings settings() {
+      return new ImpressionSettings(
+          seed,
+          ppi,
+          frame,
+          rotationDegrees,
+          shiftX,
+          shiftY,
+          pressure,
+          moisture,
+          contrast,
+          sensorNoise,
+          distortion,
+          previous,
+          defects,
+          traces,
+          paper);
+    }
   }
 }
