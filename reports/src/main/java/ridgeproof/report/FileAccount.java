@@ -6,6 +6,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
+import ridgeproof.report.words.Counted;
 
 /**
  * Accounts for every file of a run: those that have a report, and those that have none and why.
@@ -28,9 +29,8 @@ public record FileAccount(int examined, List<NotExamined> others) {
   public String sentence() {
     return String.format(
         Locale.ROOT,
-        "%,d %s: %,d examined, %,d not examined.",
-        files(),
-        files() == 1 ? "file" : "files",
+        "%s: %,d examined, %,d not examined.",
+        Counted.of(files(), "file"),
         examined,
         others.size());
   }

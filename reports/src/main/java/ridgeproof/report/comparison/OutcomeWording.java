@@ -11,6 +11,7 @@ import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.finding.Finding;
 import ridgeproof.report.FieldValues;
 import ridgeproof.report.Wording;
+import ridgeproof.report.words.Counted;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.FieldRow;
 
@@ -84,7 +85,7 @@ final class OutcomeWording {
 
   private List<String> sentences(PersonDoubt doubt) {
     List<String> lines = new ArrayList<>();
-    String prints = doubt.fingers() + (doubt.fingers() == 1 ? " print" : " prints");
+    String prints = Counted.of(doubt.fingers(), "print");
     String fields = fields(doubt.changed());
     switch (doubt.kind()) {
       case SAME_PRINTS_OTHER_DATA -> {

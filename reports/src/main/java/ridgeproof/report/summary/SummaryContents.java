@@ -24,6 +24,7 @@ import ridgeproof.report.summary.SummaryPage.RuleRow;
 import ridgeproof.report.summary.SummaryPage.Share;
 import ridgeproof.report.summary.SummaryPage.VerdictRow;
 import ridgeproof.report.summary.Tally.RuleCount;
+import ridgeproof.report.words.Counted;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.rule.Severity;
 
@@ -236,7 +237,7 @@ record SummaryContents(
   }
 
   private static String files(int count) {
-    return number(count) + (count == 1 ? " file" : " files");
+    return Counted.of(count, "file");
   }
 
   private static String number(int count) {

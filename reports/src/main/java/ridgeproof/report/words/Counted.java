@@ -9,6 +9,11 @@ public final class Counted {
 
   /** The number with thousands separated, and the noun with an s unless the number is one. */
   public static String of(long number, String noun) {
-    return String.format(Locale.ROOT, "%,d %s", number, number == 1 ? noun : noun + "s");
+    return of(number, noun, noun + "s");
+  }
+
+  /** The same with a noun that has a plural of its own: 1 entry, 2 entries. */
+  public static String of(long number, String one, String several) {
+    return String.format(Locale.ROOT, "%,d %s", number, number == 1 ? one : several);
   }
 }

@@ -40,6 +40,11 @@ public enum CharacterType {
     return words;
   }
 
+  /** Whether one character is allowed, by its code point. */
+  public boolean allows(int character) {
+    return allowed.test(character);
+  }
+
   public boolean allows(String value) {
     return value.codePoints().allMatch(allowed);
   }

@@ -25,6 +25,7 @@ import ridgeproof.ledger.report.Answer;
 import ridgeproof.ledger.report.LedgerExport;
 import ridgeproof.ledger.store.LedgerError;
 import ridgeproof.ledger.store.LedgerStore;
+import ridgeproof.report.words.Counted;
 import ridgeproof.spec.SpecTables;
 
 /**

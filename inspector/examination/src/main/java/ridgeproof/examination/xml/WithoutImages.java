@@ -2,6 +2,7 @@ package ridgeproof.examination.xml;
 
 import java.io.InputStream;
 import java.nio.ByteBuffer;
+import ridgeproof.spec.layout.CharacterType;
 import ridgeproof.transaction.record.ByteSource;
 
 /**
@@ -31,7 +32,7 @@ final class WithoutImages extends InputStream {
     int value = bytes.get(position++) & 0xFF;
     if (value == '>' && position > runEnd) {
       int end = position;
-      while (end < bytes.limit() && isOfRun(bytes.get(end))) {
+      while (end < bytes.limit() && CharacterType.B64.allows(bytes.get(end))) {
         end++;
       }
       runEnd = end - position > LONGEST_KEPT ? end : runEnd;
@@ -50,16 +51,5 @@ final class WithoutImages extends InputStream {
       buffer[offset + count++] = (byte) value;
     }
     return count;
-  }
-
-  private static boolean isOfRun(byte value) {
-    return value >= 'A' && value <= 'Z'
-        || value >= 'a' && value <= 'z'
-        || value >= '0' && value <= '9'
-        || value == '+'
-        || value == '/'
-        || value == '='
-        || value == '\n'
-        || value == '\r';
   }
 }

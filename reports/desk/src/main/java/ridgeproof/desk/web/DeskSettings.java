@@ -57,23 +57,6 @@ public record DeskSettings(
         clock);
   }
 
-  /** The same desk that watches a folder. */
-  public DeskSettings withWatch(FolderWatch other) {
-    return new DeskSettings(
-        port,
-        keep,
-        maxFileBytes,
-        examiner,
-        options,
-        extraction,
-        tables,
-        Optional.of(other),
-        gate,
-        safeCopies,
-        tool,
-        clock);
-  }
-
   /** The same desk that keeps files for another time. */
   public DeskSettings withKeep(Duration other) {
     return new DeskSettings(

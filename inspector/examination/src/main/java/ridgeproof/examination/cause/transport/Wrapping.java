@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.util.Base64;
 import java.util.Locale;
 import java.util.Optional;
+import ridgeproof.spec.layout.CharacterType;
 import ridgeproof.transaction.record.ByteSource;
 
 /** The transaction is there, but written in a code for text: Base64, quoted-printable, EBCDIC. */
@@ -29,7 +30,7 @@ final class Wrapping {
       return Optional.empty();
     }
     int end = start;
-    while (source.has(end, 1) && isBase64(source.byteAt(end))) {
+    while (source.has(end, 1) && CharacterType.B64.allows(source.byteAt(end))) {
       end++;
     }
     byte[] decoded = Base64.getMimeDecoder().decode(padded(source.latin1(start, end - start)));
@@ -42,17 +43,6 @@ final class Wrapping {
                 start > 0 ? "a message that contains " : "",
                 decoded.length),
             REQUIRED));
-  }
-
-  private static boolean isBase64(int value) {
-    return value >= 'A' && value <= 'Z'
-        || value >= 'a' && value <= 'z'
-        || value >= '0' && value <= '9'
-        || value == '+'
-        || value == '/'
-        || value == '='
-        || value == '\r'
-        || value == '\n';
   }
 
   /** Without the rest of a group that was cut, which the decoder would refuse. */
