@@ -32,7 +32,7 @@ public final class StandardOutput extends PrintStream {
     return pipe.broken;
   }
 
-  /** Java tells of a broken pipe in the words of the system alone. */
+  /** Java reports a broken pipe only in the words of the system. */
   private static final class Pipe extends FilterOutputStream {
 
     private boolean broken;
