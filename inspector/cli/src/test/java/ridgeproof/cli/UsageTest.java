@@ -39,6 +39,7 @@ class UsageTest {
         "rules",
         "codes",
         "demo",
+        "config",
         "completion");
   }
 

@@ -139,6 +139,24 @@ class AnyJavaPackageTest {
     }
   }
 
+  /** The example of the page in the package, on the libraries in the package. */
+  @Test
+  void aProgramOfAVendorChecksAFileWithTheLibraries(@TempDir Path program) throws Exception {
+    String page = Files.readString(unpacked.home().resolve("docs/library.md"));
+    Path source = program.resolve("CheckBeforeSending.java");
+    Files.writeString(source, page.replaceFirst("(?s).*?```java\n(.*?)```.*", "$1"));
+    Run run =
+        unpacked.run(
+            UnpackedPackage.java(),
+            UnpackedPackage.java().resolve("bin/java").toString(),
+            "-cp",
+            "app/lib/*",
+            source.toString(),
+            FAULTY);
+    assertEquals(0, run.status(), run.error());
+    assertTrue(run.out().startsWith("HOLD\nBLOCKING RP-FLD-008, record 2"), run.out());
+  }
+
   @Test
   void aFolderThatCannotBeWrittenToOnlyStartsSlower(@TempDir Path other) throws Exception {
     assumeTrue(UnpackedPackage.mayUnshare("-m"), "needs the right to mount a folder");
