@@ -65,7 +65,7 @@ start() {
   fi
   # The JVM passes over an archive of another Java or another place; it would say so among the lines of a report.
   [ ! -f "$archive" ] || set -- -XX:SharedArchiveFile="$archive" -Xshare:auto -Xlog:disable "$@"
-  exec "$java" -XX:+UseSerialGC "$@"
+  exec "$java" -XX:+UseSerialGC -XX:-UsePerfData "$@"
 }
 
 # Keeps the classes of two real runs ready, of a sound page and of files with faults, so that later starts are quicker:

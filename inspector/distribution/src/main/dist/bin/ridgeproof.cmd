@@ -30,7 +30,7 @@ if %folders% equ 0 if %files% geq 1 if %files% leq 2 set "quick=-XX:TieredStopAt
 rem The JVM passes over an archive of another Java or another place; it would say so among the lines of a report.
 set "ready="
 if exist "%archive%" set ready=-XX:SharedArchiveFile="%archive%" -Xshare:auto -Xlog:disable
-"%java%" -XX:+UseSerialGC %ready% %quick% -jar "%jar%" %*
+"%java%" -XX:+UseSerialGC -XX:-UsePerfData %ready% %quick% -jar "%jar%" %*
 exit /b %errorlevel%
 
 rem Takes a java.exe of version 17 or newer, unless one was found before. The file beside it tells its version.

@@ -44,10 +44,14 @@ class LaunchersTest {
   @Test
   void bothPassTheSameFlags() throws IOException {
     Set<String> expected =
-        Set.of("-XX:+UseSerialGC", "-XX:SharedArchiveFile=", "-XX:TieredStopAtLevel=1");
+        Set.of(
+            "-XX:+UseSerialGC",
+            "-XX:-UsePerfData",
+            "-XX:SharedArchiveFile=",
+            "-XX:TieredStopAtLevel=1");
     for (String text : List.of(shell(), windows())) {
       String code = text.replaceAll("(?m)^\\s*(#|rem).*$", "");
-      assertEquals(new TreeSet<>(expected), all("(-XX:[+\\w]+(?:=1|=)?)", code));
+      assertEquals(new TreeSet<>(expected), all("(-XX:[-+\\w]+(?:=1|=)?)", code));
       assertEquals(Set.of("-Xlog:disable", "-Xshare:auto"), all("(-X(?:log|share):\\w+)", code));
       assertEquals(Set.of(), all("(?<=\\s)(-D\\S+)", code));
     }
