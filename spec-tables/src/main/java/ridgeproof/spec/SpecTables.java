@@ -28,6 +28,7 @@ import ridgeproof.spec.privacy.NonIdentifyingFields;
 import ridgeproof.spec.rule.AnswerTables;
 import ridgeproof.spec.rule.BureauMessage;
 import ridgeproof.spec.rule.RuleCatalogue;
+import ridgeproof.spec.rule.RuleRow;
 import ridgeproof.spec.submission.SubmissionTables;
 import ridgeproof.spec.table.Lazy;
 import ridgeproof.spec.table.Source;
@@ -131,6 +132,11 @@ public final class SpecTables {
           new CodeTableTitle(table, row.required("title"), row.text("used_by"), row.source()));
     }
     return new SpecTables(RuleCatalogue.load(), types, titles);
+  }
+
+  /** The same tables with further rows of the catalogue, which come with rules. */
+  public SpecTables withRules(List<RuleRow> rows) {
+    return rows.isEmpty() ? this : new SpecTables(catalogue.plus(rows), recordTypes, tableTitles);
   }
 
   /** The tables of the XML encoding. */
