@@ -1,5 +1,6 @@
 package ridgeproof.ridges.matching;
 
+import ridgeproof.imagery.PixelDensity;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.dataformat.cbor.CBORFactory;
@@ -36,7 +37,6 @@ public final class Minutiae {
   /** Around a print whose mask may be too narrow, millimetres. */
   private static final double RIM_MM = 2;
 
-  private static final double MM_PER_INCH = 25.4;
 
   /**
    * The largest area that is shown to the extractor, at 500 ppi: more than a roll from nail to
@@ -92,7 +92,7 @@ public final class Minutiae {
    * @param print in pixels of the image
    */
   public static Minutiae again(GrayImage image, double ppi, RotatedBox print) {
-    double rim = 2 * RIM_MM * ppi / MM_PER_INCH;
+    double rim = 2 * RIM_MM * ppi / PixelDensity.MM_PER_INCH;
     double width = print.width() + rim;
     double height = print.height() + rim;
     double shrunk = shrunk(width * height * Math.pow(WorkingResolution.PPI / ppi, 2), MAX_PIXELS);
