@@ -16,7 +16,6 @@ import ridgeproof.imagery.PixelDensity;
  */
 record PhysicalSize(int columns, int rows, double width, double height, boolean known) {
 
-
   /** For pixels of which nobody says how large they are. */
   private static final PixelDensity SUPPOSED = PixelDensity.ofPpi(500);
 

@@ -1,6 +1,5 @@
 package ridgeproof.calibration.statistics;
 
-import ridgeproof.imagery.PixelDensity;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -22,6 +21,7 @@ import ridgeproof.corpus.scenario.BoxSet;
 import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.PixelDensity;
 import ridgeproof.spec.layout.FingerPosition;
 
 /** Rolled cards without defects or mistakes, as a batch of the corpus has them. */
@@ -69,7 +69,9 @@ public final class CleanCards {
                       finger,
                       new ObservedPrint.Truth(
                           fingers.get(finger).pattern(),
-                          fingers.get(finger).ridgePeriodPx() * PixelDensity.MM_PER_INCH / PPI_OF_PERIOD,
+                          fingers.get(finger).ridgePeriodPx()
+                              * PixelDensity.MM_PER_INCH
+                              / PPI_OF_PERIOD,
                           count)));
       prints.addAll(
           ObservedPrint.look(

@@ -1,6 +1,5 @@
 package ridgeproof.imagery.measure;
 
-import ridgeproof.imagery.PixelDensity;
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -8,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.PixelDensity;
 
 /**
  * How far apart the ridges of an image lie.
@@ -27,7 +27,6 @@ public record RidgePeriod(double pixels, double spread, int windows, double cohe
 
   /** More windows make the median no better. */
   private static final int MAX_WINDOWS = 64;
-
 
   private record Place(int column, int row) {}
 

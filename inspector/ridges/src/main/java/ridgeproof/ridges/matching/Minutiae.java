@@ -1,6 +1,5 @@
 package ridgeproof.ridges.matching;
 
-import ridgeproof.imagery.PixelDensity;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.dataformat.cbor.CBORFactory;
@@ -15,6 +14,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.PixelDensity;
 import ridgeproof.ridges.map.BlockGrid;
 import ridgeproof.ridges.map.RidgeMaps;
 import ridgeproof.ridges.map.RidgeMask;
@@ -36,7 +36,6 @@ public final class Minutiae {
 
   /** Around a print whose mask may be too narrow, millimetres. */
   private static final double RIM_MM = 2;
-
 
   /**
    * The largest area that is shown to the extractor, at 500 ppi: more than a roll from nail to

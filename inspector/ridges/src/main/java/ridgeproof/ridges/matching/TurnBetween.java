@@ -1,8 +1,8 @@
 package ridgeproof.ridges.matching;
 
-import ridgeproof.imagery.PixelDensity;
 import java.util.List;
 import java.util.OptionalDouble;
+import ridgeproof.imagery.PixelDensity;
 
 /**
  * By how much one print of a finger is turned against another. A matcher of minutiae finds them
@@ -22,7 +22,6 @@ public final class TurnBetween {
 
   /** Cells to all sides of no shift. */
   private static final int REACH = 64;
-
 
   /** Pairs that agree below which the prints share too little. */
   private static final int MIN_PAIRS = 6;

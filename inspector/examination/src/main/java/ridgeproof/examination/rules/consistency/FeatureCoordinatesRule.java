@@ -1,6 +1,5 @@
 package ridgeproof.examination.rules.consistency;
 
-import ridgeproof.imagery.PixelDensity;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,6 +12,7 @@ import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
+import ridgeproof.imagery.PixelDensity;
 import ridgeproof.spec.consistency.FeaturePoints;
 import ridgeproof.spec.layout.ItemReference;
 import ridgeproof.transaction.record.Field;
