@@ -200,7 +200,7 @@ class ArchitectureTest {
   void nothingButTheDeskOpensANetworkConnection() {
     noClasses()
         .that()
-        .resideOutsideOfPackages("ridgeproof.desk.web..")
+        .resideOutsideOfPackages("ridgeproof.desk.web..", "ridgeproof.testing..")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("java.net..", "javax.net..", "java.net.http..")
