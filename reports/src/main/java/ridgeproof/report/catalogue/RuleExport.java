@@ -7,7 +7,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 import ridgeproof.report.ReportPhrases;
-import ridgeproof.report.data.FindingsCsv;
+import ridgeproof.report.CsvRow;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.rule.RuleRow;
 
@@ -76,6 +76,6 @@ public final class RuleExport {
   }
 
   private static String line(String... cells) {
-    return FindingsCsv.joined(List.of(cells));
+    return CsvRow.joined(List.of(cells));
   }
 }
