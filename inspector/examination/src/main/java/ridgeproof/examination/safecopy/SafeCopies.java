@@ -30,9 +30,6 @@ public final class SafeCopies {
   /** A value that loses a finding is made up anew so often. */
   private static final int MOST_ATTEMPTS = 12;
 
-  /** So often prints are drawn with more of a fault until it shows. */
-  private static final int MOST_DRAWINGS = 3;
-
   private final Examiner examiner;
   private final ExaminationOptions options;
   private final Function<PrintOrder, Optional<GrayImage>> artist;
@@ -77,21 +74,27 @@ public final class SafeCopies {
     if (original.depth() != Depth.RIDGES) {
       return best;
     }
+    return drawn(original, standIns -> writer.write(values, standIns::of), writer, best);
+  }
+
+  /** With prints whose faults are made to show as they do in the original. */
+  private SafeCopy drawn(
+      FindingsReport original,
+      Function<StandIns, byte[]> written,
+      CopyWriter writer,
+      SafeCopy blank) {
     StandIns standIns = new StandIns(original, artist, writer.seedOfPrints());
-    for (int i = 0; i < MOST_DRAWINGS; i++) {
-      SafeCopy drawn = copy(original, writer.write(values, standIns::of));
+    SafeCopy best = blank;
+    boolean more = true;
+    while (more) {
+      SafeCopy drawn = copy(original, written.apply(standIns));
       best = drawn.compareTo(best) < 0 ? drawn : best;
-      if (drawn.added().isEmpty() && drawn.lost().isEmpty()) {
-        return drawn;
-      }
-      drawn.lost().stream()
-          .flatMapToInt(change -> change.finding().location().record().stream())
-          .distinct()
-          .forEach(standIns::tryHarder);
-      drawn.added().stream()
-          .flatMapToInt(finding -> finding.location().record().stream())
-          .distinct()
-          .forEach(standIns::leaveBlank);
+      more = !drawn.isFaithful() && standIns.learn(drawn.changesByRecord());
+    }
+    if (!best.isFaithful()) {
+      standIns.settle();
+      SafeCopy settled = copy(original, written.apply(standIns));
+      best = settled.compareTo(best) < 0 ? settled : best;
     }
     return best;
   }
@@ -101,7 +104,8 @@ public final class SafeCopies {
     return new SafeCopy(
         ByteSource.of(bytes),
         FindingChange.missing(original, copy),
-        FindingChange.missing(copy, original));
+        FindingChange.missing(copy, original),
+        FindingChange.isFirstOf(original, copy));
   }
 
   /** By way of the traditional encoding, whose copy has nothing but what fields hold. */
@@ -117,7 +121,8 @@ public final class SafeCopies {
     return new SafeCopy(
         ByteSource.of(xml),
         FindingChange.missing(original, written),
-        FindingChange.missing(written, original));
+        FindingChange.missing(written, original),
+        FindingChange.isFirstOf(original, written));
   }
 
   /** Of several attempts the one that changes the fewest findings. */
