@@ -16,23 +16,24 @@ import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
-import ridgeproof.examination.safecopy.SafeCopies;
+import ridgeproof.examination.safecopy.Deidentifier;
 import ridgeproof.examination.safecopy.SafeCopy;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.rule.Severity;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 class MeasureCopies {
   @Test
   void measure() throws Exception {
-    Examiner examiner = new Examiner(SpecTables.open(), ReadingLimits.standard());
+    Examiner examiner = new Examiner(SpecTables.open(), ParseLimits.standard());
     FaultComposer composer = new FaultComposer();
     ExaminationOptions options =
         ExaminationOptions.standard().withDepth(Depth.RIDGES).withToday(LocalDate.of(2026, 12, 1));
     String only = System.getProperty("faults.only", "[IRQG].*");
-    List<Fault> faults = FaultCatalogue.faults().stream().filter(f -> f.id().matches(only)).toList();
+    List<Fault> faults =
+        FaultCatalogue.faults().stream().filter(f -> f.id().matches(only)).toList();
     Path out = Path.of(System.getProperty("faults.out", "/tmp/lead/r17/measure.txt"));
     try (PrintWriter w = new PrintWriter(Files.newBufferedWriter(out), true)) {
       faults.parallelStream()
@@ -41,7 +42,8 @@ class MeasureCopies {
                 try {
                   byte[] bytes = composer.compose(fault);
                   FindingsReport report = examiner.examine(ByteSource.of(bytes), options);
-                  SafeCopy copy = new SafeCopies(examiner, options, new SyntheticPrints()).of(report);
+                  SafeCopy copy =
+                      new Deidentifier(examiner, options, new SyntheticPrints()).of(report);
                   FindingsReport again = examiner.examine(copy.bytes(), options);
                   String a = first(report), b = first(again);
                   String gained =
@@ -67,7 +69,14 @@ class MeasureCopies {
                     w.printf(
                         "%s %s|%s|%s|first %s|copy %s|BLOCKING %s|LIKELY %s|lost %s%n",
                         a.equals(b) && gained.isEmpty() ? "ok  " : a.equals(b) ? "GAIN" : "DIFF",
-                        fault.id(), fault.base(), fault.fault(), a, b, gained, likely, lost);
+                        fault.id(),
+                        fault.base(),
+                        fault.fault(),
+                        a,
+                        b,
+                        gained,
+                        likely,
+                        lost);
                   }
                 } catch (RuntimeException e) {
                   synchronized (w) {

@@ -21,7 +21,9 @@ public record SafeCopy(
     ByteSource bytes, List<FindingChange> lost, List<FindingChange> gained, boolean sameFirst)
     implements Comparable<SafeCopy> {
 
-  /** A finding that only the copy has and for which a bureau would reject it weighs more than all. */
+  /**
+   * A finding that only the copy has and for which a bureau would reject it weighs more than all.
+   */
   private static final int REJECTED = 1000;
 
   public SafeCopy {
@@ -69,7 +71,9 @@ public record SafeCopy(
     return gained.stream().filter(c -> c.finding().severity() == Severity.BLOCKING).count();
   }
 
-  /** The better copy first: one that adds nothing to reject, then the one most like the original. */
+  /**
+   * The better copy first: one that adds nothing to reject, then the one most like the original.
+   */
   @Override
   public int compareTo(SafeCopy other) {
     return Comparator.comparingLong(SafeCopy::added)

@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.examination.facts.SequenceFacts;
+import ridgeproof.examination.facts.SequenceComparison;
 import ridgeproof.finding.Finding;
-import ridgeproof.ridges.matching.FingerAnswer;
-import ridgeproof.ridges.matching.FingerAnswer.Verdict;
-import ridgeproof.ridges.matching.Irregularity;
+import ridgeproof.ridges.matching.FingerMatchResult;
+import ridgeproof.ridges.matching.FingerMatchResult.Verdict;
+import ridgeproof.ridges.matching.SequenceError;
 import ridgeproof.spec.layout.FingerPosition;
 
 /**
@@ -68,12 +68,12 @@ record ShownFingers(
   }
 
   private static void compared(
-      SequenceFacts sequence, Map<Integer, Integer> plains, Map<Integer, Integer> rolls) {
-    Map<FingerPosition, FingerAnswer> answers = new HashMap<>();
+      SequenceComparison sequence, Map<Integer, Integer> plains, Map<Integer, Integer> rolls) {
+    Map<FingerPosition, FingerMatchResult> answers = new HashMap<>();
     sequence.answers().answers().forEach(answer -> answers.put(answer.position(), answer));
     boolean hands = false;
     Set<FingerPosition> placed = new HashSet<>();
-    for (Irregularity found : sequence.answers().irregularities()) {
+    for (SequenceError found : sequence.answers().irregularities()) {
       placed.addAll(found.positions());
       switch (found.kind()) {
         case HANDS_EXCHANGED -> hands = true;
@@ -88,7 +88,7 @@ record ShownFingers(
         default -> {}
       }
     }
-    for (FingerAnswer answer : answers.values()) {
+    for (FingerMatchResult answer : answers.values()) {
       Optional<FingerPosition> other = elsewhere(answer);
       if (other.isPresent() && (hands || !placed.contains(answer.position()))) {
         plains.put(code(answer.position()), code(other.get()));
@@ -96,16 +96,18 @@ record ShownFingers(
     }
   }
 
-  private static Optional<FingerPosition> elsewhere(FingerAnswer answer) {
+  private static Optional<FingerPosition> elsewhere(FingerMatchResult answer) {
     return answer.verdict() == Verdict.CONTRADICTED ? answer.other() : Optional.empty();
   }
 
-  /** The print that is known to be where it belongs shows its own finger; the other shows it too. */
+  /**
+   * The print that is known to be where it belongs shows its own finger; the other shows it too.
+   */
   private static void twice(
       List<FingerPosition> pair,
-      Map<FingerPosition, FingerAnswer> answers,
+      Map<FingerPosition, FingerMatchResult> answers,
       Map<Integer, Integer> prints) {
-    FingerAnswer second = answers.get(pair.get(1));
+    FingerMatchResult second = answers.get(pair.get(1));
     boolean secondIsRight = second != null && second.verdict() == Verdict.CONFIRMED;
     int right = code(pair.get(secondIsRight ? 1 : 0));
     prints.put(code(pair.get(secondIsRight ? 0 : 1)), right);
@@ -114,7 +116,7 @@ record ShownFingers(
   /** A roll shows the finger whose plain print matches it; a faint print closes the ring. */
   private static void ring(
       List<FingerPosition> positions,
-      Map<FingerPosition, FingerAnswer> answers,
+      Map<FingerPosition, FingerMatchResult> answers,
       Map<Integer, Integer> rolls) {
     Set<Integer> open = new HashSet<>();
     positions.forEach(position -> open.add(code(position)));

@@ -11,11 +11,11 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.finding.Finding;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.PixelDensity;
-import ridgeproof.imagery.measure.PrintFacts;
+import ridgeproof.imagery.measure.GrayLevelStatistics;
 import ridgeproof.imagery.standin.StandInImages;
 
 /**
@@ -168,7 +168,7 @@ final class StandIns {
     double ppi =
         image
             .print()
-            .flatMap(PrintFacts::ridges)
+            .flatMap(GrayLevelStatistics::ridges)
             .filter(ridges -> contradicted)
             .map(ridges -> ridges.pixels() / USUAL_RIDGE_INCHES)
             .orElse(image.density().map(PixelDensity::meanPpi).orElse((double) USUAL_PPI));

@@ -11,7 +11,9 @@ final class Coarsened {
 
   private Coarsened() {}
 
-  /** The first codestream that the encoder has room for, of pictures with fewer and fewer levels. */
+  /**
+   * The first codestream that the encoder has room for, of pictures with fewer and fewer levels.
+   */
   static Optional<byte[]> fitting(
       GrayImage picture, Function<GrayImage, Optional<byte[]>> encoder) {
     for (int step = 1; step <= COARSEST; step *= 2) {

@@ -26,7 +26,7 @@ final class Jpeg2000StandIn {
 
   private static final int BOX_HEADER = 8;
   private static final double FIRST_BITS_PER_PIXEL = 1;
-  private static final double MOST_BITS_PER_PIXEL = 8;
+  private static final double MAX_BITS_PER_PIXEL = 8;
 
   private final ByteSource image;
   private final byte[] blank;
@@ -58,7 +58,9 @@ final class Jpeg2000StandIn {
     return Padding.of(COMMENT, SHORTEST, spare);
   }
 
-  /** Where the codestream begins, at once or in the box that holds it; -1 where it cannot be told. */
+  /**
+   * Where the codestream begins, at once or in the box that holds it; -1 where it cannot be told.
+   */
   private int codestream() {
     if (image.has(0, 2) && image.uint16At(0) == SOC) {
       return 0;
@@ -84,11 +86,7 @@ final class Jpeg2000StandIn {
           picture, simple -> Optional.of(encoded(simple, 0)).filter(b -> fits(room - b.length)));
     }
     return Rates.fitting(
-        room,
-        SHORTEST,
-        FIRST_BITS_PER_PIXEL,
-        MOST_BITS_PER_PIXEL,
-        rate -> encoded(picture, rate));
+        room, SHORTEST, FIRST_BITS_PER_PIXEL, MAX_BITS_PER_PIXEL, rate -> encoded(picture, rate));
   }
 
   private static boolean fits(int spare) {
