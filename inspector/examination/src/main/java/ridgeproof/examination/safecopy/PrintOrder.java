@@ -12,6 +12,8 @@ import java.util.Set;
  * @param height pixels
  * @param ppi pixels per inch at which ridges of the usual distance look as far apart as those of
  *     the image; what the image states, unless its ridges were found to contradict that
+ * @param sideways whether the image is turned by 90 degrees
+ * @param lostFrom percent of the height below which lines are missing, 0 where none are
  * @param missing fingers, by code, that the transaction annotates as missing
  * @param shown the finger that is to be in the place of another, by code
  * @param strangers fingers, by code, that are to be those of another person
@@ -25,6 +27,8 @@ public record PrintOrder(
     int width,
     int height,
     int ppi,
+    boolean sideways,
+    int lostFrom,
     Set<Integer> missing,
     Map<Integer, Integer> shown,
     Set<Integer> strangers,

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.SequenceComparison;
+import ridgeproof.finding.CausedBy;
 import ridgeproof.finding.Finding;
 import ridgeproof.ridges.matching.FingerMatchResult;
 import ridgeproof.ridges.matching.FingerMatchResult.Verdict;
@@ -26,6 +27,7 @@ record ShownFingers(
     Map<Integer, Integer> plains, Map<Integer, Integer> rolls, Set<Integer> strangers) {
 
   private static final String NO_MATCH = "RP-SEQ-008";
+  private static final String STRANGERS = "RP-SEQ-028";
   private static final String OTHER_HAND = "RP-SEQ-010";
   private static final String OTHER_HANDS = "RP-SEQ-027";
 
@@ -49,7 +51,11 @@ record ShownFingers(
     Set<Integer> strangers = new HashSet<>();
     for (Finding finding : report.everyFinding()) {
       switch (finding.ruleId()) {
-        case NO_MATCH -> finding.location().position().ifPresent(strangers::add);
+        case NO_MATCH -> {
+          if (finding.causedBy().map(CausedBy::ruleId).orElse(STRANGERS).equals(STRANGERS)) {
+            finding.location().position().ifPresent(strangers::add);
+          }
+        }
         case OTHER_HANDS -> plains.putAll(IN_SLAP_ORDER);
         case OTHER_HAND -> otherHand(finding, report, plains);
         default -> {}

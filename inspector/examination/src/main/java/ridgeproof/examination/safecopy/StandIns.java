@@ -17,6 +17,7 @@ import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.PixelDensity;
 import ridgeproof.imagery.measure.GrayLevelStatistics;
 import ridgeproof.imagery.standin.StandInImages;
+import ridgeproof.transaction.record.Field;
 
 /**
  * Orders prints of nobody in the place of those of the original, and remembers for each of them how
@@ -25,13 +26,16 @@ import ridgeproof.imagery.standin.StandInImages;
 final class StandIns {
 
   /** As many times the artist is asked before an image stays blank. */
-  static final int ATTEMPTS = 4;
+  static final int ATTEMPTS = 5;
 
   private static final String OF_IMAGES = "RP-(IMG|RDG|SEQ)-.*";
   private static final Set<String> OF_SCALE =
       Set.of("RP-IMG-039", "RP-IMG-040", "RP-IMG-052", "RP-RDG-013");
   private static final String PRESENT_AFTER_ALL = "RP-TXN-005";
   private static final String NOT_FOUND = "RP-RDG-020";
+  private static final String SIDEWAYS = "RP-SEQ-025";
+  private static final String NOT_UPRIGHT = "RP-SEQ-024";
+  private static final String QUARTER = "90 degrees";
   private static final int USUAL_PPI = 500;
 
   /** The mean over adult fingers (common practice). */
@@ -48,16 +52,19 @@ final class StandIns {
 
   private final FindingsReport original;
   private final Function<PrintOrder, Optional<GrayImage>> artist;
-  private final long seed;
+  private final DeidentifiedWriter writer;
   private final ShownFingers fingers;
   private final Map<Integer, ExaminedImage> images;
   private final Map<Integer, Trials> trials = new HashMap<>();
   private final Map<List<Integer>, Optional<byte[]>> made = new HashMap<>();
 
-  StandIns(FindingsReport original, Function<PrintOrder, Optional<GrayImage>> artist, long seed) {
+  StandIns(
+      FindingsReport original,
+      Function<PrintOrder, Optional<GrayImage>> artist,
+      DeidentifiedWriter writer) {
     this.original = original;
     this.artist = artist;
-    this.seed = seed;
+    this.writer = writer;
     this.fingers = ShownFingers.of(original);
     this.images = original.imagesByRecord();
   }
@@ -85,9 +92,15 @@ final class StandIns {
     return more;
   }
 
-  /** Goes back to the attempt of each record that came closest. */
-  void settle() {
+  /**
+   * Goes back to the attempt of each record that came closest.
+   *
+   * @return whether that is another copy than the last
+   */
+  boolean settle() {
+    boolean other = trials.values().stream().anyMatch(trial -> trial.attempt != trial.best);
     trials.values().forEach(trial -> trial.attempt = trial.best);
+    return other;
   }
 
   private int attempt(int ordinal) {
@@ -117,8 +130,7 @@ final class StandIns {
     return image.layout().frictionRidge()
         && image.positions().size() == 1
         && image.pixels().isPresent()
-        && image.decodingDefects().isEmpty()
-        && image.header().map(header -> header.defects().isEmpty()).orElse(true);
+        && DeidentifiedWriter.isSound(image);
   }
 
   private Optional<byte[]> draw(ExaminedImage image) {
@@ -136,15 +148,27 @@ final class StandIns {
             image.pixels().orElseThrow().width(),
             image.pixels().orElseThrow().height(),
             ppiOfRidges(image, faults),
+            isSideways(image),
+            lostFrom(image),
             missing(),
             rolled ? fingers.rolls() : fingers.plains(),
             rolled ? fingers.strangers() : Set.of(),
             faults,
-            seed,
+            writer.seedOfPrints(),
             attempt(image.record().ordinal()));
     return artist
         .apply(order)
-        .flatMap(picture -> StandInImages.inPlaceOf(image.data().orElseThrow(), picture));
+        .flatMap(
+            picture ->
+                image.record().fields().stream()
+                    .filter(Field::isData)
+                    .findFirst()
+                    .flatMap(
+                        field ->
+                            StandInImages.inPlaceOf(
+                                image.record().dataOf(field),
+                                writer.blank(image.record(), field),
+                                picture)));
   }
 
   /** Annotated as missing, unless it is in the image all the same; or not found in it. */
@@ -160,6 +184,31 @@ final class StandIns {
         .filter(finding -> finding.ruleId().equals(rule))
         .flatMap(finding -> finding.location().position().stream().boxed())
         .collect(Collectors.toSet());
+  }
+
+  private boolean isSideways(ExaminedImage image) {
+    return original.everyFinding().stream()
+        .filter(finding -> concerns(finding, image))
+        .anyMatch(
+            finding ->
+                finding.ruleId().equals(SIDEWAYS)
+                    || finding.ruleId().equals(NOT_UPRIGHT)
+                        && finding.observed().text().contains(QUARTER));
+  }
+
+  /** In percent of its height. */
+  private static int lostFrom(ExaminedImage image) {
+    return image
+        .print()
+        .map(GrayLevelStatistics::emptyBand)
+        .filter(band -> band.rows() > 0)
+        .map(band -> 100 * band.top() / image.pixels().orElseThrow().height())
+        .orElse(0);
+  }
+
+  private static boolean concerns(Finding finding, ExaminedImage image) {
+    int ordinal = image.record().ordinal();
+    return finding.location().record().orElse(ordinal) == ordinal;
   }
 
   private static int ppiOfRidges(ExaminedImage image, Map<Integer, Set<String>> faults) {
@@ -178,11 +227,8 @@ final class StandIns {
   /** What is said of the file as a whole is true of each image. */
   private Map<Integer, Set<String>> faults(ExaminedImage image) {
     Map<Integer, Set<String>> faults = new HashMap<>();
-    for (Finding finding : original.everyFinding()) {
-      boolean ofImages = finding.ruleId().matches(OF_IMAGES);
-      if (ofImages
-          && finding.location().record().orElse(image.record().ordinal())
-              == image.record().ordinal()) {
+    for (Finding finding : original.unexplained()) {
+      if (finding.ruleId().matches(OF_IMAGES) && concerns(finding, image)) {
         int position = finding.location().position().orElse(0);
         int finger = position == image.positions().get(0) && position > LAST_ROLL ? 0 : position;
         faults.computeIfAbsent(finger, key -> new TreeSet<>()).add(finding.ruleId());

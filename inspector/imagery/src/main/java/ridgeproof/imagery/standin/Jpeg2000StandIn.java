@@ -45,7 +45,8 @@ final class Jpeg2000StandIn {
     }
     int room = header.extent().end() - header.extent().offset() - start;
     return coded(picture, room)
-        .map(bytes -> Padding.inserted(bytes, firstTile(bytes), padding(room - bytes.length)))
+        .map(
+            bytes -> SegmentPadding.inserted(bytes, firstTile(bytes), padding(room - bytes.length)))
         .map(
             bytes -> {
               byte[] whole = blank.clone();
@@ -55,7 +56,7 @@ final class Jpeg2000StandIn {
   }
 
   private static byte[] padding(int spare) {
-    return Padding.of(COMMENT, SHORTEST, spare);
+    return SegmentPadding.of(COMMENT, SHORTEST, spare);
   }
 
   /**

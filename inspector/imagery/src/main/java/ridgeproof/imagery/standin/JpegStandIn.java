@@ -41,7 +41,7 @@ final class JpegStandIn {
       int spare = room - dense.length;
       if (spare == 0 || spare >= SHORTEST) {
         return Optional.of(
-            Padding.inserted(dense, SOI_BYTES, Padding.of(COMMENT, SHORTEST, spare)));
+            SegmentPadding.inserted(dense, SOI_BYTES, SegmentPadding.of(COMMENT, SHORTEST, spare)));
       }
     }
     return Optional.empty();

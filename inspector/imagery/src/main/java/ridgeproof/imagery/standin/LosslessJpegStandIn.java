@@ -45,7 +45,8 @@ final class LosslessJpegStandIn {
           int spare = room - bytes.length;
           return spare == 0 || spare >= SHORTEST
               ? Optional.of(
-                  Padding.inserted(bytes, SOI_BYTES, Padding.of(COMMENT, SHORTEST, spare)))
+                  SegmentPadding.inserted(
+                      bytes, SOI_BYTES, SegmentPadding.of(COMMENT, SHORTEST, spare)))
               : Optional.empty();
         });
   }

@@ -94,7 +94,7 @@ final class PngStandIn {
     return Optional.of(
         spare == 0
             ? data
-            : Padding.inserted(
+            : SegmentPadding.inserted(
                 data, data.length, chunk(PADDING, new byte[spare - CHUNK_OVERHEAD])));
   }
 

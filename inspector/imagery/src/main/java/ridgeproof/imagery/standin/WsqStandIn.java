@@ -31,7 +31,7 @@ final class WsqStandIn {
             rate -> WsqEncoder.encode(picture, new WsqEncoding(rate, ppi, 0)))
         .map(
             bytes ->
-                Padding.inserted(
-                    bytes, SOI_BYTES, Padding.of(COMMENT, SHORTEST, room - bytes.length)));
+                SegmentPadding.inserted(
+                    bytes, SOI_BYTES, SegmentPadding.of(COMMENT, SHORTEST, room - bytes.length)));
   }
 }

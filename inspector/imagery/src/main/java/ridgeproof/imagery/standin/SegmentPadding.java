@@ -3,13 +3,13 @@ package ridgeproof.imagery.standin;
 import java.io.ByteArrayOutputStream;
 
 /** Comments of zeros that make a codestream of marker segments as long as another. */
-final class Padding {
+final class SegmentPadding {
 
   private static final int MARKER = 0xFF;
   private static final int HEAD = 4;
   private static final int LONGEST = 2 + 0xFFFF;
 
-  private Padding() {}
+  private SegmentPadding() {}
 
   /**
    * Marker segments.
