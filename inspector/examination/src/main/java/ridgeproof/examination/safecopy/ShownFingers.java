@@ -31,6 +31,9 @@ record ShownFingers(
   private static final String OTHER_HAND = "RP-SEQ-010";
   private static final String OTHER_HANDS = "RP-SEQ-027";
 
+  private static final Set<String> OF_WHOLE_IMAGES =
+      Set.of("RP-SEQ-020", "RP-SEQ-021", "RP-SEQ-022", "RP-SEQ-025");
+
   /** The finger at the same place from the left in the slap of the other hand. */
   private static final Map<Integer, Integer> IN_SLAP_ORDER =
       Map.of(2, 10, 3, 9, 4, 8, 5, 7, 7, 5, 8, 4, 9, 3, 10, 2);
@@ -47,7 +50,12 @@ record ShownFingers(
   static ShownFingers of(FindingsReport report) {
     Map<Integer, Integer> plains = new HashMap<>();
     Map<Integer, Integer> rolls = new HashMap<>();
-    report.sequence().ifPresent(sequence -> compared(sequence, plains, rolls));
+    // Of images that are turned or mirrored as a whole no finger is in another's place.
+    boolean turned =
+        report.unexplained().stream().map(Finding::ruleId).anyMatch(OF_WHOLE_IMAGES::contains);
+    if (!turned) {
+      report.sequence().ifPresent(sequence -> compared(sequence, plains, rolls));
+    }
     Set<Integer> strangers = new HashSet<>();
     for (Finding finding : report.everyFinding()) {
       switch (finding.ruleId()) {
@@ -57,7 +65,11 @@ record ShownFingers(
           }
         }
         case OTHER_HANDS -> plains.putAll(IN_SLAP_ORDER);
-        case OTHER_HAND -> otherHand(finding, report, plains);
+        case OTHER_HAND -> {
+          if (finding.causedBy().isEmpty()) {
+            otherHand(finding, report, plains);
+          }
+        }
         default -> {}
       }
     }

@@ -1,5 +1,6 @@
 package ridgeproof.examination.safecopy;
 
+import java.nio.ByteBuffer;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -17,6 +18,7 @@ import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.PixelDensity;
 import ridgeproof.imagery.measure.GrayLevelStatistics;
 import ridgeproof.imagery.standin.StandInImages;
+import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.Field;
 
 /**
@@ -121,9 +123,13 @@ final class StandIns {
   /** What was the same image twice becomes the same drawing twice. */
   private ExaminedImage firstOf(ExaminedImage image) {
     return original.images().stream()
-        .filter(other -> other.data().equals(image.data()) && isDrawable(other))
+        .filter(other -> bytes(other).equals(bytes(image)) && isDrawable(other))
         .findFirst()
         .orElse(image);
+  }
+
+  private static Optional<ByteBuffer> bytes(ExaminedImage image) {
+    return image.data().map(ByteSource::asBuffer);
   }
 
   private static boolean isDrawable(ExaminedImage image) {
