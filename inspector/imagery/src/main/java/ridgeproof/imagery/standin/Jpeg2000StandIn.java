@@ -24,6 +24,9 @@ final class Jpeg2000StandIn {
   /** Marker, length, registration and one byte (T.800 A.9.2). */
   private static final int SHORTEST = 7;
 
+  /** As text: of any other registration the decoder warns. */
+  private static final int[] REGISTERED = {0, 1};
+
   private static final int BOX_HEADER = 8;
   private static final double FIRST_BITS_PER_PIXEL = 1;
   private static final double MAX_BITS_PER_PIXEL = 8;
@@ -56,7 +59,7 @@ final class Jpeg2000StandIn {
   }
 
   private static byte[] padding(int spare) {
-    return SegmentPadding.of(COMMENT, SHORTEST, spare);
+    return SegmentPadding.of(COMMENT, SHORTEST, spare, REGISTERED);
   }
 
   /**
@@ -82,6 +85,14 @@ final class Jpeg2000StandIn {
   }
 
   private Optional<byte[]> coded(GrayImage picture, int room) {
+    try {
+      return fitting(picture, room);
+    } catch (IllegalArgumentException e) {
+      return Optional.empty(); // so few bytes that the library finds no room for headers
+    }
+  }
+
+  private Optional<byte[]> fitting(GrayImage picture, int room) {
     if (header.lossless().orElse(false)) {
       return Coarsened.fitting(
           picture, simple -> Optional.of(encoded(simple, 0)).filter(b -> fits(room - b.length)));

@@ -28,39 +28,44 @@ final class JpegStandIn {
   /** Marker, length, name, version, unit, two densities and the size of a thumbnail. */
   private static final int JFIF_SEGMENT = 20;
 
-  private static final int JFIF_DENSITY = 13;
-  private static final int JFIF_DENSITY_END = 18;
-
   private JpegStandIn() {}
 
   static Optional<byte[]> of(ByteSource image, ImageHeader header, GrayImage picture) {
     int room = image.length();
     for (double quality : QUALITIES) {
       byte[] bytes = encoded(picture, header.components() == COLOR_COMPONENTS, (float) quality);
-      byte[] dense = withDensityOf(image, bytes);
+      byte[] dense = withJfifOf(image, bytes);
       int spare = room - dense.length;
       if (spare == 0 || spare >= SHORTEST) {
         return Optional.of(
-            SegmentPadding.inserted(dense, SOI_BYTES, SegmentPadding.of(COMMENT, SHORTEST, spare)));
+            SegmentPadding.inserted(
+                dense,
+                SOI_BYTES + jfif(image).length,
+                SegmentPadding.of(COMMENT, SHORTEST, spare)));
       }
     }
     return Optional.empty();
   }
 
-  /** With the same resolution in its JFIF segment, or without the segment. */
-  private static byte[] withDensityOf(ByteSource image, byte[] bytes) {
-    if (!hasJfif(ByteSource.of(bytes))) {
-      return bytes;
-    }
+  /** With the JFIF segment of the image in place of that of the writer. */
+  private static byte[] withJfifOf(ByteSource image, byte[] bytes) {
+    int own = hasJfif(ByteSource.of(bytes)) ? JFIF_SEGMENT - SOI_BYTES : 0;
+    byte[] without = Arrays.copyOfRange(bytes, own, bytes.length);
+    System.arraycopy(bytes, 0, without, 0, SOI_BYTES);
+    return SegmentPadding.inserted(without, SOI_BYTES, jfif(image));
+  }
+
+  /** The JFIF segment of an image without its thumbnail; empty where there is none. */
+  static byte[] jfif(ByteSource image) {
     if (!hasJfif(image)) {
-      byte[] without = Arrays.copyOfRange(bytes, JFIF_SEGMENT - SOI_BYTES, bytes.length);
-      System.arraycopy(bytes, 0, without, 0, SOI_BYTES);
-      return without;
+      return new byte[0];
     }
-    for (int i = JFIF_DENSITY; i < JFIF_DENSITY_END; i++) {
-      bytes[i] = (byte) image.byteAt(i);
-    }
-    return bytes;
+    byte[] segment = image.slice(SOI_BYTES, JFIF_SEGMENT - SOI_BYTES).toArray();
+    segment[2] = 0;
+    segment[3] = JFIF_SEGMENT - 2 * SOI_BYTES;
+    segment[segment.length - 1] = 0;
+    segment[segment.length - 2] = 0;
+    return segment;
   }
 
   private static boolean hasJfif(ByteSource jpeg) {

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.util.Optional;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.ImageHeader;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Another picture as lossless JPEG (ITU-T T.81 Annex H): each sample by the one to its left. */
 final class LosslessJpegStandIn {
@@ -34,14 +35,17 @@ final class LosslessJpegStandIn {
     }
   }
 
-  static Optional<byte[]> of(int room, ImageHeader header, GrayImage picture) {
+  static Optional<byte[]> of(ByteSource image, ImageHeader header, GrayImage picture) {
+    int room = image.length();
     if (header.components() != 1 || header.bitsPerPixel() != BITS) {
       return Optional.empty();
     }
     return Coarsened.fitting(
         picture,
         simple -> {
-          byte[] bytes = new LosslessJpegStandIn().encoded(simple);
+          byte[] jfif = JpegStandIn.jfif(image);
+          byte[] bytes =
+              SegmentPadding.inserted(new LosslessJpegStandIn().encoded(simple), SOI_BYTES, jfif);
           int spare = room - bytes.length;
           return spare == 0 || spare >= SHORTEST
               ? Optional.of(

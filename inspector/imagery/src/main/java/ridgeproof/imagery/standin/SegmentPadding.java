@@ -17,8 +17,9 @@ final class SegmentPadding {
    * @param code of the comment, the byte after 0xFF
    * @param shortest bytes that a segment of this format has with its marker
    * @param length of all, 0 or at least {@code shortest}
+   * @param first bytes of the content of each segment
    */
-  static byte[] of(int code, int shortest, int length) {
+  static byte[] of(int code, int shortest, int length, int... first) {
     ByteArrayOutputStream out = new ByteArrayOutputStream(length);
     int left = length;
     while (left > 0) {
@@ -29,7 +30,10 @@ final class SegmentPadding {
       out.write(code);
       out.write(size - 2 >>> 8);
       out.write(size - 2);
-      out.writeBytes(new byte[size - HEAD]);
+      for (int value : first) {
+        out.write(value);
+      }
+      out.writeBytes(new byte[size - HEAD - first.length]);
       left -= size;
     }
     return out.toByteArray();

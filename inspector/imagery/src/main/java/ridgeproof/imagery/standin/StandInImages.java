@@ -25,12 +25,12 @@ public final class StandInImages {
   public static Optional<byte[]> inPlaceOf(ByteSource image, byte[] blank, GrayImage picture) {
     ImageHeader header = ImageHeaders.read(image);
     int room = image.length();
-    return switch (ImageHeaders.formatOf(image)) {
+    return switch (header.format()) {
       case RAW -> raw(room, picture);
       case WSQ -> WsqStandIn.of(room, header, picture);
       case PNG -> new PngStandIn(image, blank).of(picture);
       case JPEG -> JpegStandIn.of(image, header, picture);
-      case JPEG_LOSSLESS -> LosslessJpegStandIn.of(room, header, picture);
+      case JPEG_LOSSLESS -> LosslessJpegStandIn.of(image, header, picture);
       case JPEG_2000 -> new Jpeg2000StandIn(image, blank, header).of(picture);
       default -> Optional.empty();
     };
