@@ -26,7 +26,7 @@ import ridgeproof.cli.io.Console;
 import ridgeproof.cli.io.ExitStatus;
 import ridgeproof.cli.io.Version;
 import ridgeproof.cli.ledger.LedgerKey;
-import ridgeproof.cli.option.DepthAndProfile;
+import ridgeproof.cli.option.ExaminationMixin;
 import ridgeproof.cli.option.LimitOptions;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.report.words.Counted;
@@ -107,7 +107,7 @@ final class ArchiveExamineCommand implements Callable<Integer> {
       description = "bytes that are committed together, in billions (default: 64)")
   long batchGigabytes;
 
-  @Mixin DepthAndProfile choices;
+  @Mixin ExaminationMixin choices;
 
   @Mixin LimitOptions limits;
 

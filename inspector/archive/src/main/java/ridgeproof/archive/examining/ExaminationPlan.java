@@ -13,7 +13,7 @@ import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.agency.AgencyProfile;
 import ridgeproof.spec.agency.AgencyProfileReader;
 import ridgeproof.spec.agency.ProfileReading;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 
 /**
  * How every task examines; small, and sent to all of them.
@@ -53,7 +53,7 @@ public record ExaminationPlan(
       long fileSeconds)
       implements Serializable {
 
-    public static Limits of(ReadingLimits reading, DecodingLimits decoding) {
+    public static Limits of(ParseLimits reading, DecodingLimits decoding) {
       return new Limits(
           reading.maxBytes(),
           reading.maxRecords(),
@@ -65,8 +65,8 @@ public record ExaminationPlan(
           decoding.fileTime().toSeconds());
     }
 
-    ReadingLimits reading() {
-      return new ReadingLimits(maxBytes, maxRecords, maxItems, maxFindings);
+    ParseLimits reading() {
+      return new ParseLimits(maxBytes, maxRecords, maxItems, maxFindings);
     }
 
     DecodingLimits decoding() {

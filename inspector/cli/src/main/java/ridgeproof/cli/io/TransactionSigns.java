@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.submission.FolderTables;
-import ridgeproof.transaction.reader.FileKind;
+import ridgeproof.transaction.reader.FileTypeSniffer;
 import ridgeproof.transaction.record.ByteSource;
 
 /** Tells transactions, damaged ones too, from other files by their name and first bytes. */
@@ -50,7 +50,8 @@ public final class TransactionSigns {
     return Optional.of(
         beginning.length == 0
             ? EMPTY
-            : "not a transaction: looks like " + FileKind.of(ByteSource.of(beginning), tables));
+            : "not a transaction: looks like "
+                + FileTypeSniffer.of(ByteSource.of(beginning), tables));
   }
 
   /** Whether the first tag stands at the beginning. */
