@@ -51,8 +51,7 @@ import ridgeproof.spec.SpecTables;
     })
 final class ArchiveExamineCommand implements Callable<Integer> {
 
-  @ArgGroup(multiplicity = "1")
-  Source source;
+  @ArgGroup Source source;
 
   /** What is examined. */
   static final class Source {
@@ -68,12 +67,35 @@ final class ArchiveExamineCommand implements Callable<Integer> {
         paramLabel = "ADDRESS",
         description = "a text file with the address of a file or folder on each line")
     String list;
+
+    @Option(
+        names = "--parquet",
+        paramLabel = "ADDRESS",
+        description = "a Parquet file, or a folder of them, with the files in a binary column")
+    String table;
+
+    List<String> named() {
+      return inputs == null ? List.of(table) : inputs;
+    }
   }
+
+  @Option(
+      names = "--column",
+      paramLabel = "NAME",
+      defaultValue = "content",
+      description = "--parquet: the binary column (default: content)")
+  String column;
+
+  @Option(
+      names = "--id-column",
+      paramLabel = "NAME",
+      description =
+          "--parquet: a column that tells rows apart (default: rows with the same bytes are one)")
+  String idColumn;
 
   @Option(
       names = "--output",
       paramLabel = "ADDRESS",
-      required = true,
       description = "the folder of the archive; it is created if needed")
   String output;
 
@@ -121,9 +143,14 @@ final class ArchiveExamineCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    // A subcommand has no use for them, so that they cannot be required of every call.
+    if (source == null || output == null) {
+      throw CommandFailure.usage("--output and one of --input, --list, --parquet are required");
+    }
     SpecTables tables = SpecTables.open();
     ExaminationOptions options = choices.options(limits, tables);
-    try (SparkSession spark = ArchiveSession.open()) {
+    SparkSession spark = ArchiveSession.open();
+    try {
       Configuration hadoop = spark.sparkContext().hadoopConfiguration();
       Path root = qualified(new Path(output), hadoop);
       Iterator<Path> addresses = addresses(hadoop, root);
@@ -139,15 +166,22 @@ final class ArchiveExamineCommand implements Callable<Integer> {
       ArchiveStore store = ArchiveStore.openToWrite(root, settings(plan), hadoop);
       try (RunProgress progress =
           new RunProgress(console, spark.sparkContext().longAccumulator("files"))) {
-        ArchiveRun.Outcome outcome =
-            new ArchiveRun(spark, store, plan, progress)
-                .examine(new InputListing(addresses, hadoop), batchFiles, batchGigabytes * GIGA);
-        tell(outcome);
+        ArchiveRun run = new ArchiveRun(spark, store, plan, progress);
+        InputListing listing = new InputListing(addresses, hadoop);
+        long bytes = batchGigabytes * GIGA;
+        tell(
+            source.table == null
+                ? run.examineFiles(listing, batchFiles, bytes)
+                : run.examineTable(listing, bytes, columns()));
       }
       return ExitStatus.OK;
     } catch (ArchiveError e) {
       throw CommandFailure.inputOutput(output + ": " + e.getMessage());
     }
+  }
+
+  private List<String> columns() {
+    return idColumn == null ? List.of(column) : List.of(column, idColumn);
   }
 
   private void tell(ArchiveRun.Outcome outcome) {
@@ -172,7 +206,8 @@ final class ArchiveExamineCommand implements Callable<Integer> {
   }
 
   private Iterator<Path> addresses(Configuration hadoop, Path root) throws IOException {
-    List<String> named = source.list == null ? source.inputs : lines(new Path(source.list), hadoop);
+    List<String> named =
+        source.list == null ? source.named() : lines(new Path(source.list), hadoop);
     List<Path> paths = new ArrayList<>();
     for (String name : named) {
       Path path = qualified(new Path(name), hadoop);

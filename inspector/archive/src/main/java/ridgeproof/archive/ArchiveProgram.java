@@ -15,6 +15,7 @@ public final class ArchiveProgram {
   public static void main(String[] arguments) {
     Console console = Console.system();
     int status = commandLine(console).execute(arguments);
+    ArchiveSession.close();
     console.out().flush();
     console.error().flush();
     System.exit(status);
@@ -22,6 +23,7 @@ public final class ArchiveProgram {
 
   static CommandLine commandLine(Console console) {
     CommandLine line = new CommandLine(new ArchiveExamineCommand(console));
+    line.addSubcommand("check", new CommandLine(new ArchiveCheckCommand(console)));
     line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(console.error(), true, StandardCharsets.UTF_8));
     line.setExpandAtFiles(false);

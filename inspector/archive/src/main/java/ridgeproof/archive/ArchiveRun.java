@@ -1,5 +1,8 @@
 package ridgeproof.archive;
 
+import static org.apache.spark.sql.functions.coalesce;
+import static org.apache.spark.sql.functions.col;
+
 import java.io.IOException;
 import java.time.Instant;
 import java.util.Iterator;
@@ -9,13 +12,16 @@ import org.apache.hadoop.fs.Path;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import org.apache.spark.broadcast.Broadcast;
+import org.apache.spark.sql.Column;
 import org.apache.spark.sql.Dataset;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.SparkSession;
+import org.apache.spark.sql.functions;
 import org.apache.spark.util.SerializableConfiguration;
 import ridgeproof.archive.examining.ExaminationPlan;
 import ridgeproof.archive.examining.ExaminingTask;
 import ridgeproof.archive.examining.ResultRow;
+import ridgeproof.archive.examining.TableTask;
 import ridgeproof.archive.input.ArchiveInput;
 import ridgeproof.archive.input.ByteBins;
 import ridgeproof.archive.input.InputBatches;
@@ -55,63 +61,131 @@ final class ArchiveRun {
   /** What a run did. */
   record Outcome(long examined, long quarantined, long alreadyThere) {}
 
+  /** Results of a batch, to be computed. */
+  private interface Results {
+    JavaRDD<Row> of(Broadcast<KnownHashes> contents, Instant examined);
+  }
+
   /**
-   * Examines the inputs of a listing.
+   * Examines the files of a listing.
    *
    * @param maxFiles of a batch
    * @param maxBytes of a batch
    */
-  Outcome examine(Iterator<ArchiveInput> listing, long maxFiles, long maxBytes) throws IOException {
-    remember(table(ArchiveTable.FILES), inputs, "input");
-    remember(table(ArchiveTable.QUARANTINE), inputs, "input");
-    remember(table(ArchiveTable.FILES).where("not repeat"), contents, "file_hash");
+  Outcome examineFiles(Iterator<ArchiveInput> listing, long maxFiles, long maxBytes)
+      throws IOException {
+    rememberAll();
     InputBatches batches =
         new InputBatches(
             listing,
             input -> !inputs.contains(ExaminationPlan.inputHash(hash, input.identity())),
             maxFiles,
             maxBytes);
-    long examined = 0;
-    long quarantined = 0;
+    Outcome outcome = new Outcome(0, 0, 0);
     for (List<ArchiveInput> batch = batches.next(); !batch.isEmpty(); batch = batches.next()) {
       progress.begin(batch.size());
-      long broken = examine(batch);
-      quarantined += broken;
-      examined += batch.size() - broken;
-      progress.committed();
+      outcome = batch(outcome, results(batch), false);
     }
-    return new Outcome(examined, quarantined, batches.leftOut());
+    return new Outcome(outcome.examined(), outcome.quarantined(), batches.leftOut());
   }
 
-  private long examine(List<ArchiveInput> batch) throws IOException {
-    int cores = context.defaultParallelism();
-    List<List<ArchiveInput>> parts = ByteBins.of(batch, PARTS_PER_CORE * cores);
-    Broadcast<KnownHashes> known = context.broadcast(contents);
-    JavaRDD<Row> rows =
+  /**
+   * Examines what a column of tables holds; a batch is some files of the tables.
+   *
+   * @param columns the bytes, and what tells rows apart if there is such a column
+   */
+  Outcome examineTable(Iterator<ArchiveInput> listing, long maxBytes, List<String> columns)
+      throws IOException {
+    rememberAll();
+    // A row is a whole file, of which the usual thousands would not fit into memory.
+    spark.conf().set("spark.sql.parquet.columnarReaderBatchSize", 16);
+    InputBatches batches = new InputBatches(listing, ArchiveRun::isTable, Long.MAX_VALUE, maxBytes);
+    Outcome outcome = new Outcome(0, 0, 0);
+    long rows = 0;
+    for (List<ArchiveInput> batch = batches.next(); !batch.isEmpty(); batch = batches.next()) {
+      String[] files = batch.stream().map(ArchiveInput::address).toArray(String[]::new);
+      Dataset<Row> table =
+          spark
+              .read()
+              .parquet(files)
+              .select(columns.stream().map(functions::col).toArray(Column[]::new));
+      long all = table.count();
+      rows += all;
+      progress.begin((int) all);
+      outcome = batch(outcome, results(table), true);
+    }
+    long done = outcome.examined() + outcome.quarantined();
+    return new Outcome(outcome.examined(), outcome.quarantined(), rows - done);
+  }
+
+  private static boolean isTable(ArchiveInput file) {
+    return file.name().endsWith(".parquet")
+        && !file.name().startsWith(".")
+        && !file.name().startsWith("_");
+  }
+
+  private Results results(List<ArchiveInput> batch) {
+    List<List<ArchiveInput>> parts =
+        ByteBins.of(batch, PARTS_PER_CORE * context.defaultParallelism());
+    return (known, examined) ->
         context
             .parallelize(parts, parts.size())
             .mapPartitions(
-                new ExaminingTask(plan, known, Instant.now(), configuration, progress.done()));
+                new ExaminingTask(plan, known, examined, configuration, progress.done()));
+  }
+
+  private Results results(Dataset<Row> table) {
+    Broadcast<KnownHashes> before = context.broadcast(inputs);
+    return (known, examined) ->
+        table
+            .toJavaRDD()
+            .mapPartitions(new TableTask(plan, before, known, examined, progress.done()));
+  }
+
+  /** Examines, stages and commits a batch. */
+  private Outcome batch(Outcome before, Results results, boolean mayRepeatInputs)
+      throws IOException {
+    Broadcast<KnownHashes> known = context.broadcast(contents);
     Path stage = store.stage();
-    String results = new Path(stage, "results").toString();
-    spark.createDataFrame(rows, ResultRow.SCHEMA).write().parquet(results);
-    Dataset<Row> written = spark.read().schema(ResultRow.SCHEMA).parquet(results);
+    String folder = new Path(stage, "results").toString();
+    spark
+        .createDataFrame(results.of(known, Instant.now()), ResultRow.SCHEMA)
+        .write()
+        .parquet(folder);
+    Dataset<Row> written = spark.read().schema(ResultRow.SCHEMA).parquet(folder);
+    if (mayRepeatInputs) {
+      written =
+          written
+              .withColumn("input", coalesce(col("file.input"), col("quarantine.input")))
+              .dropDuplicates("input");
+    }
     new BatchTables(spark, written, stage).write(table(ArchiveTable.FILES));
-    remember(
-        written.where("file is not null").select("file.input", "file.file_hash"),
-        contents,
-        "file_hash");
+    long examined = remember(written.where("file is not null").select("file.*"));
     long quarantined = written.where("quarantine is not null").count();
     store.commit();
     known.destroy();
-    return quarantined;
+    progress.committed();
+    return new Outcome(
+        before.examined() + examined, before.quarantined() + quarantined, before.alreadyThere());
   }
 
-  private static void remember(Dataset<Row> rows, KnownHashes into, String column) {
-    Iterator<Row> hashes = rows.select(column).toLocalIterator();
+  private void rememberAll() {
+    remember(table(ArchiveTable.FILES));
+    Iterator<Row> broken = table(ArchiveTable.QUARANTINE).select("input").toLocalIterator();
+    broken.forEachRemaining(row -> inputs.add(row.getString(0)));
+  }
+
+  /** Remembers the inputs and contents of files, and counts them. */
+  private long remember(Dataset<Row> files) {
+    Iterator<Row> hashes = files.select("input", "file_hash").toLocalIterator();
+    long count = 0;
     while (hashes.hasNext()) {
-      into.add(hashes.next().getString(0));
+      Row row = hashes.next();
+      inputs.add(row.getString(0));
+      contents.add(row.getString(1));
+      count++;
     }
+    return count;
   }
 
   private Dataset<Row> table(ArchiveTable table) {

@@ -3,7 +3,10 @@ package ridgeproof.archive;
 import org.apache.spark.SparkConf;
 import org.apache.spark.sql.SparkSession;
 
-/** Opens Spark: as {@code spark-submit} has set it, or in this process on all cores. */
+/**
+ * Opens Spark for the whole process: as {@code spark-submit} has set it, or in this process on all
+ * cores.
+ */
 final class ArchiveSession {
 
   private ArchiveSession() {}
@@ -22,5 +25,12 @@ final class ArchiveSession {
     conf.set("spark.sql.session.timeZone", "UTC");
     conf.set("spark.sql.datetime.java8API.enabled", "true");
     return SparkSession.builder().config(conf).getOrCreate();
+  }
+
+  /** Ends what was opened. */
+  static void close() {
+    if (SparkSession.getDefaultSession().isDefined()) {
+      SparkSession.getDefaultSession().get().stop();
+    }
   }
 }
