@@ -36,6 +36,7 @@ import ridgeproof.report.words.Counted;
 final class ArchiveCheckCommand implements Callable<Integer> {
 
   private static final int DIFFERENT = 1;
+  private static final int MAX_TOLD = 10;
 
   private static final StructType LOCATION =
       new StructType()
@@ -99,7 +100,7 @@ final class ArchiveCheckCommand implements Callable<Integer> {
     Dataset<Row> rows =
         tables.of(ArchiveTable.FILES).where("not repeat").select("file_hash", "verdict", "depth");
     Dataset<Row> wanted = told.select(col("file.sha256"), col("verdict"), col("depth"));
-    Dataset<Row> findings = tables.of(ArchiveTable.FINDINGS).drop("number", "day");
+    Dataset<Row> findings = tables.of(ArchiveTable.FINDINGS).drop("number", "positions", "day");
     Dataset<Row> wantedFindings = findings(told);
     long differences = different(rows, wanted) + different(findings, wantedFindings);
     console.print(
@@ -130,7 +131,13 @@ final class ArchiveCheckCommand implements Callable<Integer> {
             col("f.explains"));
   }
 
-  private static long different(Dataset<Row> one, Dataset<Row> other) {
-    return one.exceptAll(other).count() + other.exceptAll(one).count();
+  private long different(Dataset<Row> archived, Dataset<Row> reported) {
+    return differing("only in the archive", archived.exceptAll(reported))
+        + differing("only in the reports", reported.exceptAll(archived));
+  }
+
+  private long differing(String where, Dataset<Row> rows) {
+    rows.limit(MAX_TOLD).collectAsList().forEach(row -> console.print(where + ": " + row));
+    return rows.count();
   }
 }

@@ -23,6 +23,7 @@ public final class ArchiveProgram {
 
   static CommandLine commandLine(Console console) {
     CommandLine line = new CommandLine(new ArchiveExamineCommand(console));
+    line.addSubcommand("report", new CommandLine(new ArchiveReportCommand(console)));
     line.addSubcommand("check", new CommandLine(new ArchiveCheckCommand(console)));
     line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(console.error(), true, StandardCharsets.UTF_8));

@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.RowFactory;
 import ridgeproof.archive.examining.ResultRow.InputFacts;
@@ -115,10 +117,21 @@ final class ReportRows {
               place.bytes().map(range -> (long) range.offset()).orElse(null),
               place.bytes().map(range -> (long) range.length()).orElse(null),
               finding.count(),
+              positions(finding),
               boxed(finding.explains()),
               day));
     }
     return rows;
+  }
+
+  /** Of every place of a repeated finding. */
+  private static Integer[] positions(Finding finding) {
+    return Stream.concat(Stream.of(finding), finding.repeats().stream())
+        .map(place -> known(place.location().position()))
+        .filter(Objects::nonNull)
+        .distinct()
+        .sorted()
+        .toArray(Integer[]::new);
   }
 
   private static List<Row> fingers(InputFacts input, Entry entry, LocalDate day) {

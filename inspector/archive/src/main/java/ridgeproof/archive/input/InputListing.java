@@ -102,8 +102,9 @@ public final class InputListing implements Iterator<ArchiveInput> {
     return new ArchiveInput(path.toString(), status.getLen(), status.getModificationTime(), null);
   }
 
+  /** Without its date: that of a folder changes with what is in it. */
   private static ArchiveInput blocked(FileStatus status, String obstacle) {
-    return new ArchiveInput(status.getPath().toString(), 0, status.getModificationTime(), obstacle);
+    return new ArchiveInput(status.getPath().toString(), 0, 0, obstacle);
   }
 
   private FileSystem fileSystem(Path path) throws IOException {

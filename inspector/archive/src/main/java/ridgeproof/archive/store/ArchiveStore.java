@@ -96,8 +96,13 @@ public final class ArchiveStore {
     }
     String batch = name(lastBatch + 1);
     Path staged = new Path(at(STAGING), batch);
+    List<String> files = dataIn(staged);
+    if (files.isEmpty()) {
+      system.delete(staged, true);
+      return;
+    }
     Path draft = new Path(staged, "log.txt");
-    write(draft, String.join("\n", dataIn(staged)) + "\n", false);
+    write(draft, String.join("\n", files) + "\n", false);
     context.rename(draft, new Path(at(LOG), batch + ".txt"), Options.Rename.NONE);
     lastBatch++;
     finish(batch);

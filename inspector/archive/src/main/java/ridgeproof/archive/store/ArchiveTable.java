@@ -7,6 +7,7 @@ import static org.apache.spark.sql.types.DataTypes.IntegerType;
 import static org.apache.spark.sql.types.DataTypes.LongType;
 import static org.apache.spark.sql.types.DataTypes.StringType;
 import static org.apache.spark.sql.types.DataTypes.TimestampType;
+import static org.apache.spark.sql.types.DataTypes.createArrayType;
 
 import java.util.Locale;
 import org.apache.spark.sql.types.StructType;
@@ -56,6 +57,7 @@ public enum ArchiveTable {
           .add("offset", LongType)
           .add("length", LongType)
           .add("places", IntegerType)
+          .add("positions", createArrayType(IntegerType, false))
           .add("explains", IntegerType)
           .add("day", DateType)),
   FINGERS(
