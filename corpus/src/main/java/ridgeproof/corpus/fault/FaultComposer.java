@@ -1,12 +1,19 @@
 package ridgeproof.corpus.fault;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
 import ridgeproof.corpus.composition.DraftedTransaction;
 import ridgeproof.corpus.composition.People;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.ScenarioError;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.TransactionReader;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
 
 /**
  * Makes the files of the catalogue: a clean file is captured once, each fault changes a copy. Safe
@@ -16,10 +23,36 @@ public final class FaultComposer {
 
   private final TransactionComposer composer = new TransactionComposer(new People());
   private final Map<String, DraftedTransaction> drafts = new ConcurrentHashMap<>();
+  private final UnaryOperator<byte[]> encoding;
+
+  /** By id of a fault, the steps that are done instead of its own. */
+  private final Map<String, String> otherSteps;
+
+  /** Files in the traditional encoding. */
+  public FaultComposer() {
+    this(UnaryOperator.identity(), Map.of());
+  }
+
+  private FaultComposer(UnaryOperator<byte[]> encoding, Map<String, String> otherSteps) {
+    this.encoding = encoding;
+    this.otherSteps = otherSteps;
+  }
+
+  /** The same files in XML: what befalls the whole file befalls its XML. */
+  public static FaultComposer inXml() {
+    SpecTables tables = SpecTables.open();
+    TransactionReader reader = new TransactionReader(tables, ReadingLimits.standard());
+    XmlTransactionWriter writer = new XmlTransactionWriter(tables);
+    Map<String, String> steps = new HashMap<>();
+    FaultCatalogue.inXml().values().stream()
+        .filter(row -> !row.change().isEmpty())
+        .forEach(row -> steps.put(row.id(), row.change()));
+    return new FaultComposer(file -> writer.write(reader.read(ByteSource.of(file))), steps);
+  }
 
   /** A clean file, before anything happens to it. */
   public byte[] clean(String base) {
-    return new Workpiece(this, draft(base)).bytes();
+    return new Workpiece(this, draft(base)).file();
   }
 
   /**
@@ -29,14 +62,19 @@ public final class FaultComposer {
    */
   public byte[] compose(Fault fault) {
     Workpiece workpiece = new Workpiece(this, draft(fault.base()));
-    for (String step : fault.change().split(";")) {
+    for (String step : otherSteps.getOrDefault(fault.id(), fault.change()).split(";")) {
       try {
         apply(step.strip(), workpiece);
       } catch (RuntimeException e) {
         throw new ScenarioError(fault.id() + ": " + step.strip() + ": " + e);
       }
     }
-    return workpiece.bytes();
+    return workpiece.file();
+  }
+
+  /** A file in the encoding that files are sent in. */
+  byte[] encoded(byte[] file) {
+    return encoding.apply(file);
   }
 
   private static void apply(String step, Workpiece workpiece) {
