@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import ridgeproof.corpus.composition.DraftedTransaction;
-import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.ScenarioError;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
@@ -21,7 +21,7 @@ import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
  */
 public final class FaultComposer {
 
-  private final TransactionComposer composer = new TransactionComposer(new People());
+  private final TransactionComposer composer = new TransactionComposer(new SubjectCache());
   private final Map<String, DraftedTransaction> drafts = new ConcurrentHashMap<>();
   private final UnaryOperator<byte[]> encoding;
 
@@ -41,7 +41,7 @@ public final class FaultComposer {
   /** The same files in XML: what befalls the whole file befalls its XML. */
   public static FaultComposer inXml() {
     SpecTables tables = SpecTables.open();
-    TransactionReader reader = new TransactionReader(tables, ReadingLimits.standard());
+    TransactionReader reader = new TransactionReader(tables, ParseLimits.standard());
     XmlTransactionWriter writer = new XmlTransactionWriter(tables);
     Map<String, String> steps = new HashMap<>();
     FaultCatalogue.inXml().values().stream()
@@ -83,7 +83,7 @@ public final class FaultComposer {
     if (verb == null) {
       throw new IllegalArgumentException("no such verb");
     }
-    verb.apply(workpiece, new Words(Arrays.asList(words).subList(1, words.length)));
+    verb.apply(workpiece, new StepWords(Arrays.asList(words).subList(1, words.length)));
   }
 
   DraftedTransaction draft(String base) {

@@ -70,7 +70,7 @@ final class XmlFaultDocument {
           count(these, one -> !one.isAlike()),
           count(
               these,
-              one -> one.xml().outcome() == Outcome.NAMED || !one.isSame() && one.isAlike()));
+              one -> one.xml().outcome() == FaultOutcome.NAMED || !one.isSame() && one.isAlike()));
     }
   }
 

@@ -17,7 +17,7 @@ import ridgeproof.examination.SampleCard;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Finding;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
@@ -30,8 +30,7 @@ class XmlTransportTest {
   private static byte[] card() {
     ByteSource traditional = ByteSource.of(SampleCard.rolledTagged().bytes());
     return new XmlTransactionWriter(SampleCard.TABLES)
-        .write(
-            new TransactionReader(SampleCard.TABLES, ReadingLimits.standard()).read(traditional));
+        .write(new TransactionReader(SampleCard.TABLES, ParseLimits.standard()).read(traditional));
   }
 
   private static FindingsReport examine(byte[] file) {
@@ -39,7 +38,7 @@ class XmlTransportTest {
         ExaminationOptions.standard()
             .withDepth(Depth.STRUCTURE)
             .withToday(LocalDate.of(2026, 6, 1));
-    return new Examiner(SampleCard.TABLES, ReadingLimits.standard())
+    return new Examiner(SampleCard.TABLES, ParseLimits.standard())
         .examine(ByteSource.of(file), options);
   }
 

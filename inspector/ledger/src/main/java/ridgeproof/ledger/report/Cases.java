@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import ridgeproof.examination.Verdict;
-import ridgeproof.ledger.Outcome;
+import ridgeproof.ledger.ResponseOutcome;
 import ridgeproof.ledger.Station;
 import ridgeproof.ledger.store.LedgerQueries;
 
@@ -66,8 +66,8 @@ record Cases(
     return of(stations, attempts);
   }
 
-  private static Optional<Outcome> outcome(String column) {
-    return column == null ? Optional.empty() : Optional.of(Outcome.valueOf(column));
+  private static Optional<ResponseOutcome> outcome(String column) {
+    return column == null ? Optional.empty() : Optional.of(ResponseOutcome.valueOf(column));
   }
 
   private static String textOf(String column) {

@@ -92,7 +92,7 @@ public final class XmlTransactionReader {
       Parser parser = new Parser();
       int from = content;
       while (from >= 0 && from < context.source.length()) {
-        Passage passage = new Passage(context, sink, namespaces);
+        DocumentPass passage = new DocumentPass(context, sink, namespaces);
         OptionalInt stop = passage.read(parser, from);
         passage.outside().ifPresent(unread::add);
         if (stop.isEmpty() || !sink.mayGoOn()) {

@@ -19,15 +19,15 @@ import ridgeproof.transaction.record.LogicalRecord;
 final class SecondTransaction {
 
   private static final int CONTENTS = 3;
-  private static final int LONGEST_DECLARATION = 256;
-  private static final int LONGEST_ENVELOPE = 64 * 1024;
+  private static final int MAX_DECLARATION = 256;
+  private static final int MAX_ENVELOPE = 64 * 1024;
   private static final String PACKAGE_END =
       XmlTables.PACKAGE.substring(XmlTables.PACKAGE.indexOf(':') + 1) + ">";
   private static final Pattern DECLARATION = Pattern.compile("<\\?xml\\s[^<>]*>\\s*$");
 
   private SecondTransaction() {}
 
-  static Optional<Damage> of(Suspect suspect) {
+  static Optional<TransportDamage> of(Suspect suspect) {
     List<LogicalRecord> headers = suspect.reading().transaction().recordsOfType(1);
     if (headers.size() < 2) {
       return Optional.empty();
@@ -47,7 +47,7 @@ final class SecondTransaction {
             .filter(ordinal -> ordinal >= second.ordinal())
             .collect(Collectors.toSet());
     return Optional.of(
-        new Damage(
+        new TransportDamage(
             "RP-STR-040",
             Location.file().at(new ByteRange(source.origin() + start, source.length() - start)),
             Observed.of(
@@ -57,13 +57,13 @@ final class SecondTransaction {
             "one transaction per file",
             Optional.of(first),
             true,
-            Damage.Reach.only(behind),
+            TransportDamage.Reach.only(behind),
             Optional.empty()));
   }
 
   /** The file as far as the second transaction, and the end of an envelope of XML around both. */
   private static ByteSource without(ByteSource source, int start) {
-    int from = Math.max(start, source.length() - LONGEST_ENVELOPE);
+    int from = Math.max(start, source.length() - MAX_ENVELOPE);
     String tail = source.latin1(from, source.length() - from);
     int end = tail.lastIndexOf(PACKAGE_END);
     String envelope = end < 0 ? "" : tail.substring(end + PACKAGE_END.length());
@@ -88,7 +88,7 @@ final class SecondTransaction {
             .filter(offset -> offset < record)
             .max()
             .orElse(record);
-    int from = Math.max(0, start - origin - LONGEST_DECLARATION);
+    int from = Math.max(0, start - origin - MAX_DECLARATION);
     String before = suspect.source().latin1(from, start - origin - from);
     Matcher declaration = DECLARATION.matcher(before);
     return declaration.find() ? origin + from + declaration.start() : start;
