@@ -4,16 +4,11 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.UnaryOperator;
 import ridgeproof.corpus.composition.DraftedTransaction;
+import ridgeproof.corpus.composition.FileEncoding;
 import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.ScenarioError;
-import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.reader.ParseLimits;
-import ridgeproof.transaction.reader.TransactionReader;
-import ridgeproof.transaction.record.ByteSource;
-import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
 
 /**
  * Makes the files of the catalogue: a clean file is captured once, each fault changes a copy. Safe
@@ -23,31 +18,28 @@ public final class FaultComposer {
 
   private final TransactionComposer composer = new TransactionComposer(new SubjectCache());
   private final Map<String, DraftedTransaction> drafts = new ConcurrentHashMap<>();
-  private final UnaryOperator<byte[]> encoding;
+  private final FileEncoding encoding;
 
   /** By id of a fault, the steps that are done instead of its own. */
   private final Map<String, String> otherSteps;
 
   /** Files in the traditional encoding. */
   public FaultComposer() {
-    this(UnaryOperator.identity(), Map.of());
+    this(FileEncoding.TRADITIONAL, Map.of());
   }
 
-  private FaultComposer(UnaryOperator<byte[]> encoding, Map<String, String> otherSteps) {
+  private FaultComposer(FileEncoding encoding, Map<String, String> otherSteps) {
     this.encoding = encoding;
     this.otherSteps = otherSteps;
   }
 
   /** The same files in XML: what befalls the whole file befalls its XML. */
   public static FaultComposer inXml() {
-    SpecTables tables = SpecTables.open();
-    TransactionReader reader = new TransactionReader(tables, ParseLimits.standard());
-    XmlTransactionWriter writer = new XmlTransactionWriter(tables);
     Map<String, String> steps = new HashMap<>();
     FaultCatalogue.inXml().values().stream()
         .filter(row -> !row.change().isEmpty())
         .forEach(row -> steps.put(row.id(), row.change()));
-    return new FaultComposer(file -> writer.write(reader.read(ByteSource.of(file))), steps);
+    return new FaultComposer(FileEncoding.XML, steps);
   }
 
   /** A clean file, before anything happens to it. */
@@ -74,7 +66,7 @@ public final class FaultComposer {
 
   /** A file in the encoding that files are sent in. */
   byte[] encoded(byte[] file) {
-    return encoding.apply(file);
+    return encoding.of(file);
   }
 
   private static void apply(String step, Workpiece workpiece) {

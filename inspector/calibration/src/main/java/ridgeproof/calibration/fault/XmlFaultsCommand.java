@@ -3,12 +3,16 @@ package ridgeproof.calibration.fault;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import ridgeproof.corpus.fault.Fault;
+import ridgeproof.corpus.fault.FaultArea;
 import ridgeproof.corpus.fault.FaultCatalogue;
 import ridgeproof.examination.facts.Depth;
 
@@ -20,6 +24,9 @@ import ridgeproof.examination.facts.Depth;
         "Examines every file of the fault catalogue in both encodings and writes whether the first"
             + " finding is the same.")
 public final class XmlFaultsCommand implements Callable<Integer> {
+
+  private static final Set<FaultArea> OF_STRUCTURE =
+      EnumSet.of(FaultArea.TRANSPORT, FaultArea.HEADER, FaultArea.PARTICULARS, FaultArea.SET);
 
   @Option(names = "--report", required = true, description = "the Markdown file to write")
   Path report;
@@ -34,7 +41,9 @@ public final class XmlFaultsCommand implements Callable<Integer> {
   @Option(
       names = "--depth",
       defaultValue = "ridges",
-      description = "structure, images or ridges (default: ridges)")
+      description =
+          "structure, images or ridges, for faults that the structure does not show (default:"
+              + " ridges)")
   String depth;
 
   @Override
@@ -43,9 +52,16 @@ public final class XmlFaultsCommand implements Callable<Integer> {
         FaultCatalogue.faults().stream()
             .filter(fault -> only == null || only.stream().anyMatch(fault.id()::startsWith))
             .toList();
-    XmlTrial trial = new XmlTrial(Depth.valueOf(depth.toUpperCase(Locale.ROOT)));
-    Files.writeString(report, new XmlFaultDocument(faults, trial.run(faults)).write(command()));
+    List<XmlComparison> compared = new ArrayList<>();
+    compared.addAll(new XmlTrial(Depth.STRUCTURE).run(ofStructure(faults, true)));
+    Depth deep = Depth.valueOf(depth.toUpperCase(Locale.ROOT));
+    compared.addAll(new XmlTrial(deep).run(ofStructure(faults, false)));
+    Files.writeString(report, new XmlFaultDocument(faults, compared).write(command()));
     return 0;
+  }
+
+  private static List<Fault> ofStructure(List<Fault> faults, boolean which) {
+    return faults.stream().filter(fault -> OF_STRUCTURE.contains(fault.area()) == which).toList();
   }
 
   private String command() {
