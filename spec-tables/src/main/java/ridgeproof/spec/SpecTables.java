@@ -1,5 +1,9 @@
 package ridgeproof.spec;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -43,6 +47,7 @@ import ridgeproof.spec.xml.XmlTables;
 public final class SpecTables {
 
   private static final double MM_PER_INCH = 25.4;
+  private static final String VERSION = "tables.sha256";
 
   private final RuleCatalogue catalogue;
   private final Map<Integer, RecordTypeRow> recordTypes;
@@ -131,6 +136,18 @@ public final class SpecTables {
           new CodeTableTitle(table, row.required("title"), row.text("used_by"), row.source()));
     }
     return new SpecTables(RuleCatalogue.load(), types, titles);
+  }
+
+  /**
+   * What tells these tables from others: 64 hexadecimal digits of a SHA-256 over the names and
+   * contents of all of them, made by the build.
+   */
+  public static String version() {
+    try (InputStream in = SpecTables.class.getResourceAsStream(VERSION)) {
+      return new String(in.readAllBytes(), StandardCharsets.US_ASCII).strip();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** The tables of the XML encoding. */

@@ -71,6 +71,16 @@ public record Acceptance(
     return new Acceptance(all, byWeek, byStation, renamed, days);
   }
 
+  /** The days from the first submission to acceptance in bars. */
+  public WaitingTimes waiting() {
+    return WaitingTimes.of(new TreeMap<>(days));
+  }
+
+  /** Whether so many were accepted that parts of them may be told as shares. */
+  public boolean hasTellingTimes() {
+    return accepted() >= Share.MIN_CASES;
+  }
+
   /** Accepted submissions. */
   public long accepted() {
     return days.values().stream().mapToLong(Long::longValue).sum();
