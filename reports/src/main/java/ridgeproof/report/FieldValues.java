@@ -67,9 +67,11 @@ public final class FieldValues {
   /** One item. */
   public String item(FieldNumber number, int item, String text) {
     if (showPersonal || text.isEmpty()) {
-      return SafeText.of(text);
+      return TextSanitizer.of(text);
     }
-    return publicRow(number, item).map(row -> SafeText.of(row.shown(text))).orElse(SafeText.MASKED);
+    return publicRow(number, item)
+        .map(row -> TextSanitizer.of(row.shown(text)))
+        .orElse(TextSanitizer.MASKED);
   }
 
   /** The items of a subfield in one line. */
@@ -78,11 +80,11 @@ public final class FieldValues {
     int masked = 0;
     for (int item = 1; item <= subfield.items().size(); item++) {
       String text = item(number, item, subfield.text(item));
-      masked += text.equals(SafeText.MASKED) ? 1 : 0;
+      masked += text.equals(TextSanitizer.MASKED) ? 1 : 0;
       shown.add(text);
     }
     return masked > 1 && masked == shown.size()
-        ? masked + " items " + SafeText.MASKED
+        ? masked + " items " + TextSanitizer.MASKED
         : String.join(" | ", shown);
   }
 

@@ -39,8 +39,8 @@ public record FileAccount(int examined, List<NotExamined> others) {
   public String text() {
     StringBuilder text = new StringBuilder(sentence()).append('\n');
     for (NotExamined file : others) {
-      text.append("  ").append(SafeText.of(file.name())).append(": ");
-      text.append(SafeText.of(file.reason())).append('\n');
+      text.append("  ").append(TextSanitizer.of(file.name())).append(": ");
+      text.append(TextSanitizer.of(file.reason())).append('\n');
     }
     return text.toString();
   }
@@ -48,7 +48,7 @@ public record FileAccount(int examined, List<NotExamined> others) {
   /** A file without a report as an element of the array of reports. */
   public static String json(NotExamined file) {
     StringWriter out = new StringWriter();
-    try (JsonGenerator json = InertJson.factory().createGenerator(out)) {
+    try (JsonGenerator json = AsciiJson.factory().createGenerator(out)) {
       json.useDefaultPrettyPrinter();
       json.writeStartObject();
       json.writeStringField("schema", "ridgeproof-not-examined");

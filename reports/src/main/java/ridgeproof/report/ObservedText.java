@@ -22,7 +22,7 @@ import ridgeproof.transaction.record.Subfield;
 public final class ObservedText {
 
   /** A field with more repetitions is not searched: what was observed there is masked. */
-  private static final int MOST_SEARCHED = 100;
+  private static final int MAX_SEARCHED = 100;
 
   private static final int FIRST_VALUES = 3;
 
@@ -58,8 +58,8 @@ public final class ObservedText {
 
   private String single(Finding finding) {
     return isMasked(finding)
-        ? SafeText.MASKED + likelyMistake(finding).map(likely -> " " + likely).orElse("")
-        : SafeText.of(finding.observed().text());
+        ? TextSanitizer.MASKED + likelyMistake(finding).map(likely -> " " + likely).orElse("")
+        : TextSanitizer.of(finding.observed().text());
   }
 
   /**
@@ -122,7 +122,7 @@ public final class ObservedText {
 
   /** Whether the words hold a value of the field that is masked. */
   private boolean repeats(Field field, String text) {
-    if (field.subfields().size() > MOST_SEARCHED && values.isPrivate(field.number())) {
+    if (field.subfields().size() > MAX_SEARCHED && values.isPrivate(field.number())) {
       return true;
     }
     return field.subfields().stream().anyMatch(subfield -> repeats(field, subfield, text));

@@ -11,12 +11,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import ridgeproof.examination.comparison.ComparisonOutcome;
 import ridgeproof.examination.comparison.FindingChanges;
 import ridgeproof.examination.comparison.FingerChange;
 import ridgeproof.examination.comparison.IgnoredFields;
 import ridgeproof.examination.comparison.ImageDifference;
 import ridgeproof.examination.comparison.ImageLevel;
-import ridgeproof.examination.comparison.Outcome;
 import ridgeproof.examination.comparison.PersonDoubt;
 import ridgeproof.examination.comparison.PrintComparison;
 import ridgeproof.examination.comparison.RecordPair;
@@ -295,7 +295,7 @@ class ComparisonTest {
     assertEquals(List.of(), comparison.changes().added());
     assertEquals(records(comparison), comparison.pairs().size());
     assertEquals(List.of(), counted(comparison));
-    assertEquals(Outcome.STILL_PRESENT, comparison.outcome());
+    assertEquals(ComparisonOutcome.STILL_PRESENT, comparison.outcome());
   }
 
   private static int records(TransactionComparison comparison) {
@@ -308,9 +308,9 @@ class ComparisonTest {
     byte[] lacking = PilotCard.ascii().without(4).bytes();
     TransactionComparison corrected = Renderings.compare(lacking, whole, Depth.STRUCTURE);
     TransactionComparison spoilt = Renderings.compare(whole, lacking, Depth.STRUCTURE);
-    assertEquals(Outcome.WORSE, spoilt.outcome());
+    assertEquals(ComparisonOutcome.WORSE, spoilt.outcome());
     assertTrue(
-        Set.of(Outcome.RESOLVED, Outcome.BETTER).contains(corrected.outcome()),
+        Set.of(ComparisonOutcome.RESOLVED, ComparisonOutcome.BETTER).contains(corrected.outcome()),
         corrected.outcome().name());
     assertTrue(text(corrected).contains("1 resolved"), text(corrected));
     assertTrue(text(corrected).contains("0 new."), text(corrected));

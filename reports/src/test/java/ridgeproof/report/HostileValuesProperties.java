@@ -123,7 +123,8 @@ class HostileValuesProperties {
     assertEquals("", active(PdfText.of(pdf)).replace("\r", ""));
     assertEquals(Set.of(), PdfText.acting(pdf));
     assertTrue(PdfText.unbroken(pdf).contains("Record3:Type-14"), "a value has cut the document");
-    assertTrue(PdfText.of(pdf).contains(Wording.CAUTIONS.get(0)), "a value has cut the document");
+    assertTrue(
+        PdfText.of(pdf).contains(ReportPhrases.CAUTIONS.get(0)), "a value has cut the document");
   }
 
   /** Values in turn in every field of the header, the particulars and the prints. */

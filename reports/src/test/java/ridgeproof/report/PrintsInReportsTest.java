@@ -25,10 +25,10 @@ import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
 import ridgeproof.report.data.FindingsCsv;
 import ridgeproof.report.page.HtmlReport;
-import ridgeproof.report.page.Page.PositionRow;
 import ridgeproof.report.page.PositionState;
 import ridgeproof.report.page.PositionStates;
-import ridgeproof.report.pdf.Paper;
+import ridgeproof.report.page.ReportModel.PositionRow;
+import ridgeproof.report.pdf.PaperSize;
 import ridgeproof.report.pdf.PdfOptions;
 import ridgeproof.report.pdf.PdfReport;
 import ridgeproof.report.picture.PrintMeasures;
@@ -64,7 +64,7 @@ class PrintsInReportsTest {
         report,
         RenderOptions.standard(),
         new PdfOptions(
-            Paper.A4,
+            PaperSize.A4,
             Optional.empty(),
             withImages
                 ? Optional.of(image -> Renderings.EXTRACTION.decode(image).pixels())
@@ -96,7 +96,7 @@ class PrintsInReportsTest {
     PrintNames names = new PrintNames(Reports.TABLES);
     for (Finding finding : findings) {
       String finger = names.finger(finding.location().position().getAsInt());
-      String place = finger + ", " + Wording.place(finding.location());
+      String place = finger + ", " + ReportPhrases.place(finding.location());
       assertTrue(text.contains(finding.rule().title() + " " + place), place);
       assertTrue(page.contains("<dd>" + place), place);
       assertTrue(pdf.contains(place.replace(" ", "")), place);
@@ -239,7 +239,7 @@ class PrintsInReportsTest {
   @Test
   void aMeasureIsBeyondItsLimitOnlyWhereAFindingSaysSo() {
     PrintScores scores = new PrintScores(report);
-    Wording wording = new Wording(Reports.TABLES);
+    ReportPhrases wording = new ReportPhrases(Reports.TABLES);
     int beyond = 0;
     for (ExaminedImage image : report.images()) {
       boolean grave =

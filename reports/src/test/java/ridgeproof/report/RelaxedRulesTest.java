@@ -17,7 +17,7 @@ import ridgeproof.report.text.TextReport;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.agency.AgencyProfileReader;
 import ridgeproof.spec.agency.ProfileReading;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 class RelaxedRulesTest {
@@ -32,7 +32,7 @@ class RelaxedRulesTest {
     byte[] file =
         "1.001:40\u001d1.002:0500\u001d1.003:1\u001f0\u001d1.004:FAUF\u001c"
             .getBytes(StandardCharsets.US_ASCII);
-    return new Examiner(TABLES, ReadingLimits.standard())
+    return new Examiner(TABLES, ParseLimits.standard())
         .examine(
             ByteSource.of(file),
             ExaminationOptions.standard()

@@ -20,7 +20,7 @@ import ridgeproof.report.data.JsonReport;
 import ridgeproof.report.text.TextReport;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.SubmissionProfile;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /** Examines bytes and renders what was found, as the command line does. */
@@ -28,7 +28,7 @@ public final class Reports {
 
   public static final SpecTables TABLES = SpecTables.open();
 
-  private static final Examiner EXAMINER = new Examiner(TABLES, ReadingLimits.standard());
+  private static final Examiner EXAMINER = new Examiner(TABLES, ParseLimits.standard());
   private static final JsonSchema SCHEMA = schema(JsonReport.SCHEMA);
   private static final JsonSchema COMPARISON_SCHEMA = schema(ComparisonJson.SCHEMA);
 

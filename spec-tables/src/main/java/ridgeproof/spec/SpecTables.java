@@ -12,23 +12,23 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import ridgeproof.spec.consistency.AgreementTables;
 import ridgeproof.spec.consistency.CaptureOrigin;
+import ridgeproof.spec.consistency.ConsistencyTables;
 import ridgeproof.spec.consistency.ImageRecordRow;
 import ridgeproof.spec.consistency.MissingFingerField;
-import ridgeproof.spec.descriptive.ParticularTables;
+import ridgeproof.spec.descriptive.DescriptiveTextTables;
 import ridgeproof.spec.layout.Code;
 import ridgeproof.spec.layout.CodeTable;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.RecordLayout;
 import ridgeproof.spec.layout.RecordTypeRow;
-import ridgeproof.spec.limit.CompressionCeiling;
+import ridgeproof.spec.limit.CompressionLimit;
 import ridgeproof.spec.limit.ImageSizeLimit;
 import ridgeproof.spec.limit.MatchLikelihood;
 import ridgeproof.spec.limit.PixelLimits;
 import ridgeproof.spec.limit.ResolutionClass;
 import ridgeproof.spec.limit.RidgeLimit;
-import ridgeproof.spec.privacy.HarmlessTables;
+import ridgeproof.spec.privacy.NonIdentifyingFields;
 import ridgeproof.spec.rule.AnswerTables;
 import ridgeproof.spec.rule.BureauMessage;
 import ridgeproof.spec.rule.RuleCatalogue;
@@ -64,7 +64,7 @@ public final class SpecTables {
   private final Lazy<List<CaptureOrigin>> captureOrigins =
       new Lazy<>(SpecTables::readCaptureOrigins);
   private final Lazy<Set<String>> impressionMisfits = new Lazy<>(SpecTables::readImpressionMisfits);
-  private final Lazy<List<CompressionCeiling>> compressionCeilings =
+  private final Lazy<List<CompressionLimit>> compressionCeilings =
       new Lazy<>(SpecTables::readCompressionCeilings);
   private final Lazy<Map<String, Source>> formatSources = new Lazy<>(SpecTables::readFormatSources);
   private final Lazy<List<FileSignature>> fileSignatures =
@@ -76,10 +76,10 @@ public final class SpecTables {
   private final Lazy<List<Table.Row>> recordResolutions =
       new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
   private final AnswerTables answers;
-  private final AgreementTables agreements = new AgreementTables();
-  private final ParticularTables particulars = new ParticularTables();
+  private final ConsistencyTables agreements = new ConsistencyTables();
+  private final DescriptiveTextTables particulars = new DescriptiveTextTables();
   private final SubmissionTables submissions = new SubmissionTables();
-  private final HarmlessTables harmless = new HarmlessTables();
+  private final NonIdentifyingFields harmless = new NonIdentifyingFields();
   private final Lazy<XmlTables> xml = new Lazy<>(XmlTables::new);
 
   /** A line of the index of code tables. */
@@ -299,7 +299,7 @@ public final class SpecTables {
   }
 
   /** What the records of one transaction have to agree in. */
-  public AgreementTables agreements() {
+  public ConsistencyTables agreements() {
     return agreements;
   }
 
@@ -329,7 +329,7 @@ public final class SpecTables {
   }
 
   /** What is known of the fields of the Type-2 record beyond their layout. */
-  public ParticularTables particulars() {
+  public DescriptiveTextTables particulars() {
     return particulars;
   }
 
@@ -339,20 +339,20 @@ public final class SpecTables {
   }
 
   /** What of a transaction tells of nobody. */
-  public HarmlessTables harmless() {
+  public NonIdentifyingFields harmless() {
     return harmless;
   }
 
   /** How far images may be compressed. */
-  public List<CompressionCeiling> compressionCeilings() {
+  public List<CompressionLimit> compressionCeilings() {
     return compressionCeilings.get();
   }
 
-  private static List<CompressionCeiling> readCompressionCeilings() {
+  private static List<CompressionLimit> readCompressionCeilings() {
     return Table.resource("limits/compression-ceilings.csv").rows().stream()
         .map(
             row ->
-                new CompressionCeiling(
+                new CompressionLimit(
                     row.required("format"),
                     row.parse("ratio", Double::parseDouble),
                     row.optional("bits_per_pixel").stream()

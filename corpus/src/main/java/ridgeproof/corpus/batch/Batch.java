@@ -14,7 +14,7 @@ import java.util.concurrent.Future;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import ridgeproof.corpus.composition.ComposedTransaction;
-import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 
 /** Writes many files with their labels; the same seed gives the same folder. */
@@ -61,7 +61,7 @@ final class Batch {
 
   private List<LabelRow> writeOne(int subject) throws IOException {
     ComposedTransaction composed =
-        new TransactionComposer(new People()).compose(plan.scenario(subject));
+        new TransactionComposer(new SubjectCache()).compose(plan.scenario(subject));
     String file = composed.scenario().name() + ".an2";
     Files.write(folder.resolve(file), composed.bytes());
     return LabelRow.of(file, composed);

@@ -15,7 +15,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "corpus/generate",
     mixinStandardHelpOptions = true,
-    subcommands = {FaultsCommand.class, YearCommand.class},
+    subcommands = {FaultFilesCommand.class, YearCommand.class},
     description = {
       "Makes transactions of people who do not exist, some with known defects, and labels.csv with"
           + " what is true of each image: file, position, defect, strength, mistake.",
@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
 public final class CorpusCommand implements Callable<Integer> {
 
   private static final int USAGE = 64;
-  private static final int MOST_SUBJECTS = 999_999;
+  private static final int MAX_SUBJECTS = 999_999;
 
   @Option(names = "--subjects", paramLabel = "N", description = "how many files, one a subject")
   Integer subjects;
@@ -89,7 +89,7 @@ public final class CorpusCommand implements Callable<Integer> {
     // A subcommand has no use for them, so that they cannot be required of every call.
     check(subjects != null, "Missing required option: '--subjects=N'");
     check(folder != null, "Missing required option: '--output=DIR'");
-    check(subjects >= 1 && subjects <= MOST_SUBJECTS, "--subjects is 1 to " + MOST_SUBJECTS);
+    check(subjects >= 1 && subjects <= MAX_SUBJECTS, "--subjects is 1 to " + MAX_SUBJECTS);
     check(defectRate >= 0 && defectRate <= 1, "--defect-rate is 0 to 1");
     PrintWriter error = spec.commandLine().getErr();
     long start = System.nanoTime();

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import ridgeproof.corpus.composition.ComposedTransaction;
 import ridgeproof.corpus.impression.CaptureDefect;
-import ridgeproof.corpus.scenario.Damage;
+import ridgeproof.corpus.scenario.FileDamage;
 
 /**
  * What is true of one image, or of one file.
@@ -35,7 +35,7 @@ record LabelRow(String file, String position, String defect, String strength, St
         rows.add(new LabelRow(file, position, word(d.getKey()), strength, mistake));
       }
     }
-    for (Damage damage : composed.scenario().damages()) {
+    for (FileDamage damage : composed.scenario().damages()) {
       rows.add(new LabelRow(file, "", "", "", word(damage.kind())));
     }
     return rows;

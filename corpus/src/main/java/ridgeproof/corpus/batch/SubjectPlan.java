@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import ridgeproof.corpus.finger.Dice;
+import ridgeproof.corpus.finger.SeededRandom;
 import ridgeproof.corpus.impression.CaptureDefect;
 import ridgeproof.corpus.paper.Paper;
-import ridgeproof.corpus.scenario.CardKind;
-import ridgeproof.corpus.scenario.Damage;
+import ridgeproof.corpus.scenario.BoxSet;
+import ridgeproof.corpus.scenario.FileDamage;
 import ridgeproof.corpus.scenario.HeaderPlan;
 import ridgeproof.corpus.scenario.Mistake;
 import ridgeproof.corpus.scenario.PrintDefect;
@@ -25,7 +25,7 @@ public final class SubjectPlan {
   private static final List<String> VERSIONS = List.of("0300", "0400", "0500", "0501", "0502");
   private static final int SEGMENTS_SINCE = 400;
   private static final int LAST_ROLL = 10;
-  private static final double LEAST_STRENGTH = 0.3;
+  private static final double MIN_STRENGTH = 0.3;
   private static final int YOUNGEST = 18;
   private static final int OLDEST = 86;
 
@@ -55,9 +55,9 @@ public final class SubjectPlan {
 
   /** The story of one subject, counted from 1; it does not depend on how many there are. */
   public Scenario scenario(int subject) {
-    Dice dice = new Dice(seed, subject);
+    SeededRandom dice = new SeededRandom(seed, subject);
     long own = seed * 1_000_003 + subject;
-    CardKind set = dice.chance(0.5) ? CardKind.ROLLED_CARD : CardKind.FLATS;
+    BoxSet set = dice.chance(0.5) ? BoxSet.ROLLED_CARD : BoxSet.FLATS;
     String version = VERSIONS.get(dice.below(VERSIONS.size()));
     boolean tagged = dice.chance(0.5);
     boolean segments = tagged && Integer.parseInt(version) >= SEGMENTS_SINCE;
@@ -66,13 +66,13 @@ public final class SubjectPlan {
     String name = "SPECIMEN," + NAMES.get(dice.below(NAMES.size()));
     List<PrintDefect> defects = defects(boxes, dice);
     List<Mistake> mistakes = new ArrayList<>();
-    List<Damage> damages = new ArrayList<>();
+    List<FileDamage> damages = new ArrayList<>();
     if (dice.chance(mistakeRate)) {
       drawMistake(set, dice, mistakes, damages);
     }
-    Dice years = new Dice(own, 43);
+    SeededRandom years = new SeededRandom(own, 43);
     SkinPlan skin = aged ? SkinPlan.ofAge(YOUNGEST + years.below(OLDEST - YOUNGEST)) : null;
-    boolean ink = aged && set == CardKind.ROLLED_CARD && years.chance(0.5);
+    boolean ink = aged && set == BoxSet.ROLLED_CARD && years.chance(0.5);
     String control = String.format(Locale.ROOT, "BATCH-%06d", subject);
     return new Scenario(
         String.format(Locale.ROOT, "subject-%06d", subject),
@@ -97,12 +97,12 @@ public final class SubjectPlan {
   }
 
   /** Both thumbs in one image came with the edition of 2007; before, each stands alone. */
-  private static List<Integer> boxes(CardKind set, String version) {
+  private static List<Integer> boxes(BoxSet set, String version) {
     boolean old = Integer.parseInt(version) < SEGMENTS_SINCE;
-    return set == CardKind.FLATS && old ? List.of(11, 12, 13, 14) : set.boxes();
+    return set == BoxSet.FLATS && old ? List.of(11, 12, 13, 14) : set.boxes();
   }
 
-  private List<PrintDefect> defects(List<Integer> boxes, Dice dice) {
+  private List<PrintDefect> defects(List<Integer> boxes, SeededRandom dice) {
     List<PrintDefect> defects = new ArrayList<>();
     for (int box : boxes) {
       List<CaptureDefect> kinds =
@@ -110,7 +110,7 @@ public final class SubjectPlan {
               .filter(kind -> kind.befalls(box <= LAST_ROLL))
               .toList();
       if (dice.chance(defectRate)) {
-        double strength = Math.rint(100 * dice.between(LEAST_STRENGTH, 1)) / 100;
+        double strength = Math.rint(100 * dice.between(MIN_STRENGTH, 1)) / 100;
         defects.add(new PrintDefect(box, kinds.get(dice.below(kinds.size())), strength));
       }
     }
@@ -118,15 +118,17 @@ public final class SubjectPlan {
   }
 
   private static void drawMistake(
-      CardKind set, Dice dice, List<Mistake> mistakes, List<Damage> damages) {
+      BoxSet set, SeededRandom dice, List<Mistake> mistakes, List<FileDamage> damages) {
     int box = 1 + dice.below(10);
     int finger = 1 + (box + dice.below(9)) % 10;
-    switch (dice.below(set == CardKind.ROLLED_CARD ? 7 : 5)) {
+    switch (dice.below(set == BoxSet.ROLLED_CARD ? 7 : 5)) {
       case 0 -> mistakes.add(new Mistake(Mistake.Kind.HANDS_EXCHANGED, 0, 0));
       case 1 -> mistakes.add(new Mistake(Mistake.Kind.RETAKE_KEPT, 13 + dice.below(2), 0));
-      case 2 -> damages.add(new Damage(Damage.Kind.TAIL_CUT, 0, 0, 0, 100 + dice.below(9000), ""));
-      case 3 -> damages.add(new Damage(Damage.Kind.RECORDS_SWAPPED, 3, 4, 0, 0, ""));
-      case 4 -> damages.add(new Damage(Damage.Kind.BYTES_ADDED, 0, 0, 0, 2, ""));
+      case 2 ->
+          damages.add(
+              new FileDamage(FileDamage.Kind.TAIL_CUT, 0, 0, 0, 100 + dice.below(9000), ""));
+      case 3 -> damages.add(new FileDamage(FileDamage.Kind.RECORDS_SWAPPED, 3, 4, 0, 0, ""));
+      case 4 -> damages.add(new FileDamage(FileDamage.Kind.BYTES_ADDED, 0, 0, 0, 2, ""));
       case 5 -> mistakes.add(new Mistake(Mistake.Kind.FINGER_TWICE, box, finger));
       default -> mistakes.add(new Mistake(Mistake.Kind.FINGERS_EXCHANGED, box, finger));
     }

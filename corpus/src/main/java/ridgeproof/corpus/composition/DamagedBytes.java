@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import ridgeproof.corpus.scenario.Damage;
+import ridgeproof.corpus.scenario.FileDamage;
 import ridgeproof.corpus.scenario.ScenarioError;
 import ridgeproof.spec.layout.RecordTypeRow.Encoding;
 import ridgeproof.transaction.writer.RecordDraft;
@@ -48,8 +48,8 @@ final class DamagedBytes {
     return head.substring(head.indexOf(':') + 1, head.indexOf((char) GS));
   }
 
-  byte[] after(List<Damage> damages) {
-    for (Damage damage : damages) {
+  byte[] after(List<FileDamage> damages) {
+    for (FileDamage damage : damages) {
       int index = (damage.record() == 0 ? pieces.size() : damage.record()) - 1;
       switch (damage.kind()) {
         case LENGTH_OFF -> setLength(index, damage.by());

@@ -11,7 +11,7 @@ import ridgeproof.transaction.writer.RecordDraft;
  * @param prints in the order of their records
  */
 public record DraftedTransaction(
-    Scenario scenario, List<RecordDraft> records, List<TakenPrint> prints) {
+    Scenario scenario, List<RecordDraft> records, List<CapturedPrint> prints) {
 
   /** Type-1 and Type-2. */
   public static final int RECORDS_BEFORE_PRINTS = 2;

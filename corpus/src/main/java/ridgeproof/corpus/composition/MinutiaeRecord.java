@@ -3,7 +3,7 @@ package ridgeproof.corpus.composition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import ridgeproof.corpus.finger.Minutia;
+import ridgeproof.corpus.finger.TrueMinutia;
 import ridgeproof.transaction.writer.RecordDraft;
 
 /**
@@ -18,8 +18,8 @@ final class MinutiaeRecord {
 
   private MinutiaeRecord() {}
 
-  static RecordDraft of(TakenPrint print, int idc) {
-    List<Minutia> minutiae = print.impression().truth().minutiae();
+  static RecordDraft of(CapturedPrint print, int idc) {
+    List<TrueMinutia> minutiae = print.impression().truth().minutiae();
     int count = Math.min(MOST, minutiae.size());
     Drafts drafts =
         Drafts.tagged(9, idc)
@@ -36,12 +36,12 @@ final class MinutiaeRecord {
               Integer.toString(i + 1),
               place(minutiae.get(i), print),
               "0",
-              minutiae.get(i).kind() == Minutia.Kind.ENDING ? "A" : "B"));
+              minutiae.get(i).kind() == TrueMinutia.Kind.ENDING ? "A" : "B"));
     }
     return count == 0 ? drafts.asTagged() : drafts.items(12, subfields).asTagged();
   }
 
-  private static String place(Minutia minutia, TakenPrint print) {
+  private static String place(TrueMinutia minutia, CapturedPrint print) {
     double scale = HUNDREDTHS_PER_INCH / print.labelledPpi();
     int height = print.impression().image().height();
     long x = Math.round(minutia.x() * scale);

@@ -36,11 +36,11 @@ final class PrintRecords {
     this.plan = scenario.prints();
   }
 
-  RecordDraft fingerprint(TakenPrint print, int idc) {
+  RecordDraft fingerprint(CapturedPrint print, int idc) {
     return plan.record() == 4 ? binary(print, idc) : tagged(print, idc);
   }
 
-  private RecordDraft binary(TakenPrint print, int idc) {
+  private RecordDraft binary(CapturedPrint print, int idc) {
     GrayImage image = print.impression().image();
     int none = NO_FURTHER_POSITION;
     return Drafts.binary(4, idc)
@@ -53,7 +53,7 @@ final class PrintRecords {
         .endingIn(9, stored(image, print.labelledPpi()));
   }
 
-  private RecordDraft tagged(TakenPrint print, int idc) {
+  private RecordDraft tagged(CapturedPrint print, int idc) {
     GrayImage image = print.impression().image();
     int impression = print.isRolled() ? LIVE_ROLLED : LIVE_PLAIN;
     Drafts drafts =
@@ -70,9 +70,9 @@ final class PrintRecords {
     return drafts.endingIn(999, stored(image, print.labelledPpi()));
   }
 
-  private void addMissing(TakenPrint print, Drafts drafts) {
+  private void addMissing(CapturedPrint print, Drafts drafts) {
     List<List<String>> missing = new ArrayList<>();
-    for (FingerDigit digit : Sitting.fingersOf(print.box())) {
+    for (FingerDigit digit : CaptureSession.fingersOf(print.box())) {
       for (MissingFinger entry : scenario.missing()) {
         if (entry.finger() == digit.position() && !entry.undeclared()) {
           missing.add(List.of(Integer.toString(entry.finger()), entry.reason()));
@@ -84,7 +84,7 @@ final class PrintRecords {
     }
   }
 
-  private static List<List<String>> segments(TakenPrint print) {
+  private static List<List<String>> segments(CapturedPrint print) {
     List<List<String>> segments = new ArrayList<>();
     for (int i = 0; i < print.labels().size(); i++) {
       FingerBox box = print.impression().boxes().get(i);
@@ -95,7 +95,7 @@ final class PrintRecords {
     return segments;
   }
 
-  private static List<List<String>> polygons(TakenPrint print) {
+  private static List<List<String>> polygons(CapturedPrint print) {
     List<List<String>> polygons = new ArrayList<>();
     for (int i = 0; i < print.labels().size(); i++) {
       FingerBox box = print.impression().boxes().get(i);
@@ -123,7 +123,7 @@ final class PrintRecords {
     return words;
   }
 
-  RecordDraft palm(PalmPlan palm, People people, int idc) {
+  RecordDraft palm(PalmPlan palm, SubjectCache people, int idc) {
     FingerDigit texture =
         palm.position() <= 22 ? FingerDigit.RIGHT_MIDDLE : FingerDigit.LEFT_MIDDLE;
     GrayImage image =

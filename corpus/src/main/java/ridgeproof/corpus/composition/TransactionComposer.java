@@ -3,8 +3,8 @@ package ridgeproof.corpus.composition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import ridgeproof.corpus.scenario.Damage;
 import ridgeproof.corpus.scenario.FieldChange;
+import ridgeproof.corpus.scenario.FileDamage;
 import ridgeproof.corpus.scenario.PalmPlan;
 import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.corpus.scenario.ScenarioError;
@@ -21,12 +21,12 @@ public final class TransactionComposer {
 
   private static final int TYPE_4 = 4;
 
-  private final People people;
+  private final SubjectCache people;
 
   /**
    * @param people those that the stories are about; shared, so that a finger is grown once
    */
-  public TransactionComposer(People people) {
+  public TransactionComposer(SubjectCache people) {
     this.people = people;
   }
 
@@ -37,7 +37,7 @@ public final class TransactionComposer {
    */
   public ComposedTransaction compose(Scenario scenario) {
     DraftedTransaction draft = draft(scenario);
-    List<TakenPrint> prints = draft.prints();
+    List<CapturedPrint> prints = draft.prints();
     List<RecordDraft> records = draft.records();
     byte[] sound = new TransactionWriter(CharacterEncoding.ASCII).write(records);
     byte[] bytes =
@@ -58,7 +58,7 @@ public final class TransactionComposer {
    * @throws ScenarioError when the story changes what is not there
    */
   public DraftedTransaction draft(Scenario scenario) {
-    List<TakenPrint> prints = new Sitting(scenario, people).prints();
+    List<CapturedPrint> prints = new CaptureSession(scenario, people).prints();
     List<RecordDraft> records = records(scenario, prints);
     changeFields(scenario, records);
     return new DraftedTransaction(scenario, records, prints);
@@ -66,12 +66,12 @@ public final class TransactionComposer {
 
   /** The image of one box, captured again under another version of the story, and its record. */
   public Optional<DraftedPrint> capture(Scenario scenario, int box, int idc) {
-    return new Sitting(scenario, people)
+    return new CaptureSession(scenario, people)
         .print(box)
         .map(print -> new DraftedPrint(print, new PrintRecords(scenario).fingerprint(print, idc)));
   }
 
-  private List<RecordDraft> records(Scenario scenario, List<TakenPrint> prints) {
+  private List<RecordDraft> records(Scenario scenario, List<CapturedPrint> prints) {
     TextRecords texts = new TextRecords(scenario);
     PrintRecords printRecords = new PrintRecords(scenario);
     PlaceholderRecords placeholders = new PlaceholderRecords(scenario);
@@ -80,7 +80,7 @@ public final class TransactionComposer {
     records.add(texts.header(scaled));
     records.add(texts.particulars());
     int idc = 0;
-    for (TakenPrint print : prints) {
+    for (CapturedPrint print : prints) {
       records.add(printRecords.fingerprint(print, ++idc));
     }
     for (PalmPlan palm : scenario.palms()) {
@@ -118,8 +118,8 @@ public final class TransactionComposer {
     }
   }
 
-  private static List<Damage> checked(Scenario scenario, int records) {
-    for (Damage damage : scenario.damages()) {
+  private static List<FileDamage> checked(Scenario scenario, int records) {
+    for (FileDamage damage : scenario.damages()) {
       if (damage.record() > records || damage.other() > records) {
         throw new ScenarioError(
             scenario.name() + ": " + damage.kind() + " in a file of " + records + " records");

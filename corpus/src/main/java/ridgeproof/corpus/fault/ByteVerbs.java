@@ -36,7 +36,7 @@ final class ByteVerbs {
   private ByteVerbs() {}
 
   /** {@code whole utf-8}: every byte of the file. */
-  private static void whole(Workpiece work, Words words) {
+  private static void whole(Workpiece work, StepWords words) {
     work.setBytes(edit(words.word(0)).apply(work.bytes()));
   }
 
@@ -142,7 +142,7 @@ final class ByteVerbs {
   }
 
   /** {@code cut 60%} keeps so much of the file, {@code cut 1} takes so many bytes from its end. */
-  private static void cut(Workpiece work, Words words) {
+  private static void cut(Workpiece work, StepWords words) {
     byte[] file = work.bytes();
     String word = words.word(0);
     int left =
@@ -153,15 +153,15 @@ final class ByteVerbs {
   }
 
   /** {@code append zeros 512}, {@code append text ...}, {@code append base car-card}. */
-  private static void append(Workpiece work, Words words) {
+  private static void append(Workpiece work, StepWords words) {
     work.setBytes(ImageVerbs.joined(work.bytes(), extra(work, words)));
   }
 
-  private static void before(Workpiece work, Words words) {
+  private static void before(Workpiece work, StepWords words) {
     work.setBytes(ImageVerbs.joined(extra(work, words), work.bytes()));
   }
 
-  private static byte[] extra(Workpiece work, Words words) {
+  private static byte[] extra(Workpiece work, StepWords words) {
     return switch (words.word(0)) {
       case "zeros" -> new byte[words.number(1)];
       case "text" -> replaced(words.valueFrom(1));

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import ridgeproof.corpus.composition.DraftedTransaction;
-import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.ScenarioError;
 
@@ -14,7 +14,7 @@ import ridgeproof.corpus.scenario.ScenarioError;
  */
 public final class FaultComposer {
 
-  private final TransactionComposer composer = new TransactionComposer(new People());
+  private final TransactionComposer composer = new TransactionComposer(new SubjectCache());
   private final Map<String, DraftedTransaction> drafts = new ConcurrentHashMap<>();
 
   /** A clean file, before anything happens to it. */
@@ -45,7 +45,7 @@ public final class FaultComposer {
     if (verb == null) {
       throw new IllegalArgumentException("no such verb");
     }
-    verb.apply(workpiece, new Words(Arrays.asList(words).subList(1, words.length)));
+    verb.apply(workpiece, new StepWords(Arrays.asList(words).subList(1, words.length)));
   }
 
   DraftedTransaction draft(String base) {

@@ -23,7 +23,7 @@ final class FieldVerbs {
   private FieldVerbs() {}
 
   /** {@code set 2.022 19881704}, {@code set 14.003@7 0}; {@code set all 14.005 ...} in each. */
-  private static void set(Workpiece work, Words words) {
+  private static void set(Workpiece work, StepWords words) {
     if (words.word(0).equals("all")) {
       int field = number(words.word(1)).field();
       int type = number(words.word(1)).recordType();
@@ -37,7 +37,7 @@ final class FieldVerbs {
   }
 
   /** Small letters instead of capitals. */
-  private static void lower(Workpiece work, Words words) {
+  private static void lower(Workpiece work, StepWords words) {
     change(
         work,
         words,
@@ -45,7 +45,7 @@ final class FieldVerbs {
             piece.with(field, piece.subfields(field).get(0).get(0).toLowerCase(Locale.ROOT)));
   }
 
-  private static void change(Workpiece work, Words words, Change change) {
+  private static void change(Workpiece work, StepWords words, Change change) {
     String word = words.word(0);
     int at = word.indexOf('@');
     FieldNumber number = number(at < 0 ? word : word.substring(0, at));

@@ -23,17 +23,17 @@ final class ImageVerbs {
   private ImageVerbs() {}
 
   /** {@code pixels 7 mirror}, {@code pixels all scale 50}. */
-  private static void pixels(Workpiece work, Words words) {
-    UnaryOperator<GrayImage> edit = Pixels.edit(words.word(1), words.numbersFrom(2));
+  private static void pixels(Workpiece work, StepWords words) {
+    UnaryOperator<GrayImage> edit = ImageChange.edit(words.word(1), words.numbersFrom(2));
     changeAll(work, words, piece -> stored(work, piece, edit.apply(piece.image().orElseThrow())));
   }
 
   /** {@code over 7 8}: box 8 was captured on top of box 7. */
-  private static void over(Workpiece work, Words words) {
+  private static void over(Workpiece work, StepWords words) {
     GrayImage other = work.box(words.number(1)).image().orElseThrow();
     work.changeBox(
         words.number(0),
-        piece -> stored(work, piece, Pixels.darker(piece.image().orElseThrow(), other)));
+        piece -> stored(work, piece, ImageChange.darker(piece.image().orElseThrow(), other)));
   }
 
   private static Piece stored(Workpiece work, Piece piece, GrayImage image) {
@@ -48,7 +48,7 @@ final class ImageVerbs {
   }
 
   /** {@code store 7 jpeg}: in another format; what the record says of it stays as it was. */
-  private static void store(Workpiece work, Words words) {
+  private static void store(Workpiece work, StepWords words) {
     int ppi = work.scenario().prints().ppi();
     changeAll(
         work,
@@ -74,7 +74,7 @@ final class ImageVerbs {
   }
 
   /** {@code stream 7 cut 50}: bytes of the image as it is stored. */
-  private static void stream(Workpiece work, Words words) {
+  private static void stream(Workpiece work, StepWords words) {
     changeAll(
         work,
         words,
@@ -118,7 +118,7 @@ final class ImageVerbs {
   }
 
   /** In the boxes named, in all, or in all rolls. */
-  private static void changeAll(Workpiece work, Words words, UnaryOperator<Piece> change) {
+  private static void changeAll(Workpiece work, StepWords words, UnaryOperator<Piece> change) {
     List<Integer> boxes =
         switch (words.word(0)) {
           case "all" -> boxes(work, 15);

@@ -7,7 +7,7 @@ import java.util.List;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.RecordTypeRow.Encoding;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteRange;
 import ridgeproof.transaction.record.ByteSource;
@@ -24,7 +24,7 @@ final class RecordBytes {
   /**
    * {@code length 2 +1}: LEN says so many bytes more or less; {@code length 2 =0}: it says that.
    */
-  static void length(Workpiece work, Words words) {
+  static void length(Workpiece work, StepWords words) {
     LogicalRecord record = record(work, words.word(0));
     Field field = record.field(1).orElseThrow();
     byte[] file = work.bytes();
@@ -48,14 +48,14 @@ final class RecordBytes {
   }
 
   /** {@code separator 2.020 drop}: the byte before the field; or two hexadecimal digits for it. */
-  static void separator(Workpiece work, Words words) {
+  static void separator(Workpiece work, StepWords words) {
     Field field = field(work, words.word(0));
     ByteRange before = new ByteRange(field.range().offset() - 1, 1);
     work.setBytes(spliced(work.bytes(), before, given(words.word(1))));
   }
 
   /** {@code record-end 2 drop}: the byte that ends the record; or two hexadecimal digits. */
-  static void recordEnd(Workpiece work, Words words) {
+  static void recordEnd(Workpiece work, StepWords words) {
     ByteRange range = record(work, words.word(0)).range();
     work.setBytes(spliced(work.bytes(), new ByteRange(range.end() - 1, 1), given(words.word(1))));
   }
@@ -65,7 +65,7 @@ final class RecordBytes {
   }
 
   /** {@code raw-value 1.003 ...}: typed over a value that the writer computes; LEN follows. */
-  static void rawValue(Workpiece work, Words words) {
+  static void rawValue(Workpiece work, StepWords words) {
     Field field = field(work, words.word(0));
     byte[] value = words.valueFrom(1).getBytes(StandardCharsets.ISO_8859_1);
     work.setBytes(spliced(work.bytes(), field.value(), value));
@@ -79,7 +79,7 @@ final class RecordBytes {
   }
 
   /** {@code record-bytes 4@3 end 0d0a}: bytes that nobody asked for, behind the record. */
-  static void insert(Workpiece work, Words words) {
+  static void insert(Workpiece work, StepWords words) {
     ByteRange range = record(work, words.word(0)).range();
     int at = words.word(1).equals("end") ? range.end() : range.offset();
     work.setBytes(
@@ -87,7 +87,7 @@ final class RecordBytes {
   }
 
   /** {@code swap-records #3 #4}: CNT keeps the old order. */
-  static void swapRecords(Workpiece work, Words words) {
+  static void swapRecords(Workpiece work, StepWords words) {
     ByteRange one = record(work, words.word(0)).range();
     ByteRange other = record(work, words.word(1)).range();
     byte[] file = work.bytes();
@@ -101,7 +101,7 @@ final class RecordBytes {
   }
 
   /** {@code lose-record 4@7}: CNT still lists it. */
-  static void loseRecord(Workpiece work, Words words) {
+  static void loseRecord(Workpiece work, StepWords words) {
     work.setBytes(spliced(work.bytes(), record(work, words.word(0)).range(), new byte[0]));
   }
 
@@ -129,7 +129,7 @@ final class RecordBytes {
 
   private static LogicalRecord record(Workpiece work, String name) {
     List<LogicalRecord> records =
-        new TransactionReader(TABLES, ReadingLimits.standard())
+        new TransactionReader(TABLES, ParseLimits.standard())
             .read(ByteSource.of(work.bytes()))
             .records();
     return records.get(work.place(name));

@@ -28,7 +28,7 @@ final class SegmentVerbs {
   private SegmentVerbs() {}
 
   /** {@code segments-swap 13 2 3}: the boxes of two fingers bear each other's name. */
-  private static void swap(Workpiece work, Words words) {
+  private static void swap(Workpiece work, StepWords words) {
     String one = words.word(1);
     String other = words.word(2);
     change(
@@ -42,7 +42,7 @@ final class SegmentVerbs {
   }
 
   /** {@code segment-drop 13 5}. */
-  private static void drop(Workpiece work, Words words) {
+  private static void drop(Workpiece work, StepWords words) {
     work.changeBox(
         words.number(0),
         piece ->
@@ -54,12 +54,12 @@ final class SegmentVerbs {
   }
 
   /** {@code segment-name 13 5 7}: the box of finger 5 is called 7. */
-  private static void name(Workpiece work, Words words) {
+  private static void name(Workpiece work, StepWords words) {
     of(work, words, row -> row.set(0, words.word(2)));
   }
 
   /** {@code segment-move 13 5 400 0}: to the right and down, in pixels. */
-  private static void move(Workpiece work, Words words) {
+  private static void move(Workpiece work, StepWords words) {
     of(
         work,
         words,
@@ -72,12 +72,12 @@ final class SegmentVerbs {
   }
 
   /** {@code segment-turn 13 5}: left and right exchanged. */
-  private static void turn(Workpiece work, Words words) {
+  private static void turn(Workpiece work, StepWords words) {
     of(work, words, row -> row.set(1, row.set(2, row.get(1))));
   }
 
   /** {@code segment-set 13 5 2 99999}: one item of the box. */
-  private static void set(Workpiece work, Words words) {
+  private static void set(Workpiece work, StepWords words) {
     of(work, words, row -> row.set(words.number(2) - 1, words.word(3)));
   }
 
@@ -86,7 +86,7 @@ final class SegmentVerbs {
   }
 
   /** Does it to the box of one finger. */
-  private static void of(Workpiece work, Words words, Consumer<List<String>> edit) {
+  private static void of(Workpiece work, StepWords words, Consumer<List<String>> edit) {
     change(
         work,
         words,
@@ -99,7 +99,7 @@ final class SegmentVerbs {
   }
 
   /** Does it to the box of each finger. */
-  private static void change(Workpiece work, Words words, UnaryOperator<List<String>> change) {
+  private static void change(Workpiece work, StepWords words, UnaryOperator<List<String>> change) {
     work.changeBox(
         words.number(0),
         piece ->
@@ -111,7 +111,7 @@ final class SegmentVerbs {
   }
 
   /** {@code minutiae-move 3000}: all of the first Type-9 record, to the right. */
-  private static void moveMinutiae(Workpiece work, Words words) {
+  private static void moveMinutiae(Workpiece work, StepWords words) {
     changeMinutiae(
         work,
         rows -> {
@@ -123,11 +123,11 @@ final class SegmentVerbs {
         });
   }
 
-  private static void dropMinutia(Workpiece work, Words words) {
+  private static void dropMinutia(Workpiece work, StepWords words) {
     changeMinutiae(work, rows -> rows.remove(rows.size() - 1));
   }
 
-  private static void numberMinutia(Workpiece work, Words words) {
+  private static void numberMinutia(Workpiece work, StepWords words) {
     changeMinutiae(work, rows -> rows.get(1).set(0, words.word(0)));
   }
 

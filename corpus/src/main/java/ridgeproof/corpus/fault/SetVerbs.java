@@ -41,26 +41,26 @@ final class SetVerbs {
   private SetVerbs() {}
 
   /** {@code drop 7,8}: these boxes have no record. */
-  private static void drop(Workpiece work, Words words) {
+  private static void drop(Workpiece work, StepWords words) {
     for (int box : words.boxes(0)) {
       work.pieces().remove(work.box(box));
     }
   }
 
   /** {@code keep 13,14}: no other print has a record. */
-  private static void keep(Workpiece work, Words words) {
+  private static void keep(Workpiece work, StepWords words) {
     List<Integer> boxes = words.boxes(0);
     work.pieces().removeIf(piece -> piece.isPrint() && !boxes.contains(piece.box().getAsInt()));
   }
 
   /** {@code again 7}: the record stands there a second time under an IDC of its own. */
-  private static void again(Workpiece work, Words words) {
+  private static void again(Workpiece work, StepWords words) {
     Piece print = work.box(words.number(0));
     add(work, print);
   }
 
   /** {@code second 7}: the box was captured twice, and both were kept. */
-  private static void second(Workpiece work, Words words) {
+  private static void second(Workpiece work, StepWords words) {
     int box = words.number(0);
     add(work, captured(work, luck(work.scenario(), SECOND_LUCK), box).orElseThrow());
   }
@@ -85,18 +85,18 @@ final class SetVerbs {
   }
 
   /** {@code show 7 6}: box 7 holds the very image of box 6. */
-  private static void show(Workpiece work, Words words) {
+  private static void show(Workpiece work, StepWords words) {
     Piece shown = work.box(words.number(1));
     work.changeBox(words.number(0), piece -> piece.showing(shown));
   }
 
   /** {@code position 7 3}: the record of box 7 says that it is position 3. */
-  private static void position(Workpiece work, Words words) {
+  private static void position(Workpiece work, StepWords words) {
     work.changeBox(words.number(0), piece -> piece.withPosition(words.number(1)));
   }
 
   /** {@code declare 10 XX}: 2.084, and 14.018 of the image of several, call it missing. */
-  private static void declare(Workpiece work, Words words) {
+  private static void declare(Workpiece work, StepWords words) {
     String finger = words.word(0);
     String code = words.word(1);
     work.change(
@@ -128,12 +128,12 @@ final class SetVerbs {
   }
 
   /** {@code idc 14@3 04}: another IDC in the record; CNT follows. */
-  private static void idc(Workpiece work, Words words) {
+  private static void idc(Workpiece work, StepWords words) {
     work.change(words.word(0), piece -> piece.with(2, words.word(1)));
   }
 
   /** {@code retake 7 too_dry 0.9}: captured with a defect. */
-  private static void retake(Workpiece work, Words words) {
+  private static void retake(Workpiece work, StepWords words) {
     for (int box : words.boxes(0)) {
       CaptureDefect kind = CaptureDefect.valueOf(words.word(1).toUpperCase(Locale.ROOT));
       Scenario spoilt =
@@ -143,7 +143,7 @@ final class SetVerbs {
   }
 
   /** {@code finger 7 8}: finger 8, captured once more, in box 7. */
-  private static void finger(Workpiece work, Words words) {
+  private static void finger(Workpiece work, StepWords words) {
     int box = words.number(0);
     Mistake mistake = new Mistake(Mistake.Kind.FINGER_TWICE, box, words.number(1));
     Scenario wrong = luck(work.scenario().withMistakes(List.of(mistake)), SECOND_LUCK);
@@ -151,7 +151,7 @@ final class SetVerbs {
   }
 
   /** {@code stranger 7 9107}: the finger of another person, who is called by a seed. */
-  private static void stranger(Workpiece work, Words words) {
+  private static void stranger(Workpiece work, StepWords words) {
     for (int box : words.boxes(0)) {
       Subject other = Subject.of(words.number(1), null);
       Scenario wrong = work.scenario().of(other, work.scenario().seed() + SECOND_LUCK);

@@ -4,5 +4,5 @@ package ridgeproof.corpus.fault;
 @FunctionalInterface
 interface Verb {
 
-  void apply(Workpiece workpiece, Words words);
+  void apply(Workpiece workpiece, StepWords words);
 }

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import ridgeproof.corpus.composition.CapturedPrint;
 import ridgeproof.corpus.composition.DraftedTransaction;
-import ridgeproof.corpus.composition.TakenPrint;
 import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.transaction.record.CharacterEncoding;
 import ridgeproof.transaction.writer.RecordDraft;
@@ -33,7 +33,7 @@ final class Workpiece {
       RecordDraft record = draft.records().get(i);
       int print = i - DraftedTransaction.RECORDS_BEFORE_PRINTS;
       if (print >= 0 && print < draft.prints().size()) {
-        TakenPrint taken = draft.prints().get(print);
+        CapturedPrint taken = draft.prints().get(print);
         pieces.add(
             new Piece(
                 record, OptionalInt.of(taken.box()), Optional.of(taken.impression().image())));

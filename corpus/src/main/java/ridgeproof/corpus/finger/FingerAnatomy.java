@@ -11,7 +11,8 @@ package ridgeproof.corpus.finger;
  */
 public record FingerAnatomy(int widthPx, int lengthPx, double ridgePeriodPx, double belowCrease) {
 
-  static FingerAnatomy draw(FingerDigit digit, double belowCrease, Dice body, Dice finger) {
+  static FingerAnatomy draw(
+      FingerDigit digit, double belowCrease, SeededRandom body, SeededRandom finger) {
     double build = body.around(1, 0.05);
     double breadth = body.around(9.1, 0.45);
     FingerDigit.Kind kind = digit.kind();

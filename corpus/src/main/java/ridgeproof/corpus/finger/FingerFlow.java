@@ -19,9 +19,9 @@ final class FingerFlow {
 
   private static final int RIPPLES = 4;
 
-  private final PatternClass pattern;
+  private final TruePatternClass pattern;
   private final FingerAnatomy anatomy;
-  private final List<SingularPoint> points = new ArrayList<>();
+  private final List<TrueSingularPoint> points = new ArrayList<>();
   private final double[][] bends;
   private final double[][] ripples = new double[2 * RIPPLES][];
   private final double tipBend;
@@ -34,7 +34,7 @@ final class FingerFlow {
   private final double centerY;
   private final double baseY;
 
-  FingerFlow(PatternClass pattern, FingerAnatomy anatomy, Dice dice) {
+  FingerFlow(TruePatternClass pattern, FingerAnatomy anatomy, SeededRandom dice) {
     this.pattern = pattern;
     this.anatomy = anatomy;
     double scale = anatomy.widthPx() / 520.0;
@@ -42,7 +42,7 @@ final class FingerFlow {
     this.centerY = anatomy.lengthPx() * dice.around(0.46, 0.025);
     placeSingularities(scale, dice);
     double lowest = centerY + 90 * scale;
-    for (SingularPoint point : points) {
+    for (TrueSingularPoint point : points) {
       lowest = Math.max(lowest, point.y());
     }
     this.baseY = lowest;
@@ -77,8 +77,8 @@ final class FingerFlow {
    * run side by side, so most of the turn is moved to the far side of the core.
    */
   private void straightenLegs(int index, double strength) {
-    SingularPoint point = points.get(index);
-    if (point.kind() == SingularPoint.Kind.DELTA) {
+    TrueSingularPoint point = points.get(index);
+    if (point.kind() == TrueSingularPoint.Kind.DELTA) {
       return;
     }
     double towards =
@@ -91,7 +91,7 @@ final class FingerFlow {
     bends[index][2] += strength * StrictMath.sin(towards);
   }
 
-  List<SingularPoint> singularPoints() {
+  List<TrueSingularPoint> singularPoints() {
     return List.copyOf(points);
   }
 
@@ -103,53 +103,53 @@ final class FingerFlow {
     return centerY;
   }
 
-  private void placeSingularities(double scale, Dice dice) {
+  private void placeSingularities(double scale, SeededRandom dice) {
     switch (pattern) {
       case PLAIN_ARCH -> {}
       case TENTED_ARCH -> {
         double height = dice.between(55, 105) * scale;
-        add(0, 0.35 * height, SingularPoint.Kind.CORE);
-        add(dice.around(0, 5), 1.35 * height, SingularPoint.Kind.DELTA);
+        add(0, 0.35 * height, TrueSingularPoint.Kind.CORE);
+        add(dice.around(0, 5), 1.35 * height, TrueSingularPoint.Kind.DELTA);
       }
       case LEFT_LOOP, RIGHT_LOOP -> {
-        double side = pattern == PatternClass.LEFT_LOOP ? 1 : -1;
-        add(0, 0, SingularPoint.Kind.CORE);
+        double side = pattern == TruePatternClass.LEFT_LOOP ? 1 : -1;
+        add(0, 0, TrueSingularPoint.Kind.CORE);
         add(
             side * dice.between(85, 165) * scale,
             dice.between(125, 190) * scale,
-            SingularPoint.Kind.DELTA);
+            TrueSingularPoint.Kind.DELTA);
       }
       case PLAIN_WHORL -> {
         double gap = dice.between(12, 55) * scale;
         double lean = dice.around(0, 0.3) * gap;
-        add(-lean / 2, -gap / 2, SingularPoint.Kind.CORE);
-        add(lean / 2, gap / 2, SingularPoint.Kind.CORE);
+        add(-lean / 2, -gap / 2, TrueSingularPoint.Kind.CORE);
+        add(lean / 2, gap / 2, TrueSingularPoint.Kind.CORE);
         addWhorlDeltas(scale, dice);
       }
       case DOUBLE_LOOP -> {
         double gap = dice.between(60, 105) * scale;
         double lean = (dice.chance(0.5) ? 1 : -1) * dice.between(0.6, 1.1) * gap;
-        add(-lean / 2, -gap / 2, SingularPoint.Kind.CORE);
-        add(lean / 2, gap / 2, SingularPoint.Kind.CORE);
+        add(-lean / 2, -gap / 2, TrueSingularPoint.Kind.CORE);
+        add(lean / 2, gap / 2, TrueSingularPoint.Kind.CORE);
         addWhorlDeltas(scale, dice);
       }
     }
   }
 
-  private void addWhorlDeltas(double scale, Dice dice) {
+  private void addWhorlDeltas(double scale, SeededRandom dice) {
     double depth = dice.between(130, 180) * scale;
     add(
         -dice.between(120, 190) * scale,
         depth + dice.around(0, 12) * scale,
-        SingularPoint.Kind.DELTA);
+        TrueSingularPoint.Kind.DELTA);
     add(
         dice.between(120, 190) * scale,
         depth + dice.around(0, 12) * scale,
-        SingularPoint.Kind.DELTA);
+        TrueSingularPoint.Kind.DELTA);
   }
 
-  private void add(double right, double down, SingularPoint.Kind kind) {
-    points.add(new SingularPoint(centerX + right, centerY + down, kind));
+  private void add(double right, double down, TrueSingularPoint.Kind kind) {
+    points.add(new TrueSingularPoint(centerX + right, centerY + down, kind));
   }
 
   /**
@@ -172,13 +172,13 @@ final class FingerFlow {
     double imaginary = 0;
     double bent = 2 * smoothAngle;
     for (int i = 0; i < bends.length; i++) {
-      SingularPoint point = points.get(i);
+      TrueSingularPoint point = points.get(i);
       double dx = x - point.x();
       double dy = point.y() - y;
       double distance = Math.sqrt(dx * dx + dy * dy) + 1e-9;
       double cos = dx / distance;
       double sin = dy / distance;
-      double sign = point.kind() == SingularPoint.Kind.CORE ? 1 : -1;
+      double sign = point.kind() == TrueSingularPoint.Kind.CORE ? 1 : -1;
       double[] bend = bends[i];
       bent +=
           sign
@@ -187,20 +187,20 @@ final class FingerFlow {
       imaginary = imaginary * cos + sign * real * sin;
       real = turned;
     }
-    float cos = Waves.cos((float) bent);
-    float sin = Waves.sin((float) bent);
+    float cos = TrigTables.cos((float) bent);
+    float sin = TrigTables.sin((float) bent);
     doubled[0] = real * cos - imaginary * sin;
     doubled[1] = real * sin + imaginary * cos;
   }
 
   /** Stands the axis of a loop more upright than the pair of core and delta alone would. */
   private double loopLean(double x, double y) {
-    if (pattern != PatternClass.LEFT_LOOP && pattern != PatternClass.RIGHT_LOOP) {
+    if (pattern != TruePatternClass.LEFT_LOOP && pattern != TruePatternClass.RIGHT_LOOP) {
       return 0;
     }
     double dx = (x - centerX) / 120;
     double dy = (y - centerY) / 120;
-    double side = pattern == PatternClass.LEFT_LOOP ? 1 : -1;
+    double side = pattern == TruePatternClass.LEFT_LOOP ? 1 : -1;
     return side * lean * StrictMath.exp(-dx * dx - dy * dy);
   }
 
@@ -208,7 +208,7 @@ final class FingerFlow {
     double aside = 2 * (x - centerX) / anatomy.widthPx();
     double above = (centerY - y) / anatomy.lengthPx();
     double below = (y - baseY) / anatomy.lengthPx();
-    if (pattern == PatternClass.PLAIN_ARCH) {
+    if (pattern == TruePatternClass.PLAIN_ARCH) {
       double width = archWidth + 0.9 * Math.max(0, above);
       double fade = 1 / (1 + StrictMath.exp(12 * (below + 0.05)));
       double steep = archSteepness * (0.06 + 0.94 * fade) + 0.35 * Math.max(0, above);
@@ -216,7 +216,7 @@ final class FingerFlow {
     }
     double fade = 1 / (1 + StrictMath.exp(14 * (below + 0.02)));
     double strength = tipBend * fade + 0.25 * Math.max(0, above);
-    if (pattern == PatternClass.TENTED_ARCH) {
+    if (pattern == TruePatternClass.TENTED_ARCH) {
       strength += 0.2 * fade;
     }
     return -strength * aside / Math.sqrt(0.35 + 0.65 * aside * aside);

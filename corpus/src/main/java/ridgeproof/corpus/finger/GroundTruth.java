@@ -10,7 +10,7 @@ import java.util.List;
  * @param mask where the image shows ridges
  */
 public record GroundTruth(
-    List<Minutia> minutiae, List<SingularPoint> singularPoints, RidgeMask mask) {
+    List<TrueMinutia> minutiae, List<TrueSingularPoint> singularPoints, TrueRidgeMask mask) {
 
   public GroundTruth {
     minutiae = List.copyOf(minutiae);

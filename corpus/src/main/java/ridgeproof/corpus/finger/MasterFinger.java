@@ -10,7 +10,7 @@ import java.util.List;
 public final class MasterFinger {
 
   private final FingerDigit digit;
-  private final PatternClass pattern;
+  private final TruePatternClass pattern;
   private final FingerAnatomy anatomy;
   private final byte[] relief;
   private final double centerX;
@@ -19,7 +19,7 @@ public final class MasterFinger {
 
   private MasterFinger(
       FingerDigit digit,
-      PatternClass pattern,
+      TruePatternClass pattern,
       FingerAnatomy anatomy,
       byte[] relief,
       FingerFlow flow,
@@ -45,18 +45,21 @@ public final class MasterFinger {
 
   /** Grows a finger whose pattern class is drawn, with what the years have left on it. */
   public static MasterFinger grow(long seed, FingerDigit digit, Skin skin) {
-    PatternClass pattern = PatternClass.draw(digit, new Dice(seed, 100 + digit.position()));
+    TruePatternClass pattern =
+        TruePatternClass.draw(digit, new SeededRandom(seed, 100 + digit.position()));
     return grow(seed, digit, pattern, skin);
   }
 
   /** Grows a finger with a given pattern class. */
-  public static MasterFinger grow(long seed, FingerDigit digit, PatternClass pattern) {
+  public static MasterFinger grow(long seed, FingerDigit digit, TruePatternClass pattern) {
     return grow(seed, digit, pattern, Skin.smooth());
   }
 
-  private static MasterFinger grow(long seed, FingerDigit digit, PatternClass pattern, Skin skin) {
-    Dice dice = new Dice(seed, digit.position());
-    FingerAnatomy anatomy = FingerAnatomy.draw(digit, skin.belowCrease(), new Dice(seed, 0), dice);
+  private static MasterFinger grow(
+      long seed, FingerDigit digit, TruePatternClass pattern, Skin skin) {
+    SeededRandom dice = new SeededRandom(seed, digit.position());
+    FingerAnatomy anatomy =
+        FingerAnatomy.draw(digit, skin.belowCrease(), new SeededRandom(seed, 0), dice);
     FingerFlow flow = new FingerFlow(pattern, anatomy, dice);
     WaveField waves = new WaveField(flow, anatomy.canvasWidth(), anatomy.canvasHeight());
     // More seeds, more fronts that meet out of step; relaxing undoes some of what they leave. So
@@ -67,25 +70,26 @@ public final class MasterFinger {
     GroundTruth truth = truthOf(anatomy, flow, lattice.minutiae(wave, anatomy.canvasWidth()));
     byte[] relief = SkinRelief.carve(wave, lattice, anatomy, dice);
     if (!skin.equals(Skin.smooth())) {
-      relief = aged(relief, anatomy, skin, new Dice(seed, 200 + digit.position()));
+      relief = aged(relief, anatomy, skin, new SeededRandom(seed, 200 + digit.position()));
     }
     return new MasterFinger(digit, pattern, anatomy, relief, flow, truth);
   }
 
-  private static byte[] aged(byte[] relief, FingerAnatomy anatomy, Skin skin, Dice dice) {
+  private static byte[] aged(byte[] relief, FingerAnatomy anatomy, Skin skin, SeededRandom dice) {
     int width = anatomy.canvasWidth();
-    byte[] patches = Mottle.of(width, anatomy.canvasHeight(), 60, dice);
+    byte[] patches = ValueNoise.of(width, anatomy.canvasHeight(), 60, dice);
     return SkinCarving.of(relief, patches, width, anatomy.canvasHeight(), skin, dice);
   }
 
   private static GroundTruth truthOf(
-      FingerAnatomy anatomy, FingerFlow flow, List<Minutia> spirals) {
-    RidgeMask.Builder mask = new RidgeMask.Builder(anatomy.canvasWidth(), anatomy.canvasHeight());
+      FingerAnatomy anatomy, FingerFlow flow, List<TrueMinutia> spirals) {
+    TrueRidgeMask.Builder mask =
+        new TrueRidgeMask.Builder(anatomy.canvasWidth(), anatomy.canvasHeight());
     mask.mark(0, 0, anatomy.canvasWidth(), anatomy.lengthPx() - 16);
     mask.mark(0, anatomy.lengthPx() + 24, anatomy.canvasWidth(), anatomy.canvasHeight());
-    RidgeMask skin = mask.build();
-    List<Minutia> kept = new ArrayList<>();
-    for (Minutia spiral : spirals) {
+    TrueRidgeMask skin = mask.build();
+    List<TrueMinutia> kept = new ArrayList<>();
+    for (TrueMinutia spiral : spirals) {
       if (skin.contains(spiral.x(), spiral.y()) && standsAlone(spiral, spirals)) {
         kept.add(spiral);
       }
@@ -94,8 +98,8 @@ public final class MasterFinger {
   }
 
   /** Two spirals less than a ridge apart undo each other: a nick in a ridge, not minutiae. */
-  private static boolean standsAlone(Minutia minutia, List<Minutia> all) {
-    for (Minutia other : all) {
+  private static boolean standsAlone(TrueMinutia minutia, List<TrueMinutia> all) {
+    for (TrueMinutia other : all) {
       double dx = other.x() - minutia.x();
       double dy = other.y() - minutia.y();
       if (other != minutia && dx * dx + dy * dy < 7 * 7) {
@@ -111,7 +115,7 @@ public final class MasterFinger {
   }
 
   /** Its pattern class. */
-  public PatternClass pattern() {
+  public TruePatternClass pattern() {
     return pattern;
   }
 

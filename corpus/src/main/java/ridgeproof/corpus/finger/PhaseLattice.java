@@ -34,7 +34,7 @@ final class PhaseLattice {
   private final float[][] flip = new float[4][];
   private final float[] phases;
 
-  PhaseLattice(WaveField waves, Dice dice, int seeds, int rounds) {
+  PhaseLattice(WaveField waves, SeededRandom dice, int seeds, int rounds) {
     this.waves = waves;
     this.columns = waves.columns;
     this.rows = waves.rows;
@@ -75,8 +75,8 @@ final class PhaseLattice {
                     + (waves.ky[from] + sign * waves.ky[to]) * down);
         float norm = waves.kx[from] * waves.kx[from] + waves.ky[from] * waves.ky[from];
         float weight = dot * dot / (norm * norm) * (edge < 2 ? 1f : 0.7f);
-        cos[from] = weight * Waves.cos(phase);
-        sin[from] = weight * Waves.sin(phase);
+        cos[from] = weight * TrigTables.cos(phase);
+        sin[from] = weight * TrigTables.sin(phase);
         phases[from] = phase;
         signs[from] = sign;
       }
@@ -84,7 +84,7 @@ final class PhaseLattice {
   }
 
   /** Lets the pattern spread from a few seeds over ragged fronts that meet where they may. */
-  private void grow(Dice dice, int seeds) {
+  private void grow(SeededRandom dice, int seeds) {
     int nodes = columns * rows;
     boolean[] queued = new boolean[nodes];
     int[] front = new int[nodes];
@@ -92,8 +92,8 @@ final class PhaseLattice {
     for (int i = 0; i < seeds; i++) {
       int node = dice.below(nodes);
       float phase = (float) dice.between(0, 2 * Math.PI);
-      real[node] = Waves.cos(phase);
-      imaginary[node] = Waves.sin(phase);
+      real[node] = TrigTables.cos(phase);
+      imaginary[node] = TrigTables.sin(phase);
       if (!queued[node]) {
         queued[node] = true;
         front[size++] = node;
@@ -181,8 +181,8 @@ final class PhaseLattice {
    * @param wave the ridge wave as {@link #paint} wrote it
    * @param width pixels in a row of it
    */
-  List<Minutia> minutiae(float[] wave, int width) {
-    List<Minutia> found = new ArrayList<>();
+  List<TrueMinutia> minutiae(float[] wave, int width) {
+    List<TrueMinutia> found = new ArrayList<>();
     for (int row = 2; row + 4 < rows; row++) {
       for (int column = 2; column + 4 < columns; column++) {
         int winding = winding(row * columns + column);
@@ -217,7 +217,7 @@ final class PhaseLattice {
     return expected[edge][from] + off;
   }
 
-  private Minutia describe(int row, int column, int winding, float[] wave, int width) {
+  private TrueMinutia describe(int row, int column, int winding, float[] wave, int width) {
     int node = row * columns + column;
     double x = (column + 0.5) * WaveField.SPACING;
     double y = (row + 0.5) * WaveField.SPACING;
@@ -232,11 +232,11 @@ final class PhaseLattice {
       behind += wave[py * width + px];
     }
     double angle = StrictMath.toDegrees(StrictMath.atan2(-alongY, alongX));
-    return new Minutia(
+    return new TrueMinutia(
         x,
         y,
         angle < 0 ? angle + 360 : angle,
-        behind < 0 ? Minutia.Kind.ENDING : Minutia.Kind.BIFURCATION);
+        behind < 0 ? TrueMinutia.Kind.ENDING : TrueMinutia.Kind.BIFURCATION);
   }
 
   int columns() {
@@ -306,13 +306,13 @@ final class PhaseLattice {
     float kx = waves.kx[node];
     float ky = waves.ky[node];
     float sign = waves.kx[lead] * kx + waves.ky[lead] * ky < 0 ? -1 : 1;
-    float stepXCos = Waves.cos(kx);
-    float stepXSin = Waves.sin(kx);
-    float stepYCos = Waves.cos(ky);
-    float stepYSin = Waves.sin(ky);
+    float stepXCos = TrigTables.cos(kx);
+    float stepXSin = TrigTables.sin(kx);
+    float stepYCos = TrigTables.cos(ky);
+    float stepYSin = TrigTables.sin(ky);
     float start = -(kx * right + ky * down) * s;
-    float startCos = Waves.cos(start);
-    float startSin = Waves.sin(start);
+    float startCos = TrigTables.cos(start);
+    float startSin = TrigTables.sin(start);
     float rowRe = real[node] * startCos - imaginary[node] * startSin;
     float rowIm = real[node] * startSin + imaginary[node] * startCos;
     for (int y = 0; y < s; y++) {

@@ -13,10 +13,10 @@ public record Skin(int creases, double wear, int scars, double belowCrease) {
   /** Enough for what a careful roll shows of the next phalanx. */
   private static final double USUAL_BELOW = 0.34;
 
-  private static final int MOST_CREASES = 60;
+  private static final int MAX_CREASES = 60;
 
   public Skin {
-    within("creases", creases, 0, MOST_CREASES);
+    within("creases", creases, 0, MAX_CREASES);
     within("wear", wear, 0, 1);
     within("scars", scars, 0, 4);
     within("skin below the crease", belowCrease, USUAL_BELOW, 1.5);
@@ -39,13 +39,13 @@ public record Skin(int creases, double wear, int scars, double belowCrease) {
    *
    * @param age years
    */
-  public static Skin ofAge(int age, Dice dice) {
+  public static Skin ofAge(int age, SeededRandom dice) {
     double years = years(age);
     double creases = dice.between(1, 9) + 32 * years * years * dice.between(0.3, 1.3);
     double wear = years * dice.between(0, 0.75);
     boolean scar = dice.chance(0.05 + 0.1 * years);
     double below = dice.chance(0.4) ? dice.between(0.5, 1.1) : USUAL_BELOW;
-    return new Skin((int) Math.min(MOST_CREASES, creases), wear, scar ? 1 : 0, below);
+    return new Skin((int) Math.min(MAX_CREASES, creases), wear, scar ? 1 : 0, below);
   }
 
   /** 0 at twenty to 1 at eighty. */

@@ -22,7 +22,8 @@ final class SkinCarving {
    * @param patches smooth noise of the same size, -127 to 127: where skin wears first
    * @param height rows of it, to below the flexion crease
    */
-  static byte[] of(byte[] relief, byte[] patches, int width, int height, Skin skin, Dice dice) {
+  static byte[] of(
+      byte[] relief, byte[] patches, int width, int height, Skin skin, SeededRandom dice) {
     SkinCarving carving = new SkinCarving(relief.clone(), width, height);
     carving.wear(patches, skin.wear());
     for (int i = 0; i < skin.scars(); i++) {
@@ -46,7 +47,7 @@ final class SkinCarving {
   }
 
   /** Most creases of a finger run one way, a third of them across the others. */
-  private void crease(double common, Dice dice) {
+  private void crease(double common, SeededRandom dice) {
     double x = dice.between(0.05, 0.95) * width;
     double y = dice.between(0.05, 0.95) * height;
     double heading = common + (dice.chance(0.35) ? Math.PI / 2 : 0) + dice.between(-0.5, 0.5);
@@ -75,7 +76,7 @@ final class SkinCarving {
   }
 
   /** Skin that has healed: a bare seam, and ridges that no longer meet across it. */
-  private void scar(Dice dice) {
+  private void scar(SeededRandom dice) {
     double cos = StrictMath.cos(dice.between(0, Math.PI));
     double sin = Math.sqrt(1 - cos * cos);
     double middleX = dice.between(0.2, 0.8) * width;

@@ -20,10 +20,11 @@ final class SkinRelief {
   }
 
   /** Carves the skin out of the ridge wave that the lattice painted, which it uses up. */
-  static byte[] carve(float[] wave, PhaseLattice lattice, FingerAnatomy anatomy, Dice dice) {
+  static byte[] carve(
+      float[] wave, PhaseLattice lattice, FingerAnatomy anatomy, SeededRandom dice) {
     SkinRelief relief = new SkinRelief(anatomy.canvasWidth(), anatomy.canvasHeight(), wave);
-    byte[] coarse = Mottle.of(relief.width, relief.height, 31, dice);
-    byte[] fine = Mottle.of(relief.width, relief.height, 5, dice);
+    byte[] coarse = ValueNoise.of(relief.width, relief.height, 31, dice);
+    byte[] fine = ValueNoise.of(relief.width, relief.height, 5, dice);
     for (int i = 0; i < relief.skin.length; i++) {
       relief.skin[i] = AMPLITUDE * relief.skin[i] + 0.12f * coarse[i] + 0.20f * fine[i];
     }
@@ -36,7 +37,7 @@ final class SkinRelief {
     return relief.toBytes();
   }
 
-  private void prickPores(PhaseLattice lattice, Dice dice) {
+  private void prickPores(PhaseLattice lattice, SeededRandom dice) {
     float[] crest = new float[2];
     for (int row = 1; row + 1 < lattice.rows(); row += 2) {
       for (int column = 1 + (row / 2 & 1); column + 1 < lattice.columns(); column += 2) {
@@ -62,7 +63,7 @@ final class SkinRelief {
     }
   }
 
-  private void wrinkle(FingerAnatomy anatomy, Dice dice) {
+  private void wrinkle(FingerAnatomy anatomy, SeededRandom dice) {
     double x = dice.between(0.1, 0.9) * width;
     double y = dice.between(0.1, 1.0) * anatomy.lengthPx();
     double heading = dice.chance(0.6) ? dice.around(0, 0.35) : dice.between(0, Math.PI);
@@ -77,7 +78,7 @@ final class SkinRelief {
     }
   }
 
-  private void flexionCrease(FingerAnatomy anatomy, Dice dice) {
+  private void flexionCrease(FingerAnatomy anatomy, SeededRandom dice) {
     double bow = dice.between(-12, 18);
     double lean = dice.around(0, 0.03);
     double breadth = dice.between(7, 12);

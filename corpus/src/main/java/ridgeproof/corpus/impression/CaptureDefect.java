@@ -1,6 +1,6 @@
 package ridgeproof.corpus.impression;
 
-import ridgeproof.corpus.finger.Dice;
+import ridgeproof.corpus.finger.SeededRandom;
 
 /**
  * What goes wrong when a finger is captured. Each defect takes a strength from 0, nothing, to 1,
@@ -82,7 +82,7 @@ public enum CaptureDefect {
 
   /** How a defect changes the conditions of a capture. */
   private interface Effect {
-    void spoil(Conditions conditions, double strength, Dice dice);
+    void spoil(CaptureParameters conditions, double strength, SeededRandom dice);
   }
 
   private final Effect effect;
@@ -98,7 +98,7 @@ public enum CaptureDefect {
     return rolled || this != ROLL_NOT_WIDE && this != LIFTED_DURING_ROLL;
   }
 
-  void spoil(Conditions conditions, double strength, Dice dice) {
+  void spoil(CaptureParameters conditions, double strength, SeededRandom dice) {
     effect.spoil(conditions, strength, dice);
   }
 }

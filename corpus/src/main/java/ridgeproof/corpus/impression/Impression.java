@@ -2,13 +2,13 @@ package ridgeproof.corpus.impression;
 
 import java.util.ArrayList;
 import java.util.List;
-import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.GroundTruth;
 import ridgeproof.corpus.finger.MasterFinger;
-import ridgeproof.corpus.finger.Minutia;
-import ridgeproof.corpus.finger.RidgeMask;
-import ridgeproof.corpus.finger.SingularPoint;
+import ridgeproof.corpus.finger.SeededRandom;
+import ridgeproof.corpus.finger.TrueMinutia;
+import ridgeproof.corpus.finger.TrueRidgeMask;
+import ridgeproof.corpus.finger.TrueSingularPoint;
 import ridgeproof.corpus.paper.PaperMarks;
 import ridgeproof.imagery.GrayImage;
 
@@ -54,8 +54,8 @@ public record Impression(GrayImage image, int ppi, List<FingerBox> boxes, Ground
       ImpressionSettings settings,
       FrameSize usual) {
     FrameSize frame = settings.pixels(usual);
-    Dice dice = new Dice(settings.seed(), 11);
-    Conditions conditions = Conditions.of(settings, dice);
+    SeededRandom dice = new SeededRandom(settings.seed(), 11);
+    CaptureParameters conditions = CaptureParameters.of(settings, dice);
     Platen platen = new Platen(frame, conditions, dice);
     Placement.Pose pose = Placement.Pose.of(conditions, settings, frame);
     PaperMarks marks =
@@ -64,29 +64,30 @@ public record Impression(GrayImage image, int ppi, List<FingerBox> boxes, Ground
             frame.width(),
             frame.height(),
             settings.ppi(),
-            new Dice(settings.seed(), 34));
+            new SeededRandom(settings.seed(), 34));
     marks.print(settings.paper());
     if (conditions.ghost > 0) {
       leaveGhost(platen, manner, fingers, anchors, settings, conditions);
     }
     List<FingerBox> boxes = new ArrayList<>();
-    List<Stamp> stamps = new ArrayList<>();
-    RidgeMask.Builder maskBuilder = new RidgeMask.Builder(frame.width(), frame.height());
+    List<InkTransfer> stamps = new ArrayList<>();
+    TrueRidgeMask.Builder maskBuilder = new TrueRidgeMask.Builder(frame.width(), frame.height());
     for (int i = 0; i < fingers.size(); i++) {
       MasterFinger finger = fingers.get(i);
-      Dice touch = new Dice(settings.seed(), 20 + finger.digit().position());
+      SeededRandom touch = new SeededRandom(settings.seed(), 20 + finger.digit().position());
       SkinContact contact = new SkinContact(manner, finger, conditions, touch);
       Placement placement = new Placement(pose, anchors.get(i), contact, conditions, touch);
-      Stamp stamp = new Stamp(platen, finger, contact, placement, conditions, settings.ppi());
+      InkTransfer stamp =
+          new InkTransfer(platen, finger, contact, placement, conditions, settings.ppi());
       stamp.press(conditions.depth, conditions.depth > 0.05 ? maskBuilder : null, touch);
       stamp.box().filter(box -> conditions.depth > 0.05).ifPresent(boxes::add);
       stamps.add(stamp);
     }
     marks.punch(settings.paper());
-    RidgeMask mask = maskBuilder.build();
-    List<Minutia> minutiae = new ArrayList<>();
-    List<SingularPoint> singularPoints = new ArrayList<>();
-    for (Stamp stamp : stamps) {
+    TrueRidgeMask mask = maskBuilder.build();
+    List<TrueMinutia> minutiae = new ArrayList<>();
+    List<TrueSingularPoint> singularPoints = new ArrayList<>();
+    for (InkTransfer stamp : stamps) {
       stamp.tell(mask, minutiae, singularPoints);
     }
     return new Impression(
@@ -103,12 +104,12 @@ public record Impression(GrayImage image, int ppi, List<FingerBox> boxes, Ground
       List<MasterFinger> fingers,
       List<Placement.Anchor> anchors,
       ImpressionSettings settings,
-      Conditions conditions) {
+      CaptureParameters conditions) {
     long stranger = settings.seed() * 31 + 17;
     ImpressionSettings earlier =
         ImpressionSettings.natural(stranger).withPpi(settings.ppi()).withSkin(0.45, 0.4);
-    Dice dice = new Dice(stranger, 12);
-    Conditions before = Conditions.of(earlier, dice);
+    SeededRandom dice = new SeededRandom(stranger, 12);
+    CaptureParameters before = CaptureParameters.of(earlier, dice);
     before.rotationDegrees = dice.around(0, 14);
     before.shiftX = (dice.chance(0.5) ? 1 : -1) * dice.between(50, 150);
     before.shiftY = dice.around(0, 70);
@@ -120,7 +121,7 @@ public record Impression(GrayImage image, int ppi, List<FingerBox> boxes, Ground
       MasterFinger ghost = settings.previous().orElseGet(() -> MasterFinger.grow(stranger, digit));
       SkinContact contact = new SkinContact(manner, ghost, before, dice);
       Placement placement = new Placement(pose, anchors.get(i), contact, before, dice);
-      new Stamp(platen, ghost, contact, placement, before, settings.ppi())
+      new InkTransfer(platen, ghost, contact, placement, before, settings.ppi())
           .press(conditions.ghost, null, dice);
     }
   }

@@ -5,8 +5,8 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.finger.MasterFinger;
+import ridgeproof.corpus.finger.SeededRandom;
 import ridgeproof.corpus.paper.Paper;
 
 /**
@@ -71,7 +71,7 @@ public record ImpressionSettings(
 
   /** A careful capture at 500 ppi with the variation that even a careful capture has. */
   public static ImpressionSettings natural(long seed) {
-    Dice dice = new Dice(seed, 7);
+    SeededRandom dice = new SeededRandom(seed, 7);
     return new ImpressionSettings(
         seed,
         500,

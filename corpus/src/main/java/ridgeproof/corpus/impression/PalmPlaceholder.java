@@ -1,7 +1,7 @@
 package ridgeproof.corpus.impression;
 
-import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.finger.MasterFinger;
+import ridgeproof.corpus.finger.SeededRandom;
 import ridgeproof.imagery.GrayImage;
 
 /**
@@ -28,7 +28,7 @@ public final class PalmPlaceholder {
     int patchWidth = stride - 2 * left;
     int top = finger.anatomy().lengthPx() / 6;
     int patchHeight = finger.anatomy().lengthPx() * 2 / 3;
-    Dice dice = new Dice(seed, 31);
+    SeededRandom dice = new SeededRandom(seed, 31);
     for (int y = 0; y < height; y++) {
       int row = (top + mirrored(y, patchHeight)) * stride + left;
       for (int x = 0; x < width; x++) {

@@ -1,7 +1,7 @@
 package ridgeproof.corpus.impression;
 
-import ridgeproof.corpus.finger.Dice;
-import ridgeproof.corpus.finger.Waves;
+import ridgeproof.corpus.finger.SeededRandom;
+import ridgeproof.corpus.finger.TrigTables;
 
 /**
  * Where each image pixel lies on the skin of one finger.
@@ -33,7 +33,7 @@ final class Placement {
   /** Turn and shift of the whole hand: frame pixels at 500 ppi around the middle of the frame. */
   record Pose(double scale, double middleX, double middleY, double degrees, double x, double y) {
 
-    static Pose of(Conditions c, ImpressionSettings settings, FrameSize frame) {
+    static Pose of(CaptureParameters c, ImpressionSettings settings, FrameSize frame) {
       return new Pose(
           settings.ppi() / 500.0 * c.scaleError,
           frame.width() / 2.0,
@@ -52,7 +52,7 @@ final class Placement {
    */
   record Anchor(double x, double y, double degrees) {}
 
-  Placement(Pose pose, Anchor anchor, SkinContact contact, Conditions c, Dice dice) {
+  Placement(Pose pose, Anchor anchor, SkinContact contact, CaptureParameters c, SeededRandom dice) {
     this.contact = contact;
     this.scale = pose.scale();
     double hand = StrictMath.toRadians(pose.degrees());
@@ -93,7 +93,7 @@ final class Placement {
     double spreadY = offY / contact.halfHeight;
     double reach = (Math.sqrt(spreadX * spreadX + spreadY * spreadY) - 0.3) / 0.9;
     double follow =
-        reach <= 0 ? 0 : reach >= 1 ? 1 : 0.5 - 0.5 * Waves.cos((float) (Math.PI * reach));
+        reach <= 0 ? 0 : reach >= 1 ? 1 : 0.5 - 0.5 * TrigTables.cos((float) (Math.PI * reach));
     skin[0] = x + follow * (pullX - twist * offY) + shear * offY;
     skin[1] = y + follow * (pullY + twist * offX);
     if (lifted && skin[0] > contact.liftX()) {

@@ -1,8 +1,8 @@
 package ridgeproof.corpus.impression;
 
 import java.util.Arrays;
-import ridgeproof.corpus.finger.Dice;
-import ridgeproof.corpus.finger.Waves;
+import ridgeproof.corpus.finger.SeededRandom;
+import ridgeproof.corpus.finger.TrigTables;
 import ridgeproof.imagery.GrayImage;
 
 /** The image under work: a bare platen on which fingers leave their marks. */
@@ -12,7 +12,7 @@ final class Platen {
   private final int height;
   private byte[] gray;
 
-  Platen(FrameSize frame, Conditions c, Dice dice) {
+  Platen(FrameSize frame, CaptureParameters c, SeededRandom dice) {
     this.width = frame.width();
     this.height = frame.height();
     this.gray = new byte[width * height];
@@ -57,7 +57,7 @@ final class Platen {
   }
 
   /** What befalls the image as a whole, after all fingers have left their marks. */
-  GrayImage finish(Conditions c, int ppi, Dice dice) {
+  GrayImage finish(CaptureParameters c, int ppi, SeededRandom dice) {
     if (c.smearPx > 0) {
       smear(c.smearPx * ppi / 500, c.smearHeading);
     }
@@ -81,8 +81,8 @@ final class Platen {
       for (int x = 0; x < width; x++) {
         int sum = 0;
         for (int k = 0; k < samples; k++) {
-          int across = (int) Math.rint(reach * (k - samples / 2) * Waves.cos((float) heading));
-          int down = (int) Math.rint(reach * (k - samples / 2) * Waves.sin((float) heading));
+          int across = (int) Math.rint(reach * (k - samples / 2) * TrigTables.cos((float) heading));
+          int down = (int) Math.rint(reach * (k - samples / 2) * TrigTables.sin((float) heading));
           int sx = Math.max(0, Math.min(width - 1, x + across));
           int sy = Math.max(0, Math.min(height - 1, y + down));
           offsets[k] = sy * width + sx;
@@ -133,7 +133,7 @@ final class Platen {
     }
   }
 
-  private void flatten(double contrast, double middle, double noise, Dice dice) {
+  private void flatten(double contrast, double middle, double noise, SeededRandom dice) {
     int[] levels = noiseLevels(noise * (1 - contrast) * 0.5);
     for (int i = 0; i < gray.length; i++) {
       double value = middle + ((gray[i] & 0xFF) - middle) * contrast;

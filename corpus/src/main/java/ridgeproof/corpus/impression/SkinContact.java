@@ -1,9 +1,9 @@
 package ridgeproof.corpus.impression;
 
-import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.finger.FingerAnatomy;
 import ridgeproof.corpus.finger.MasterFinger;
-import ridgeproof.corpus.finger.Waves;
+import ridgeproof.corpus.finger.SeededRandom;
+import ridgeproof.corpus.finger.TrigTables;
 
 /**
  * How firmly each part of a finger touches the platen. A rolled print shows the skin from nail edge
@@ -52,7 +52,7 @@ final class SkinContact {
   private final double sideWave;
   private final double endWave;
 
-  SkinContact(Manner manner, MasterFinger finger, Conditions c, Dice dice) {
+  SkinContact(Manner manner, MasterFinger finger, CaptureParameters c, SeededRandom dice) {
     FingerAnatomy anatomy = finger.anatomy();
     double length = anatomy.lengthPx();
     this.manner = manner;
@@ -111,7 +111,7 @@ final class SkinContact {
   private double wobble(double along, double phase) {
     float slow = (float) (2.3 * along + phase);
     float fast = (float) (5.9 * along - 2 * phase);
-    return 0.035 * Waves.sin(slow) + 0.022 * Waves.sin(fast);
+    return 0.035 * TrigTables.sin(slow) + 0.022 * TrigTables.sin(fast);
   }
 
   /** 1 under full pressure, 0 on the outline, below 0 outside it. */

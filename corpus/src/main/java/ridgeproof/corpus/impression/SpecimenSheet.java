@@ -22,7 +22,7 @@ import javax.imageio.stream.ImageOutputStream;
 import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.Hand;
 import ridgeproof.corpus.finger.MasterFinger;
-import ridgeproof.corpus.finger.PatternClass;
+import ridgeproof.corpus.finger.TruePatternClass;
 import ridgeproof.imagery.GrayImage;
 
 /** Draws sheets of specimens, for people to judge by eye how natural they look. */
@@ -58,7 +58,7 @@ public final class SpecimenSheet {
 
   private static List<Tile> patterns() {
     List<Tile> tiles = new ArrayList<>();
-    for (PatternClass pattern : PatternClass.values()) {
+    for (TruePatternClass pattern : TruePatternClass.values()) {
       MasterFinger finger =
           MasterFinger.grow(PERSON + pattern.ordinal(), FingerDigit.LEFT_INDEX, pattern);
       ImpressionSettings settings =
@@ -95,10 +95,12 @@ public final class SpecimenSheet {
     List<MasterFinger> left = Hand.LEFT.slapOrder().stream().map(fingers::get).toList();
     ImpressionSettings natural = ImpressionSettings.natural(PERSON);
     return List.of(
-        new Tile("right four", reduced(Slap.fourFingers(right, Hand.RIGHT, natural).image(), 2)),
+        new Tile(
+            "right four", reduced(SlapComposer.fourFingers(right, Hand.RIGHT, natural).image(), 2)),
         new Tile(
             "left four, turned 40 degrees",
-            reduced(Slap.fourFingers(left, Hand.LEFT, natural.withRotation(40)).image(), 2)),
+            reduced(
+                SlapComposer.fourFingers(left, Hand.LEFT, natural.withRotation(40)).image(), 2)),
         new Tile(
             "two thumbs",
             reduced(

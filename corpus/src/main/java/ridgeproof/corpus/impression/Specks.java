@@ -1,6 +1,6 @@
 package ridgeproof.corpus.impression;
 
-import ridgeproof.corpus.finger.Dice;
+import ridgeproof.corpus.finger.SeededRandom;
 
 /** Specks where skin takes no ink, and fewer where what it sheds takes some. */
 final class Specks {
@@ -10,7 +10,7 @@ final class Specks {
   private Specks() {}
 
   /** Added to the height of skin, -127 to 127. */
-  static byte[] of(int width, int height, double speckle, Dice dice) {
+  static byte[] of(int width, int height, double speckle, SeededRandom dice) {
     byte[] specks = new byte[width * height];
     int count = (int) (DENSITY * speckle * width * height);
     for (int i = 0; i < count; i++) {

@@ -1,6 +1,6 @@
 package ridgeproof.corpus.impression;
 
-import ridgeproof.corpus.finger.Dice;
+import ridgeproof.corpus.finger.SeededRandom;
 import ridgeproof.corpus.finger.Skin;
 
 /**
@@ -31,7 +31,7 @@ public record Traces(double speckle, double halo, double unevenness, double ligh
    *
    * @param age years
    */
-  public static Traces ofAge(int age, Dice dice) {
+  public static Traces ofAge(int age, SeededRandom dice) {
     double years = Skin.years(age);
     return new Traces(
         Math.min(1, dice.between(0, 0.2) + years * dice.between(0, 0.8)),

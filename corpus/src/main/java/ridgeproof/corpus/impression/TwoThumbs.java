@@ -1,9 +1,9 @@
 package ridgeproof.corpus.impression;
 
 import java.util.List;
-import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
+import ridgeproof.corpus.finger.SeededRandom;
 
 /** Both thumbs laid down together, the left one on the left. */
 public final class TwoThumbs {
@@ -19,7 +19,7 @@ public final class TwoThumbs {
     if (left.digit() != FingerDigit.LEFT_THUMB || right.digit() != FingerDigit.RIGHT_THUMB) {
       throw new IllegalArgumentException(left.digit() + " and " + right.digit());
     }
-    Dice dice = new Dice(settings.seed(), 14);
+    SeededRandom dice = new SeededRandom(settings.seed(), 14);
     double apart = dice.between(40, 75);
     double half = SkinContact.Manner.PLAIN.halfWidth;
     return Impression.take(

@@ -1,6 +1,6 @@
 package ridgeproof.corpus.paper;
 
-import ridgeproof.corpus.finger.Dice;
+import ridgeproof.corpus.finger.SeededRandom;
 
 /**
  * What a card of paper shows besides prints.
@@ -36,7 +36,7 @@ public record Paper(int words, int handwriting, int rulings, int holes) {
   }
 
   /** A box of an ink card: its title and rulings, seldom writing, more seldom a hole. */
-  public static Paper ofCard(Dice dice) {
+  public static Paper ofCard(SeededRandom dice) {
     return new Paper(
         1,
         dice.chance(0.3) ? 1 + dice.below(2) : 0,

@@ -1,6 +1,6 @@
 package ridgeproof.corpus.paper;
 
-import ridgeproof.corpus.finger.Dice;
+import ridgeproof.corpus.finger.SeededRandom;
 
 /** Draws on paper what a card shows besides prints: title, rulings, writing, holes. */
 public final class PaperMarks {
@@ -17,13 +17,13 @@ public final class PaperMarks {
   private final int width;
   private final int height;
   private final double scale;
-  private final Dice dice;
+  private final SeededRandom dice;
 
   /**
    * @param gray pixels, row by row, that are drawn on
    * @param ppi pixels per inch
    */
-  public PaperMarks(byte[] gray, int width, int height, int ppi, Dice dice) {
+  public PaperMarks(byte[] gray, int width, int height, int ppi, SeededRandom dice) {
     this.gray = gray;
     this.width = width;
     this.height = height;

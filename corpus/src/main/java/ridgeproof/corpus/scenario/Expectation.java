@@ -19,10 +19,10 @@ public record Expectation(
       List.of("STR", "FLD", "COD", "TXN", "IMG", "PTL", "RDG", "SEQ", "XML");
 
   public Expectation {
-    profile = Given.orElse(profile, "");
+    profile = Defaults.orElse(profile, "");
     areas = areas == null ? AREAS : List.copyOf(areas);
-    verdict = Given.orElse(verdict, "READY");
-    findings = List.copyOf(new TreeSet<>(Given.list(findings)));
+    verdict = Defaults.orElse(verdict, "READY");
+    findings = List.copyOf(new TreeSet<>(Defaults.list(findings)));
     for (String finding : findings) {
       if (areas.stream().noneMatch(area -> finding.startsWith("RP-" + area + "-"))) {
         throw new IllegalArgumentException(finding + " is of none of the areas " + areas);

@@ -10,7 +10,7 @@ package ridgeproof.corpus.scenario;
 public record FieldChange(int record, String field, String value) {
 
   public FieldChange {
-    Given.within("record", record, 1, 1000);
+    Defaults.within("record", record, 1, 1000);
     if (field == null || !field.matches("[0-9]{1,2}\\.[0-9]{1,9}")) {
       throw new IllegalArgumentException("field is " + field + ", not a number such as 2.020");
     }

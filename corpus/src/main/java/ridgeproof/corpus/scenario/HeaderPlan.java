@@ -22,16 +22,16 @@ public record HeaderPlan(
   private static final int NEWEST = 502;
 
   public HeaderPlan {
-    version = Given.orElse(version, "0500");
+    version = Defaults.orElse(version, "0500");
     if (!version.matches("[0-9]{4}")) {
       throw new IllegalArgumentException("version is " + version + ", not four digits");
     }
-    Given.within("version", Integer.parseInt(version), OLDEST, NEWEST);
-    type = Given.orElse(type, "FAUF");
-    date = Given.orElse(date, "20260302");
-    destination = Given.orElse(destination, "THP000000");
-    originator = Given.orElse(originator, "THP000001");
-    controlNumber = Given.orElse(controlNumber, "PILOT-0001");
+    Defaults.within("version", Integer.parseInt(version), OLDEST, NEWEST);
+    type = Defaults.orElse(type, "FAUF");
+    date = Defaults.orElse(date, "20260302");
+    destination = Defaults.orElse(destination, "THP000000");
+    originator = Defaults.orElse(originator, "THP000001");
+    controlNumber = Defaults.orElse(controlNumber, "PILOT-0001");
   }
 
   static HeaderPlan standard() {

@@ -11,7 +11,7 @@ package ridgeproof.corpus.scenario;
 public record MissingFinger(int finger, String reason, boolean undeclared, boolean imaged) {
 
   public MissingFinger {
-    Given.within("finger", finger, 1, 10);
-    reason = Given.orElse(reason, "XX");
+    Defaults.within("finger", finger, 1, 10);
+    reason = Defaults.orElse(reason, "XX");
   }
 }

@@ -28,9 +28,9 @@ public record Mistake(Kind kind, int box, int finger) {
   }
 
   public Mistake {
-    Given.required("kind", kind);
-    Given.within("box", box, 0, 15);
-    Given.within("finger", finger, 0, 10);
+    Defaults.required("kind", kind);
+    Defaults.within("box", box, 0, 15);
+    Defaults.within("finger", finger, 0, 10);
     boolean two = kind == Kind.FINGER_TWICE || kind == Kind.FINGERS_EXCHANGED;
     if (two && (box < 1 || box > 10 || finger == 0)) {
       throw new IllegalArgumentException(kind + " needs a box of 1 to 10 and a finger");

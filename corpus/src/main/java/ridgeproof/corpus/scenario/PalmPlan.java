@@ -12,8 +12,8 @@ import ridgeproof.corpus.impression.FrameSize;
 public record PalmPlan(int position, List<Integer> size) {
 
   public PalmPlan {
-    Given.within("position", position, 21, 30);
-    size = Given.list(size);
+    Defaults.within("position", position, 21, 30);
+    size = Defaults.list(size);
     if (size.isEmpty()) {
       size = position == 22 || position == 24 ? List.of(700, 2000) : List.of(1800, 2200);
     }

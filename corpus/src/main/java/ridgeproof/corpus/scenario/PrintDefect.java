@@ -11,8 +11,8 @@ import ridgeproof.corpus.impression.CaptureDefect;
 public record PrintDefect(int box, CaptureDefect kind, double strength) {
 
   public PrintDefect {
-    Given.within("box", box, 1, 15);
-    Given.required("kind", kind);
+    Defaults.within("box", box, 1, 15);
+    Defaults.required("kind", kind);
     if (!(strength >= 0 && strength <= 1)) {
       throw new IllegalArgumentException("strength is " + strength + ", not 0 to 1");
     }

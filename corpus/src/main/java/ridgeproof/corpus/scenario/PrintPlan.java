@@ -19,7 +19,7 @@ import ridgeproof.corpus.impression.FrameSize;
  *     given, the largest that every edition allows
  */
 public record PrintPlan(
-    CardKind set,
+    BoxSet set,
     List<Integer> boxes,
     int record,
     int ppi,
@@ -33,17 +33,17 @@ public record PrintPlan(
   private static final List<Integer> USUAL_SLAP = List.of(1600, 1000);
 
   public PrintPlan {
-    set = Given.orElse(set, CardKind.ROLLED_CARD);
+    set = Defaults.orElse(set, BoxSet.ROLLED_CARD);
     boxes = boxes == null || boxes.isEmpty() ? set.boxes() : List.copyOf(boxes);
-    boxes.forEach(box -> Given.within("box", box, 1, 15));
+    boxes.forEach(box -> Defaults.within("box", box, 1, 15));
     if (record == 0) {
-      record = set == CardKind.ROLLED_CARD ? 4 : 14;
+      record = set == BoxSet.ROLLED_CARD ? 4 : 14;
     }
     if (record != 4 && record != 14) {
       throw new IllegalArgumentException("record is " + record + ", not 4 or 14");
     }
     ppi = ppi == 0 ? 500 : ppi;
-    compression = Given.orElse(compression, Compression.WSQ);
+    compression = Defaults.orElse(compression, Compression.WSQ);
     bitsPerPixel = bitsPerPixel == 0 ? USUAL_RATE : bitsPerPixel;
     slapFrame = slapFrame == null || slapFrame.isEmpty() ? USUAL_SLAP : List.copyOf(slapFrame);
     if (slapFrame.size() != 2) {
@@ -51,7 +51,7 @@ public record PrintPlan(
     }
   }
 
-  static PrintPlan of(CardKind set) {
+  static PrintPlan of(BoxSet set) {
     return new PrintPlan(set, List.of(), 0, 0, null, 0, false, false, List.of());
   }
 

@@ -39,26 +39,26 @@ public record Scenario(
     boolean signature,
     List<Integer> minutiae,
     List<FieldChange> changes,
-    List<Damage> damages,
+    List<FileDamage> damages,
     Expectation expects) {
 
   public Scenario {
-    name = Given.orElse(name, "");
-    story = Given.required("story", story);
-    text = Given.orElse(text, "");
-    transaction = Given.orElse(transaction, HeaderPlan.standard());
-    subject = Given.orElse(subject, Subject.standard());
-    prints = Given.orElse(prints, PrintPlan.of(CardKind.ROLLED_CARD));
-    skin = Given.orElse(skin, SkinPlan.smooth());
-    paper = Given.orElse(paper, Paper.none());
-    missing = Given.list(missing);
-    defects = Given.list(defects);
-    mistakes = Given.list(mistakes);
-    palms = Given.list(palms);
-    minutiae = Given.list(minutiae);
-    changes = Given.list(changes);
-    damages = Given.list(damages);
-    expects = Given.orElse(expects, Expectation.nothing());
+    name = Defaults.orElse(name, "");
+    story = Defaults.required("story", story);
+    text = Defaults.orElse(text, "");
+    transaction = Defaults.orElse(transaction, HeaderPlan.standard());
+    subject = Defaults.orElse(subject, Subject.standard());
+    prints = Defaults.orElse(prints, PrintPlan.of(BoxSet.ROLLED_CARD));
+    skin = Defaults.orElse(skin, SkinPlan.smooth());
+    paper = Defaults.orElse(paper, Paper.none());
+    missing = Defaults.list(missing);
+    defects = Defaults.list(defects);
+    mistakes = Defaults.list(mistakes);
+    palms = Defaults.list(palms);
+    minutiae = Defaults.list(minutiae);
+    changes = Defaults.list(changes);
+    damages = Defaults.list(damages);
+    expects = Defaults.orElse(expects, Expectation.nothing());
   }
 
   /** The same under another name. */

@@ -1,6 +1,6 @@
 package ridgeproof.corpus.scenario;
 
-import ridgeproof.corpus.finger.Dice;
+import ridgeproof.corpus.finger.SeededRandom;
 import ridgeproof.corpus.finger.Skin;
 import ridgeproof.corpus.impression.Traces;
 
@@ -32,7 +32,7 @@ public record SkinPlan(
   private static final int OLDEST = 120;
 
   public SkinPlan {
-    Given.within("age", age, 0, OLDEST);
+    Defaults.within("age", age, 0, OLDEST);
   }
 
   /** As it was before skin could be told: neither creases nor wear. */
@@ -47,21 +47,21 @@ public record SkinPlan(
 
   /** The skin itself, the same on all prints of a person. */
   public Skin skin(long person) {
-    Skin drawn = age == 0 ? Skin.smooth() : Skin.ofAge(age, new Dice(person, 41));
+    Skin drawn = age == 0 ? Skin.smooth() : Skin.ofAge(age, new SeededRandom(person, 41));
     return new Skin(
-        Given.orElse(creases, drawn.creases()),
-        Given.orElse(wear, drawn.wear()),
-        Given.orElse(scars, drawn.scars()),
-        Given.orElse(belowCrease, drawn.belowCrease()));
+        Defaults.orElse(creases, drawn.creases()),
+        Defaults.orElse(wear, drawn.wear()),
+        Defaults.orElse(scars, drawn.scars()),
+        Defaults.orElse(belowCrease, drawn.belowCrease()));
   }
 
   /** What it leaves on one capture. */
   public Traces traces(long capture) {
-    Traces drawn = age == 0 ? Traces.none() : Traces.ofAge(age, new Dice(capture, 42));
+    Traces drawn = age == 0 ? Traces.none() : Traces.ofAge(age, new SeededRandom(capture, 42));
     return new Traces(
-        Given.orElse(speckle, drawn.speckle()),
-        Given.orElse(halo, drawn.halo()),
-        Given.orElse(unevenness, drawn.unevenness()),
-        Given.orElse(lightness, drawn.lightness()));
+        Defaults.orElse(speckle, drawn.speckle()),
+        Defaults.orElse(halo, drawn.halo()),
+        Defaults.orElse(unevenness, drawn.unevenness()),
+        Defaults.orElse(lightness, drawn.lightness()));
   }
 }

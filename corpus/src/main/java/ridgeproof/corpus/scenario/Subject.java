@@ -31,17 +31,17 @@ public record Subject(
     String reason) {
 
   public Subject {
-    name = Given.orElse(name, "SPECIMEN,ADA");
-    birthDate = Given.orElse(birthDate, "19880417");
-    birthplace = Given.orElse(birthplace, "ME");
-    citizenship = Given.orElse(citizenship, "US");
-    sex = Given.orElse(sex, "F");
-    race = Given.orElse(race, "U");
-    height = Given.orElse(height, "507");
-    weight = Given.orElse(weight, "142");
-    eyes = Given.orElse(eyes, "BRO");
-    hair = Given.orElse(hair, "GRY");
-    reason = Given.orElse(reason, "HARBOUR PILOT LICENCE");
+    name = Defaults.orElse(name, "SPECIMEN,ADA");
+    birthDate = Defaults.orElse(birthDate, "19880417");
+    birthplace = Defaults.orElse(birthplace, "ME");
+    citizenship = Defaults.orElse(citizenship, "US");
+    sex = Defaults.orElse(sex, "F");
+    race = Defaults.orElse(race, "U");
+    height = Defaults.orElse(height, "507");
+    weight = Defaults.orElse(weight, "142");
+    eyes = Defaults.orElse(eyes, "BRO");
+    hair = Defaults.orElse(hair, "GRY");
+    reason = Defaults.orElse(reason, "HARBOUR PILOT LICENCE");
   }
 
   static Subject standard() {

@@ -40,7 +40,7 @@ public final class OfficeYear {
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
       Deque<Future<List<YearFiles.Named>>> ahead = new ArrayDeque<>();
-      for (Sitting sitting : plan.sittings()) {
+      for (YearAppointment sitting : plan.sittings()) {
         Callable<List<YearFiles.Named>> work = () -> files.of(sitting);
         ahead.add(pool.submit(work));
         if (ahead.size() >= threads * AHEAD_OF_EACH_CORE) {

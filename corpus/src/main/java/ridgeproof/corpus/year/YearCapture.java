@@ -2,9 +2,9 @@ package ridgeproof.corpus.year;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
+import ridgeproof.corpus.finger.SeededRandom;
 import ridgeproof.corpus.impression.FrameSize;
 import ridgeproof.corpus.impression.Impression;
 import ridgeproof.corpus.impression.ImpressionSettings;
@@ -48,9 +48,10 @@ final class YearCapture {
    *
    * @param finger 2 or 7
    */
-  GrayImage image(Sitting sitting, int finger) {
+  GrayImage image(YearAppointment sitting, int finger) {
     Master master = pool.computeIfAbsent(sitting.subject() * 16 + finger, this::draw);
-    Dice dice = new Dice(plan.seed() * 4_000_037 + sitting.number() * 16L + finger, 902);
+    SeededRandom dice =
+        new SeededRandom(plan.seed() * 4_000_037 + sitting.number() * 16L + finger, 902);
     int width = FRAME.width();
     int height = FRAME.height();
     int shiftX = dice.below(2 * MAX_SHIFT + 1) - MAX_SHIFT;

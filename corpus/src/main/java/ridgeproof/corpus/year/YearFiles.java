@@ -48,7 +48,7 @@ final class YearFiles {
   record Named(String name, byte[] bytes) {}
 
   /** The files of a sitting, in order of time. */
-  List<Named> of(Sitting sitting) {
+  List<Named> of(YearAppointment sitting) {
     List<Named> files = new ArrayList<>();
     String number = String.format(Locale.ROOT, "%06d", sitting.number());
     files.add(new Named(number + "-a.an2", submission(sitting, false)));
@@ -59,10 +59,10 @@ final class YearFiles {
     return files;
   }
 
-  private byte[] submission(Sitting sitting, boolean corrected) {
-    boolean faulty = sitting.fault() != Sitting.Fault.NONE && !corrected;
+  private byte[] submission(YearAppointment sitting, boolean corrected) {
+    boolean faulty = sitting.fault() != YearAppointment.Fault.NONE && !corrected;
     LocalDate day = corrected ? sitting.day().plusDays(1) : sitting.day();
-    boolean badDate = faulty && sitting.fault() == Sitting.Fault.DATE_PRINTED;
+    boolean badDate = faulty && sitting.fault() == YearAppointment.Fault.DATE_PRINTED;
     RecordDraft particulars =
         RecordDraft.tagged(
             2,
@@ -83,9 +83,9 @@ final class YearFiles {
     return new TransactionWriter(CharacterEncoding.ASCII).write(records);
   }
 
-  private RecordDraft print(Sitting sitting, int finger, int idc, boolean faulty) {
+  private RecordDraft print(YearAppointment sitting, int finger, int idc, boolean faulty) {
     GrayImage image = capture.image(sitting, finger);
-    boolean badWidth = faulty && sitting.fault() == Sitting.Fault.IMAGE_WIDTH;
+    boolean badWidth = faulty && sitting.fault() == YearAppointment.Fault.IMAGE_WIDTH;
     boolean newEncoder = plan.hasNewEncoder(sitting);
     byte[] data =
         compressed
@@ -118,7 +118,7 @@ final class YearFiles {
             FieldDraft.data(new FieldNumber(14, 999), ByteSource.of(data))));
   }
 
-  private static byte[] response(Sitting sitting) {
+  private static byte[] response(YearAppointment sitting) {
     boolean accepted = sitting.answer().isAcceptance();
     List<FieldDraft> fields =
         new ArrayList<>(

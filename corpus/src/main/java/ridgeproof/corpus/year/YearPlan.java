@@ -7,7 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import ridgeproof.corpus.finger.Dice;
+import ridgeproof.corpus.finger.SeededRandom;
 
 /**
  * What happens in the year, drawn from a seed.
@@ -35,7 +35,7 @@ record YearPlan(long seed, int submissions, boolean stories) {
 
   private static final LocalDate FIRST = LocalDate.of(2025, 1, 2);
   private static final int DAYS = 363;
-  private static final int LONGEST_WAIT = 9;
+  private static final int MAX_WAIT = 9;
   private static final double FAULT_RATE = 0.06;
   private static final double CORRECTED_RATE = 0.75;
   private static final double LOW_QUALITY_RATE = 0.03;
@@ -43,8 +43,8 @@ record YearPlan(long seed, int submissions, boolean stories) {
   private static final double OVERLOOKED_RATE = 0.1;
 
   /** The sittings in order of the days. */
-  List<Sitting> sittings() {
-    Dice dice = new Dice(seed, 900);
+  List<YearAppointment> sittings() {
+    SeededRandom dice = new SeededRandom(seed, 900);
     List<LocalDate> days = new ArrayList<>();
     while (days.size() < submissions) {
       LocalDate day = FIRST.plusDays(dice.below(DAYS));
@@ -53,35 +53,39 @@ record YearPlan(long seed, int submissions, boolean stories) {
       }
     }
     days.sort(Comparator.naturalOrder());
-    List<Sitting> sittings = new ArrayList<>();
+    List<YearAppointment> sittings = new ArrayList<>();
     for (int i = 0; i < days.size(); i++) {
       sittings.add(sitting(i + 1, days.get(i)));
     }
     return sittings;
   }
 
-  private Sitting sitting(int number, LocalDate day) {
-    Dice dice = new Dice(seed * 1_000_003 + number, 901);
+  private YearAppointment sitting(int number, LocalDate day) {
+    SeededRandom dice = new SeededRandom(seed * 1_000_003 + number, 901);
     int station = dice.below(STATIONS);
     int operator = 2 * station + dice.below(2);
     int subject = dice.below(SUBJECTS);
-    Sitting.Fault fault = Sitting.Fault.NONE;
+    YearAppointment.Fault fault = YearAppointment.Fault.NONE;
     if (dice.chance(FAULT_RATE)) {
-      fault = dice.chance(0.5) ? Sitting.Fault.DATE_PRINTED : Sitting.Fault.IMAGE_WIDTH;
+      fault =
+          dice.chance(0.5) ? YearAppointment.Fault.DATE_PRINTED : YearAppointment.Fault.IMAGE_WIDTH;
     }
-    boolean corrected = fault != Sitting.Fault.NONE && dice.chance(CORRECTED_RATE);
-    boolean faulty = fault != Sitting.Fault.NONE && !corrected;
-    Sitting.Answer answer =
-        new Sitting.Answer(message(dice, faulty ? fault : Sitting.Fault.NONE, isNarrow(operator)));
+    boolean corrected = fault != YearAppointment.Fault.NONE && dice.chance(CORRECTED_RATE);
+    boolean faulty = fault != YearAppointment.Fault.NONE && !corrected;
+    YearAppointment.Answer answer =
+        new YearAppointment.Answer(
+            message(dice, faulty ? fault : YearAppointment.Fault.NONE, isNarrow(operator)));
     LocalDate sent = corrected ? day.plusDays(1) : day;
-    LocalDate answered = sent.plusDays(1 + dice.below(LONGEST_WAIT));
-    return new Sitting(number, day, station, operator, subject, fault, corrected, answer, answered);
+    LocalDate answered = sent.plusDays(1 + dice.below(MAX_WAIT));
+    return new YearAppointment(
+        number, day, station, operator, subject, fault, corrected, answer, answered);
   }
 
-  private static Optional<String> message(Dice dice, Sitting.Fault fault, boolean narrow) {
-    if (fault != Sitting.Fault.NONE && !dice.chance(OVERLOOKED_RATE)) {
+  private static Optional<String> message(
+      SeededRandom dice, YearAppointment.Fault fault, boolean narrow) {
+    if (fault != YearAppointment.Fault.NONE && !dice.chance(OVERLOOKED_RATE)) {
       return Optional.of(
-          fault == Sitting.Fault.DATE_PRINTED
+          fault == YearAppointment.Fault.DATE_PRINTED
               ? "E0002 ELEMENT FAILED VALIDATION 2.038"
               : "E0006 FIELD RELATIONSHIP ERROR 14.006");
     }
@@ -98,11 +102,11 @@ record YearPlan(long seed, int submissions, boolean stories) {
     return stories && operator == NARROW_OPERATOR;
   }
 
-  boolean isDirty(Sitting sitting) {
+  boolean isDirty(YearAppointment sitting) {
     return stories && sitting.station() == DIRTY_STATION && !sitting.day().isBefore(DIRTY_SINCE);
   }
 
-  boolean hasNewEncoder(Sitting sitting) {
+  boolean hasNewEncoder(YearAppointment sitting) {
     return stories
         && sitting.station() == ENCODER_STATION
         && !sitting.day().isBefore(ENCODER_SINCE);

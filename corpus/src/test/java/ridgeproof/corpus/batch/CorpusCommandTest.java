@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
-import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.examination.Examiner;
@@ -27,7 +27,7 @@ import ridgeproof.examination.Verdict;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 class CorpusCommandTest {
@@ -105,9 +105,9 @@ class CorpusCommandTest {
   @ValueSource(ints = {1, 2, 3, 4})
   void withoutDefectsAFileIsReady(int subject) {
     Scenario scenario = new SubjectPlan(3, 0, 0).scenario(subject);
-    byte[] bytes = new TransactionComposer(new People()).compose(scenario).bytes();
+    byte[] bytes = new TransactionComposer(new SubjectCache()).compose(scenario).bytes();
     FindingsReport report =
-        new Examiner(SpecTables.open(), ReadingLimits.standard())
+        new Examiner(SpecTables.open(), ParseLimits.standard())
             .examine(ByteSource.of(bytes), ExaminationOptions.standard().withDepth(Depth.IMAGES));
     assertEquals(Verdict.READY, report.verdict(), () -> report.findings().get(0).rule().title());
   }

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.Expected;
 import ridgeproof.corpus.scenario.Scenario;
@@ -45,7 +45,8 @@ class SubjectPlanTest {
     Scenario touched = new SubjectPlan(1_300_001, 0.5, 0).scenario(32);
     List<String> rules =
         Expected.rules(
-            Expected.examine(new TransactionComposer(new People()).compose(touched)).findings());
+            Expected.examine(new TransactionComposer(new SubjectCache()).compose(touched))
+                .findings());
     assertFalse(rules.contains("RP-SEQ-021"), rules.toString());
     assertTrue(rules.contains("RP-RDG-020"), rules.toString());
   }

@@ -21,7 +21,7 @@ import ridgeproof.corpus.scenario.ScenarioReader;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.LogicalRecord;
@@ -29,7 +29,7 @@ import ridgeproof.transaction.record.Subfield;
 
 class TransactionComposerTest {
 
-  private static final People PEOPLE = new People();
+  private static final SubjectCache PEOPLE = new SubjectCache();
 
   private final ScenarioReader reader = new ScenarioReader();
   private final TransactionComposer composer = new TransactionComposer(PEOPLE);
@@ -43,12 +43,12 @@ class TransactionComposerTest {
   }
 
   private static Transaction read(byte[] bytes) {
-    return new TransactionReader(Expected.TABLES, ReadingLimits.standard())
+    return new TransactionReader(Expected.TABLES, ParseLimits.standard())
         .read(ByteSource.of(bytes));
   }
 
-  private List<TakenPrint> prints(String body) {
-    return new Sitting(scenario(body), PEOPLE).prints();
+  private List<CapturedPrint> prints(String body) {
+    return new CaptureSession(scenario(body), PEOPLE).prints();
   }
 
   /** A slap of four prints under an annotation is seen, and one of three is left in peace. */
@@ -103,7 +103,7 @@ class TransactionComposerTest {
   void segmentsAreTheTrueBoxesInTheOrderOfTheHand() {
     String toml =
         "[prints]\nboxes = [14]\nrecord = 14\nsegments = true\nalternate_segments = true\n";
-    TakenPrint print = prints(toml).get(0);
+    CapturedPrint print = prints(toml).get(0);
     LogicalRecord record = read(bytes(toml)).records().get(2);
     List<Subfield> segments = record.field(new FieldNumber(14, 21)).orElseThrow().subfields();
     List<Subfield> polygons = record.field(new FieldNumber(14, 25)).orElseThrow().subfields();
@@ -122,8 +122,8 @@ class TransactionComposerTest {
   @Test
   void aMissingFingerLeavesItsPlaceEmptyAndIsDeclaredOnlyIfTheStorySaysSo() {
     String set = "[prints]\nboxes = [10, 14]\nrecord = 14\nsegments = true\n";
-    List<TakenPrint> prints = prints(set + "[[missing]]\nfinger = 10\n");
-    assertEquals(List.of(14), prints.stream().map(TakenPrint::box).toList());
+    List<CapturedPrint> prints = prints(set + "[[missing]]\nfinger = 10\n");
+    assertEquals(List.of(14), prints.stream().map(CapturedPrint::box).toList());
     assertEquals(digits(9, 8, 7), prints.get(0).shown());
     Transaction declared = read(bytes(set + "[[missing]]\nfinger = 10\nreason = \"UP\"\n"));
     assertEquals(
@@ -153,7 +153,7 @@ class TransactionComposerTest {
   })
   void aMistakePutsAnotherFingerIntoTheBox(
       String kind, int box, int finger, int looked, int expected) {
-    List<TakenPrint> prints =
+    List<CapturedPrint> prints =
         prints(
             "[prints]\nboxes = [%d]\n[[mistakes]]\nkind = \"%s\"\nbox = %d\nfinger = %d\n"
                 .formatted(looked, kind, box, finger));
@@ -163,7 +163,7 @@ class TransactionComposerTest {
 
   @Test
   void exchangedHandsShowTheOtherHandUnderTheNamesOfThisOne() {
-    TakenPrint print =
+    CapturedPrint print =
         prints("[prints]\nboxes = [13]\n[[mistakes]]\nkind = \"hands_exchanged\"\n").get(0);
     assertEquals(digits(10, 9, 8, 7), print.shown());
     assertEquals(digits(2, 3, 4, 5), print.labels());
@@ -171,7 +171,7 @@ class TransactionComposerTest {
 
   @Test
   void exchangedThumbsInOneImageAreNamedTheWrongWayRound() {
-    TakenPrint print =
+    CapturedPrint print =
         prints("[prints]\nboxes = [15]\n[[mistakes]]\nkind = \"thumbs_exchanged\"\n").get(0);
     assertEquals(digits(6, 1), print.shown());
     assertEquals(digits(1, 6), print.labels());
@@ -179,7 +179,7 @@ class TransactionComposerTest {
 
   @Test
   void aRetakeIsAnotherImageWithoutTheDefectOfTheFirst() {
-    List<TakenPrint> prints =
+    List<CapturedPrint> prints =
         prints(
             """
             [prints]
@@ -203,7 +203,7 @@ class TransactionComposerTest {
 
   @Test
   void finerThanLabelledHasTwiceThePixelsUnderTheOldLabel() {
-    TakenPrint print =
+    CapturedPrint print =
         prints("[prints]\nboxes = [2]\n[[mistakes]]\nkind = \"finer_than_labelled\"\n").get(0);
     assertEquals(1600, print.impression().image().width());
     assertEquals(500, print.labelledPpi());

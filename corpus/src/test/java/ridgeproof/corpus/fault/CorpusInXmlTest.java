@@ -21,7 +21,7 @@ import org.xml.sax.helpers.DefaultHandler;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.testing.SharedFolder;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.xml.writer.Loss;
@@ -41,7 +41,7 @@ class CorpusInXmlTest {
   private static final FaultComposer COMPOSER = new FaultComposer();
 
   private static Transaction read(byte[] bytes) {
-    return new TransactionReader(TABLES, ReadingLimits.standard()).read(ByteSource.of(bytes));
+    return new TransactionReader(TABLES, ParseLimits.standard()).read(ByteSource.of(bytes));
   }
 
   @Test

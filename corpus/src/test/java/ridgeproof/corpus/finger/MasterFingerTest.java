@@ -21,7 +21,7 @@ class MasterFingerTest {
   void theSameSeedGrowsTheSameSkinOnEveryMachine() {
     MasterFinger finger = MasterFinger.grow(42, FingerDigit.RIGHT_INDEX);
     assertArrayEquals(finger.relief(), MasterFinger.grow(42, FingerDigit.RIGHT_INDEX).relief());
-    assertEquals("a6e982e18807ba0e", Pixels.digest(finger.relief()));
+    assertEquals("a6e982e18807ba0e", PixelProbe.digest(finger.relief()));
   }
 
   @Test
@@ -29,7 +29,7 @@ class MasterFingerTest {
     Set<String> skins = new HashSet<>();
     for (long seed = 0; seed < 3; seed++) {
       for (FingerDigit digit : FingerDigit.values()) {
-        skins.add(Pixels.digest(MasterFinger.grow(seed, digit).relief()));
+        skins.add(PixelProbe.digest(MasterFinger.grow(seed, digit).relief()));
       }
     }
     assertEquals(30, skins.size());
@@ -38,13 +38,15 @@ class MasterFingerTest {
   @ParameterizedTest
   @EnumSource(FingerDigit.class)
   void patternClassesAreDrawnAsOftenAsTheyAreMetOnThatFinger(FingerDigit digit) {
-    Map<PatternClass, Integer> counts = new EnumMap<>(PatternClass.class);
+    Map<TruePatternClass, Integer> counts = new EnumMap<>(TruePatternClass.class);
     int draws = 20_000;
     for (int seed = 0; seed < draws; seed++) {
       counts.merge(
-          PatternClass.draw(digit, new Dice(seed, 100 + digit.position())), 1, Integer::sum);
+          TruePatternClass.draw(digit, new SeededRandom(seed, 100 + digit.position())),
+          1,
+          Integer::sum);
     }
-    for (PatternClass pattern : PatternClass.values()) {
+    for (TruePatternClass pattern : TruePatternClass.values()) {
       double share = counts.getOrDefault(pattern, 0) / (double) draws;
       assertEquals(pattern.frequencyOn(digit), share, 0.012, pattern.name());
     }
@@ -57,11 +59,14 @@ class MasterFingerTest {
     double arches = 0;
     for (FingerDigit digit : FingerDigit.values()) {
       loops +=
-          PatternClass.LEFT_LOOP.frequencyOn(digit) + PatternClass.RIGHT_LOOP.frequencyOn(digit);
+          TruePatternClass.LEFT_LOOP.frequencyOn(digit)
+              + TruePatternClass.RIGHT_LOOP.frequencyOn(digit);
       whorls +=
-          PatternClass.PLAIN_WHORL.frequencyOn(digit) + PatternClass.DOUBLE_LOOP.frequencyOn(digit);
+          TruePatternClass.PLAIN_WHORL.frequencyOn(digit)
+              + TruePatternClass.DOUBLE_LOOP.frequencyOn(digit);
       arches +=
-          PatternClass.PLAIN_ARCH.frequencyOn(digit) + PatternClass.TENTED_ARCH.frequencyOn(digit);
+          TruePatternClass.PLAIN_ARCH.frequencyOn(digit)
+              + TruePatternClass.TENTED_ARCH.frequencyOn(digit);
     }
     assertEquals(0.65, loops / 10, 0.03);
     assertEquals(0.30, whorls / 10, 0.03);
@@ -72,17 +77,19 @@ class MasterFingerTest {
   @Test
   void mostLoopsOpenTowardsTheLittleFinger() {
     for (FingerDigit digit : FingerDigit.values()) {
-      PatternClass ulnar =
-          digit.hand() == Hand.RIGHT ? PatternClass.RIGHT_LOOP : PatternClass.LEFT_LOOP;
-      PatternClass radial =
-          ulnar == PatternClass.RIGHT_LOOP ? PatternClass.LEFT_LOOP : PatternClass.RIGHT_LOOP;
+      TruePatternClass ulnar =
+          digit.hand() == Hand.RIGHT ? TruePatternClass.RIGHT_LOOP : TruePatternClass.LEFT_LOOP;
+      TruePatternClass radial =
+          ulnar == TruePatternClass.RIGHT_LOOP
+              ? TruePatternClass.LEFT_LOOP
+              : TruePatternClass.RIGHT_LOOP;
       assertTrue(ulnar.frequencyOn(digit) > radial.frequencyOn(digit), digit.name());
     }
   }
 
   @ParameterizedTest
-  @EnumSource(PatternClass.class)
-  void eachPatternHasItsCoresAndDeltas(PatternClass pattern) {
+  @EnumSource(TruePatternClass.class)
+  void eachPatternHasItsCoresAndDeltas(TruePatternClass pattern) {
     int expected =
         switch (pattern) {
           case PLAIN_ARCH -> 0;
@@ -90,7 +97,7 @@ class MasterFingerTest {
           case PLAIN_WHORL, DOUBLE_LOOP -> 2;
         };
     MasterFinger finger = MasterFinger.grow(5, FingerDigit.LEFT_MIDDLE, pattern);
-    for (SingularPoint.Kind kind : SingularPoint.Kind.values()) {
+    for (TrueSingularPoint.Kind kind : TrueSingularPoint.Kind.values()) {
       long count =
           finger.groundTruth().singularPoints().stream().filter(p -> p.kind() == kind).count();
       assertEquals(expected, count, kind.name());
@@ -98,14 +105,14 @@ class MasterFingerTest {
   }
 
   @ParameterizedTest
-  @EnumSource(PatternClass.class)
-  void minutiaeOfBothKindsLieInsideTheMask(PatternClass pattern) {
+  @EnumSource(TruePatternClass.class)
+  void minutiaeOfBothKindsLieInsideTheMask(TruePatternClass pattern) {
     GroundTruth truth = MasterFinger.grow(6, FingerDigit.LEFT_RING, pattern).groundTruth();
     int endings = 0;
-    for (Minutia minutia : truth.minutiae()) {
+    for (TrueMinutia minutia : truth.minutiae()) {
       assertTrue(truth.mask().contains(minutia.x(), minutia.y()));
       assertTrue(minutia.angleDegrees() >= 0 && minutia.angleDegrees() < 360);
-      endings += minutia.kind() == Minutia.Kind.ENDING ? 1 : 0;
+      endings += minutia.kind() == TrueMinutia.Kind.ENDING ? 1 : 0;
     }
     double share = endings / (double) truth.minutiae().size();
     assertTrue(share > 0.25 && share < 0.75, "endings are " + share);
@@ -115,10 +122,10 @@ class MasterFingerTest {
   void anglesPointAlongTheEndingRidgeAndIntoTheForkingValley() {
     int right = 0;
     int all = 0;
-    for (PatternClass pattern : PatternClass.values()) {
+    for (TruePatternClass pattern : TruePatternClass.values()) {
       MasterFinger finger = MasterFinger.grow(7, FingerDigit.RIGHT_RING, pattern);
       int width = finger.anatomy().canvasWidth();
-      for (Minutia minutia : finger.groundTruth().minutiae()) {
+      for (TrueMinutia minutia : finger.groundTruth().minutiae()) {
         double radians = Math.toRadians(minutia.angleDegrees());
         int difference = 0;
         for (int step = 3; step <= 7; step++) {
@@ -129,7 +136,7 @@ class MasterFingerTest {
           difference += finger.relief()[at + apart] - finger.relief()[at - apart];
         }
         all++;
-        right += difference > 0 == (minutia.kind() == Minutia.Kind.ENDING) ? 1 : 0;
+        right += difference > 0 == (minutia.kind() == TrueMinutia.Kind.ENDING) ? 1 : 0;
       }
     }
     assertTrue(right > 0.9 * all, right + " of " + all);
@@ -141,7 +148,7 @@ class MasterFingerTest {
     for (int seed = 0; seed < 10; seed++) {
       MasterFinger finger = MasterFinger.grow(seed, FingerDigit.values()[seed]);
       Impression print = Impression.rolled(finger, ImpressionSettings.natural(seed));
-      double period = Pixels.ridgePeriod(print.image(), print.truth().mask());
+      double period = PixelProbe.ridgePeriod(print.image(), print.truth().mask());
       assertEquals(finger.ridgePeriodPx(), period, 0.12 * finger.ridgePeriodPx());
       sum += period;
     }
@@ -151,9 +158,9 @@ class MasterFingerTest {
   @Test
   void anotherPatternOnTheSameFingerIsAnotherSkin() {
     assertNotEquals(
-        Pixels.digest(
-            MasterFinger.grow(1, FingerDigit.LEFT_LITTLE, PatternClass.LEFT_LOOP).relief()),
-        Pixels.digest(
-            MasterFinger.grow(1, FingerDigit.LEFT_LITTLE, PatternClass.RIGHT_LOOP).relief()));
+        PixelProbe.digest(
+            MasterFinger.grow(1, FingerDigit.LEFT_LITTLE, TruePatternClass.LEFT_LOOP).relief()),
+        PixelProbe.digest(
+            MasterFinger.grow(1, FingerDigit.LEFT_LITTLE, TruePatternClass.RIGHT_LOOP).relief()));
   }
 }

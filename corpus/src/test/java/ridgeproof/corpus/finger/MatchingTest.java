@@ -13,7 +13,7 @@ import ridgeproof.corpus.impression.CaptureDefect;
 import ridgeproof.corpus.impression.FingerBox;
 import ridgeproof.corpus.impression.Impression;
 import ridgeproof.corpus.impression.ImpressionSettings;
-import ridgeproof.corpus.impression.Slap;
+import ridgeproof.corpus.impression.SlapComposer;
 import ridgeproof.imagery.GrayImage;
 
 /** An independent matcher calls a score of 40 or more the same finger. */
@@ -29,12 +29,13 @@ class MatchingTest {
       long person = 31 + hand.ordinal();
       List<MasterFinger> fingers =
           hand.slapOrder().stream().map(digit -> MasterFinger.grow(person, digit)).toList();
-      Impression slap = Slap.fourFingers(fingers, hand, ImpressionSettings.natural(person));
+      Impression slap = SlapComposer.fourFingers(fingers, hand, ImpressionSettings.natural(person));
       for (int i = 0; i < 4; i++) {
         FingerBox box = slap.boxes().get(i);
         slapped.add(
             template(
-                Pixels.crop(slap.image(), box.left(), box.top(), box.right(), box.bottom()), 500));
+                PixelProbe.crop(slap.image(), box.left(), box.top(), box.right(), box.bottom()),
+                500));
         ImpressionSettings settings = ImpressionSettings.natural(person * 100 + i);
         rolled.add(template(Impression.rolled(fingers.get(i), settings).image(), 500));
       }

@@ -76,8 +76,8 @@ public final class Skeleton {
   }
 
   /** True when a line ends, or forks, within a few pixels of a place. */
-  public boolean shows(Minutia.Kind kind, double x, double y, int reach) {
-    int wanted = kind == Minutia.Kind.ENDING ? 1 : 3;
+  public boolean shows(TrueMinutia.Kind kind, double x, double y, int reach) {
+    int wanted = kind == TrueMinutia.Kind.ENDING ? 1 : 3;
     for (int dy = -reach; dy <= reach; dy++) {
       for (int dx = -reach; dx <= reach; dx++) {
         int px = (int) x + dx;

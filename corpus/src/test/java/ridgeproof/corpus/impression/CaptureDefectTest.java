@@ -8,18 +8,18 @@ import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
-import ridgeproof.corpus.finger.PatternClass;
-import ridgeproof.corpus.finger.Pixels;
-import ridgeproof.corpus.finger.SingularPoint;
+import ridgeproof.corpus.finger.PixelProbe;
+import ridgeproof.corpus.finger.SeededRandom;
+import ridgeproof.corpus.finger.TruePatternClass;
+import ridgeproof.corpus.finger.TrueSingularPoint;
 import ridgeproof.imagery.GrayImage;
 
 class CaptureDefectTest {
 
   private static final MasterFinger FINGER =
-      MasterFinger.grow(77, FingerDigit.RIGHT_MIDDLE, PatternClass.PLAIN_WHORL);
+      MasterFinger.grow(77, FingerDigit.RIGHT_MIDDLE, TruePatternClass.PLAIN_WHORL);
   private static final ImpressionSettings GOOD =
       ImpressionSettings.natural(21).withRotation(0).withShift(0, 0);
 
@@ -45,8 +45,8 @@ class CaptureDefectTest {
   @EnumSource(CaptureDefect.class)
   void withoutStrengthNothingChanges(CaptureDefect defect) {
     assertEquals(
-        Pixels.digest(Impression.rolled(FINGER, GOOD).image()),
-        Pixels.digest(with(defect, 0).image()));
+        PixelProbe.digest(Impression.rolled(FINGER, GOOD).image()),
+        PixelProbe.digest(with(defect, 0).image()));
   }
 
   @ParameterizedTest
@@ -65,17 +65,17 @@ class CaptureDefectTest {
 
   @Test
   void aDryFingerLeavesAPalerPrint() {
-    assertGrows(CaptureDefect.TOO_DRY, print -> Pixels.mean(print.image()));
+    assertGrows(CaptureDefect.TOO_DRY, print -> PixelProbe.mean(print.image()));
   }
 
   @Test
   void aWetFingerLeavesADarkerPrint() {
-    assertGrows(CaptureDefect.TOO_WET, print -> -Pixels.mean(print.image()));
+    assertGrows(CaptureDefect.TOO_WET, print -> -PixelProbe.mean(print.image()));
   }
 
   @Test
   void slippageSmearsTheRidges() {
-    assertGrows(CaptureDefect.SLIPPAGE, print -> -Pixels.sharpness(print.image()));
+    assertGrows(CaptureDefect.SLIPPAGE, print -> -PixelProbe.sharpness(print.image()));
   }
 
   @Test
@@ -92,8 +92,9 @@ class CaptureDefectTest {
 
   @Test
   void afterAFullLiftTheSkinDoesNotContinueAcrossTheGap() {
-    Conditions lifted =
-        Conditions.of(GOOD.withDefect(CaptureDefect.LIFTED_DURING_ROLL, 1), new Dice(1, 1));
+    CaptureParameters lifted =
+        CaptureParameters.of(
+            GOOD.withDefect(CaptureDefect.LIFTED_DURING_ROLL, 1), new SeededRandom(1, 1));
     assertTrue(Math.abs(lifted.liftJumpXPx) > 20);
   }
 
@@ -102,8 +103,8 @@ class CaptureDefectTest {
     for (int seed = 0; seed < 6; seed++) {
       ImpressionSettings settings =
           ImpressionSettings.natural(seed).withDefect(CaptureDefect.CORE_MISSING, 1);
-      List<SingularPoint> points = Impression.rolled(FINGER, settings).truth().singularPoints();
-      assertTrue(points.stream().noneMatch(p -> p.kind() == SingularPoint.Kind.CORE));
+      List<TrueSingularPoint> points = Impression.rolled(FINGER, settings).truth().singularPoints();
+      assertTrue(points.stream().noneMatch(p -> p.kind() == TrueSingularPoint.Kind.CORE));
     }
     assertGrows(CaptureDefect.CORE_MISSING, print -> -area(print));
   }
@@ -130,23 +131,23 @@ class CaptureDefectTest {
 
   @Test
   void blurTakesTheEdgesAway() {
-    assertGrows(CaptureDefect.BLURRED, print -> -Pixels.sharpness(print.image()));
+    assertGrows(CaptureDefect.BLURRED, print -> -PixelProbe.sharpness(print.image()));
   }
 
   @Test
   void lowContrastBringsRidgesAndBackgroundTogether() {
-    assertGrows(CaptureDefect.LOW_CONTRAST, print -> -Pixels.deviation(print.image()));
+    assertGrows(CaptureDefect.LOW_CONTRAST, print -> -PixelProbe.deviation(print.image()));
   }
 
   @Test
   void aWrongResolutionWidensTheRidgesButNotTheLabel() {
     assertGrows(
         CaptureDefect.WRONG_RESOLUTION,
-        print -> Pixels.ridgePeriod(print.image(), print.truth().mask()));
+        print -> PixelProbe.ridgePeriod(print.image(), print.truth().mask()));
     Impression wrong = with(CaptureDefect.WRONG_RESOLUTION, 1);
     assertEquals(500, wrong.ppi());
     assertEquals(800, wrong.image().width());
-    assertTrue(Pixels.ridgePeriod(wrong.image(), wrong.truth().mask()) > 14);
+    assertTrue(PixelProbe.ridgePeriod(wrong.image(), wrong.truth().mask()) > 14);
   }
 
   @Test
@@ -157,7 +158,7 @@ class CaptureDefectTest {
 
   @Test
   void aLatentPrintDarkensTheBarePlatenButIsNoGroundTruth() {
-    assertGrows(CaptureDefect.LATENT_GHOST, print -> -Pixels.mean(print.image()));
+    assertGrows(CaptureDefect.LATENT_GHOST, print -> -PixelProbe.mean(print.image()));
     assertEquals(
         Impression.rolled(FINGER, GOOD).truth().minutiae(),
         with(CaptureDefect.LATENT_GHOST, 1).truth().minutiae());
@@ -165,9 +166,9 @@ class CaptureDefectTest {
 
   @Test
   void aBlankImageShowsNothingButThePlaten() {
-    assertGrows(CaptureDefect.BLANK, print -> -Pixels.deviation(print.image()));
+    assertGrows(CaptureDefect.BLANK, print -> -PixelProbe.deviation(print.image()));
     Impression blank = with(CaptureDefect.BLANK, 1);
-    assertTrue(Pixels.deviation(blank.image()) < 6);
+    assertTrue(PixelProbe.deviation(blank.image()) < 6);
     assertTrue(blank.boxes().isEmpty());
     assertTrue(blank.truth().minutiae().isEmpty());
     assertEquals(0, blank.truth().mask().areaPx());
@@ -179,6 +180,7 @@ class CaptureDefectTest {
         Impression.rolled(
             FINGER, GOOD.withDefect(CaptureDefect.ROTATED, 1).withDefect(CaptureDefect.TOO_DRY, 1));
     assertEquals(45, Math.abs(both.boxes().get(0).rotationDegrees()), 0.01);
-    assertTrue(Pixels.mean(both.image()) > Pixels.mean(with(CaptureDefect.ROTATED, 1).image()));
+    assertTrue(
+        PixelProbe.mean(both.image()) > PixelProbe.mean(with(CaptureDefect.ROTATED, 1).image()));
   }
 }

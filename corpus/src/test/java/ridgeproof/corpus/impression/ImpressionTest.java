@@ -9,10 +9,10 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
-import ridgeproof.corpus.finger.Minutia;
-import ridgeproof.corpus.finger.Pixels;
-import ridgeproof.corpus.finger.SingularPoint;
+import ridgeproof.corpus.finger.PixelProbe;
 import ridgeproof.corpus.finger.Skeleton;
+import ridgeproof.corpus.finger.TrueMinutia;
+import ridgeproof.corpus.finger.TrueSingularPoint;
 
 class ImpressionTest {
 
@@ -21,13 +21,14 @@ class ImpressionTest {
   @Test
   void theSameSeedGivesTheSamePixelsOnEveryMachine() {
     ImpressionSettings settings = ImpressionSettings.natural(9);
-    assertEquals("f0e446d74215e835", Pixels.digest(Impression.rolled(INDEX, settings).image()));
-    assertEquals("d69dbca02de1db1d", Pixels.digest(Impression.plain(INDEX, settings).image()));
+    assertEquals("f0e446d74215e835", PixelProbe.digest(Impression.rolled(INDEX, settings).image()));
+    assertEquals("d69dbca02de1db1d", PixelProbe.digest(Impression.plain(INDEX, settings).image()));
   }
 
   @Test
   void threadsMakeNoDifference() {
-    String alone = Pixels.digest(Impression.rolled(INDEX, ImpressionSettings.natural(3)).image());
+    String alone =
+        PixelProbe.digest(Impression.rolled(INDEX, ImpressionSettings.natural(3)).image());
     IntStream.range(0, 8)
         .parallel()
         .forEach(
@@ -35,15 +36,16 @@ class ImpressionTest {
               MasterFinger again = MasterFinger.grow(42, FingerDigit.RIGHT_INDEX);
               assertEquals(
                   alone,
-                  Pixels.digest(Impression.rolled(again, ImpressionSettings.natural(3)).image()));
+                  PixelProbe.digest(
+                      Impression.rolled(again, ImpressionSettings.natural(3)).image()));
             });
   }
 
   @Test
   void noTwoImpressionsOfOneFingerAreEqual() {
     assertNotEquals(
-        Pixels.digest(Impression.rolled(INDEX, ImpressionSettings.natural(1)).image()),
-        Pixels.digest(Impression.rolled(INDEX, ImpressionSettings.natural(2)).image()));
+        PixelProbe.digest(Impression.rolled(INDEX, ImpressionSettings.natural(1)).image()),
+        PixelProbe.digest(Impression.rolled(INDEX, ImpressionSettings.natural(2)).image()));
   }
 
   @Test
@@ -78,10 +80,10 @@ class ImpressionTest {
     assertEquals(1600, fine.image().width());
     assertEquals(1500, fine.image().height());
     assertEquals(1000, fine.ppi());
-    double coarsePeriod = Pixels.ridgePeriod(coarse.image(), coarse.truth().mask());
-    double finePeriod = Pixels.ridgePeriod(fine.image(), fine.truth().mask());
+    double coarsePeriod = PixelProbe.ridgePeriod(coarse.image(), coarse.truth().mask());
+    double finePeriod = PixelProbe.ridgePeriod(fine.image(), fine.truth().mask());
     assertEquals(2, finePeriod / coarsePeriod, 0.25);
-    for (SingularPoint point : coarse.truth().singularPoints()) {
+    for (TrueSingularPoint point : coarse.truth().singularPoints()) {
       assertTrue(
           fine.truth().singularPoints().stream()
               .anyMatch(
@@ -114,7 +116,7 @@ class ImpressionTest {
     for (int seed = 0; seed < 5; seed++) {
       Impression print = Impression.rolled(INDEX, ImpressionSettings.natural(seed));
       assertTrue(print.truth().minutiae().size() > 30);
-      for (Minutia minutia : print.truth().minutiae()) {
+      for (TrueMinutia minutia : print.truth().minutiae()) {
         assertTrue(print.truth().mask().contains(minutia.x(), minutia.y()));
         assertTrue(minutia.x() < print.image().width() && minutia.y() < print.image().height());
       }
@@ -131,10 +133,13 @@ class ImpressionTest {
       Impression print =
           Impression.rolled(finger, ImpressionSettings.natural(seed).withSkin(0.5, 0.6));
       Skeleton skeleton =
-          new Skeleton(Pixels.ridges(print.image()), print.image().width(), print.image().height());
-      for (Minutia m : print.truth().minutiae()) {
-        Minutia.Kind other =
-            m.kind() == Minutia.Kind.ENDING ? Minutia.Kind.BIFURCATION : Minutia.Kind.ENDING;
+          new Skeleton(
+              PixelProbe.ridges(print.image()), print.image().width(), print.image().height());
+      for (TrueMinutia m : print.truth().minutiae()) {
+        TrueMinutia.Kind other =
+            m.kind() == TrueMinutia.Kind.ENDING
+                ? TrueMinutia.Kind.BIFURCATION
+                : TrueMinutia.Kind.ENDING;
         all++;
         found += skeleton.shows(m.kind(), m.x(), m.y(), 8) ? 1 : 0;
         foundAsOther += skeleton.shows(other, m.x(), m.y(), 8) ? 1 : 0;
@@ -169,18 +174,18 @@ class ImpressionTest {
   @Test
   void moistureAndPressureDarkenThePrint() {
     ImpressionSettings settings = ImpressionSettings.natural(5);
-    double dry = Pixels.mean(Impression.plain(INDEX, settings.withSkin(0.2, 0.2)).image());
-    double good = Pixels.mean(Impression.plain(INDEX, settings.withSkin(0.5, 0.5)).image());
-    double wet = Pixels.mean(Impression.plain(INDEX, settings.withSkin(0.9, 0.9)).image());
+    double dry = PixelProbe.mean(Impression.plain(INDEX, settings.withSkin(0.2, 0.2)).image());
+    double good = PixelProbe.mean(Impression.plain(INDEX, settings.withSkin(0.5, 0.5)).image());
+    double wet = PixelProbe.mean(Impression.plain(INDEX, settings.withSkin(0.9, 0.9)).image());
     assertTrue(dry > good && good > wet, dry + " " + good + " " + wet);
   }
 
   @Test
   void theFingerBeforeLeavesAFaintGhost() {
     ImpressionSettings settings = ImpressionSettings.natural(5);
-    double clean = Pixels.mean(Impression.plain(INDEX, settings).image());
+    double clean = PixelProbe.mean(Impression.plain(INDEX, settings).image());
     double after =
-        Pixels.mean(
+        PixelProbe.mean(
             Impression.plain(
                     INDEX, settings.withPrevious(MasterFinger.grow(3, FingerDigit.LEFT_INDEX)))
                 .image());

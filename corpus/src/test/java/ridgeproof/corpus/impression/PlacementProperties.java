@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
+import ridgeproof.corpus.finger.SeededRandom;
 
 class PlacementProperties {
 
@@ -22,8 +22,8 @@ class PlacementProperties {
       @ForAll @DoubleRange(min = 0.1, max = 0.9) double down) {
     ImpressionSettings settings =
         ImpressionSettings.natural(seed).withRotation(degrees).withDistortion(1);
-    Dice dice = new Dice(seed, 1);
-    Conditions conditions = Conditions.of(settings, dice);
+    SeededRandom dice = new SeededRandom(seed, 1);
+    CaptureParameters conditions = CaptureParameters.of(settings, dice);
     Placement.Pose pose = Placement.Pose.of(conditions, settings, FrameSize.ROLLED);
     SkinContact contact = new SkinContact(SkinContact.Manner.ROLLED, FINGER, conditions, dice);
     Placement placement =

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
+import ridgeproof.corpus.finger.SeededRandom;
 import ridgeproof.corpus.finger.Skin;
 import ridgeproof.corpus.paper.Paper;
 
@@ -19,7 +19,7 @@ class SkinTest {
 
   private static double mean(int age, ToDoubleFunction<Skin> trait) {
     return IntStream.range(0, 300)
-        .mapToObj(person -> Skin.ofAge(age, new Dice(person, 1)))
+        .mapToObj(person -> Skin.ofAge(age, new SeededRandom(person, 1)))
         .mapToDouble(trait)
         .average()
         .orElseThrow();

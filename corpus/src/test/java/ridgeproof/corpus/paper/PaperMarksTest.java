@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import ridgeproof.corpus.finger.Dice;
+import ridgeproof.corpus.finger.SeededRandom;
 
 class PaperMarksTest {
 
@@ -16,11 +16,11 @@ class PaperMarksTest {
   void aHoleIsDarkAndWordsAreOnThePaper() {
     byte[] gray = new byte[800 * 750];
     Arrays.fill(gray, (byte) 245);
-    new PaperMarks(gray, 800, 750, 500, new Dice(3, 1)).punch(new Paper(0, 0, 0, 1));
+    new PaperMarks(gray, 800, 750, 500, new SeededRandom(3, 1)).punch(new Paper(0, 0, 0, 1));
     long dark = IntStream.range(0, gray.length).filter(i -> (gray[i] & 0xFF) < 20).count();
     assertTrue(dark > 4000, "dark pixels " + dark);
     Arrays.fill(gray, (byte) 245);
-    new PaperMarks(gray, 800, 750, 500, new Dice(3, 1)).print(new Paper(1, 0, 0, 0));
+    new PaperMarks(gray, 800, 750, 500, new SeededRandom(3, 1)).print(new Paper(1, 0, 0, 0));
     long ink = IntStream.range(0, gray.length).filter(i -> (gray[i] & 0xFF) < 60).count();
     assertTrue(ink > 500 && ink < 30_000, "inked pixels " + ink);
   }

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import ridgeproof.corpus.composition.ComposedTransaction;
-import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.finding.Finding;
 
@@ -38,7 +38,7 @@ class DemonstrationSetTest {
 
   @BeforeAll
   static void compose() {
-    TransactionComposer composer = new TransactionComposer(new People());
+    TransactionComposer composer = new TransactionComposer(new SubjectCache());
     set =
         DemonstrationSet.scenarios().parallelStream()
             .map(composer::compose)
@@ -90,7 +90,9 @@ class DemonstrationSetTest {
   void theSameStoryGivesTheSameBytesAgain() {
     for (String name : List.of("clean-flats", "face-and-signature")) {
       byte[] again =
-          new TransactionComposer(new People()).compose(DemonstrationSet.scenario(name)).bytes();
+          new TransactionComposer(new SubjectCache())
+              .compose(DemonstrationSet.scenario(name))
+              .bytes();
       assertArrayEquals(set.get(name).bytes(), again, name);
     }
   }

@@ -13,7 +13,7 @@ import ridgeproof.finding.Finding;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.SubmissionProfile;
 import ridgeproof.spec.rule.Severity;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /** Examines a composed file and keeps what its story's expectation is about. */
@@ -57,7 +57,7 @@ public final class Expected {
         ExaminationOptions.standard()
             .withToday(LocalDate.of(2026, 3, 2))
             .withDepth(ridges ? Depth.RIDGES : Depth.IMAGES);
-    return new Examiner(TABLES, ReadingLimits.standard())
+    return new Examiner(TABLES, ParseLimits.standard())
         .examine(ByteSource.of(composed.bytes()), named.map(options::withProfile).orElse(options));
   }
 }

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import ridgeproof.corpus.composition.ComposedTransaction;
-import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.impression.CaptureDefect;
 
@@ -39,7 +39,7 @@ class ScenarioReaderTest {
         reader.read("example", readme.substring(start, readme.indexOf("```", start)));
     assertEquals(List.of(new PrintDefect(13, CaptureDefect.TOO_DRY, 0.8)), scenario.defects());
     assertEquals(1, scenario.missing().size());
-    ComposedTransaction composed = new TransactionComposer(new People()).compose(scenario);
+    ComposedTransaction composed = new TransactionComposer(new SubjectCache()).compose(scenario);
     assertEquals(scenario.expects().findings(), Expected.rules(Expected.compared(composed)));
     assertEquals(scenario.expects().verdict(), Expected.verdict(Expected.compared(composed)));
   }

@@ -18,7 +18,7 @@ import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.record.ByteSource;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 
 /**
  * Examines files to their ridges and prints the processor time of the whole process for each, cold
@@ -68,7 +68,7 @@ public final class CardSteps {
    */
   public static void main(String[] arguments) throws IOException {
     int rounds = Integer.parseInt(arguments[0]);
-    Examiner examiner = new Examiner(SpecTables.open(), ReadingLimits.standard());
+    Examiner examiner = new Examiner(SpecTables.open(), ParseLimits.standard());
     for (String file : Arrays.copyOfRange(arguments, 1, arguments.length)) {
       ByteSource source = ByteSource.of(Files.readAllBytes(Path.of(file)));
       double first = seconds(examiner, source);

@@ -18,9 +18,9 @@ import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.imagery.measure.PrintFacts;
+import ridgeproof.imagery.measure.GrayLevelStatistics;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 
 /** What is measured of the fourteen decoded prints of a card, on one thread. */
@@ -42,8 +42,8 @@ public class ImagesBenchmark {
     ImageExtraction extraction = new ImageExtraction(tables, DecodingLimits.standard());
     List<ExaminedImage> images =
         extraction.imagesOf(
-            new TransactionReader(tables, ReadingLimits.standard())
-                .read(ReferenceImages.transaction("type-4-tpcard.an2")));
+            new TransactionReader(tables, ParseLimits.standard())
+                .read(BenchmarkImages.transaction("type-4-tpcard.an2")));
     prints =
         images.stream()
             .map(image -> extraction.decode(image).pixels())
@@ -54,6 +54,6 @@ public class ImagesBenchmark {
   @Benchmark
   public long measurePrints(ProcessorTime time) {
     return time.measure(
-        () -> prints.stream().mapToLong(print -> PrintFacts.of(print).all().total()).sum());
+        () -> prints.stream().mapToLong(print -> GrayLevelStatistics.of(print).all().total()).sum());
   }
 }

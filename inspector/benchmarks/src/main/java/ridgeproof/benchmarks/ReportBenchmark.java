@@ -24,7 +24,7 @@ import ridgeproof.report.page.HtmlReport;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.record.ByteSource;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 
 /** The page on a card of fourteen prints, once everything about them is known. */
 @State(Scope.Benchmark)
@@ -42,10 +42,10 @@ public class ReportBenchmark {
   @Setup
   public void examine() throws IOException {
     SpecTables tables = SpecTables.open();
-    ByteSource bytes = ReferenceImages.transaction("type-4-tpcard.an2");
+    ByteSource bytes = BenchmarkImages.transaction("type-4-tpcard.an2");
     extraction = new ImageExtraction(tables, DecodingLimits.standard());
     report =
-        new Examiner(tables, ReadingLimits.standard())
+        new Examiner(tables, ParseLimits.standard())
             .examine(bytes, ExaminationOptions.standard());
     file = new FileFacts("card.an2", bytes.length(), "0".repeat(64));
   }

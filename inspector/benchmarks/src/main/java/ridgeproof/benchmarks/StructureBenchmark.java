@@ -21,7 +21,7 @@ import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.record.ByteSource;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 
 /** Reading and rules of a whole transaction, without opening an image. */
 @State(Scope.Benchmark)
@@ -43,7 +43,7 @@ public class StructureBenchmark {
 
   @Setup
   public void open() throws IOException {
-    examiner = new Examiner(SpecTables.open(), ReadingLimits.standard());
+    examiner = new Examiner(SpecTables.open(), ParseLimits.standard());
     bytes = ByteSource.of(Files.readAllBytes(locate(Path.of(file))));
   }
 

@@ -40,7 +40,7 @@ public class WsqBenchmark {
 
   @Setup
   public void read() throws IOException {
-    codestreams = ReferenceImages.wsq();
+    codestreams = BenchmarkImages.wsq();
     images = new ArrayList<>();
     for (ByteSource codestream : codestreams) {
       images.add(WsqDecoder.decode(codestream).image().orElseThrow());

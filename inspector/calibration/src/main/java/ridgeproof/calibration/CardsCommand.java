@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import ridgeproof.calibration.print.Split;
+import ridgeproof.calibration.print.SeedRange;
 import ridgeproof.calibration.real.CardTrial;
 import ridgeproof.calibration.real.CardsSection;
 import ridgeproof.calibration.real.DrawnPools;
@@ -75,7 +75,7 @@ final class CardsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Split.EVALUATION.checked(seed);
+    SeedRange.EVALUATION.checked(seed);
     List<Path> folders = folders();
     List<PrintPool> pools = new ArrayList<>();
     for (Path folder : folders) {

@@ -15,8 +15,8 @@ import ridgeproof.calibration.evaluation.RealCard;
 import ridgeproof.calibration.evaluation.SequenceTrial;
 import ridgeproof.calibration.fit.LimitTable;
 import ridgeproof.calibration.print.DrawOptions;
-import ridgeproof.calibration.print.EyeTable;
-import ridgeproof.calibration.print.Split;
+import ridgeproof.calibration.print.ManualAssessments;
+import ridgeproof.calibration.print.SeedRange;
 import ridgeproof.calibration.real.CardsSection;
 import ridgeproof.calibration.real.LeadingSection;
 import ridgeproof.examination.rules.ridges.MatchLimits;
@@ -61,12 +61,12 @@ final class EvaluateCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    long seed = Split.EVALUATION.checked(draw.seed);
+    long seed = SeedRange.EVALUATION.checked(draw.seed);
     Optional<RealCard> card = Optional.empty();
-    List<EyeTable.Seen> seen = List.of();
+    List<ManualAssessments.Seen> seen = List.of();
     if (reference != null) {
-      card = Optional.of(RealCard.examined(reference.resolve(EyeTable.CARD)));
-      seen = EyeTable.load().seen(reference, EyeTable.CARD);
+      card = Optional.of(RealCard.examined(reference.resolve(ManualAssessments.CARD)));
+      seen = ManualAssessments.load().seen(reference, ManualAssessments.CARD);
     }
     SequenceLimits limits = MatchLimits.usual(SpecTables.open());
     DetectionReport detection =

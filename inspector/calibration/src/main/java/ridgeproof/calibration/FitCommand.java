@@ -13,15 +13,15 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import ridgeproof.calibration.fit.FitCase;
+import ridgeproof.calibration.fit.LimitCriterion;
 import ridgeproof.calibration.fit.LimitFit;
 import ridgeproof.calibration.fit.LimitTable;
 import ridgeproof.calibration.fit.OperatingCurves;
-import ridgeproof.calibration.fit.RealEnvelope;
-import ridgeproof.calibration.print.EyeTable;
+import ridgeproof.calibration.fit.ReferenceTolerance;
+import ridgeproof.calibration.print.ManualAssessments;
 import ridgeproof.calibration.print.MeasuredPrint;
 import ridgeproof.calibration.print.PrintSource;
-import ridgeproof.calibration.print.Split;
+import ridgeproof.calibration.print.SeedRange;
 
 /** Finds the limits and writes them with their operating curves. */
 @Command(
@@ -50,12 +50,12 @@ final class FitCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    List<MeasuredPrint> training = source.prints(Split.TRAINING);
-    List<FitCase> plan = FitCase.plan();
+    List<MeasuredPrint> training = source.prints(SeedRange.TRAINING);
+    List<LimitCriterion> plan = LimitCriterion.plan();
     LimitFit fit = new LimitFit(training);
     LimitTable table = fit.fit(plan, SOURCE);
     if (reference != null) {
-      table = RealEnvelope.widened(table, soundPrints());
+      table = ReferenceTolerance.widened(table, soundPrints());
     }
     try (BufferedWriter out = Files.newBufferedWriter(limits)) {
       table.write(out);
@@ -74,11 +74,11 @@ final class FitCommand implements Callable<Integer> {
     return 0;
   }
 
-  private List<RealEnvelope.Sound> soundPrints() throws IOException {
-    List<RealEnvelope.Sound> sound = new ArrayList<>();
-    for (String file : EyeTable.WIDENING) {
-      for (EyeTable.Seen seen : EyeTable.load().seen(reference, file)) {
-        sound.add(new RealEnvelope.Sound(seen.print(), seen.judgement().accepted()));
+  private List<ReferenceTolerance.Sound> soundPrints() throws IOException {
+    List<ReferenceTolerance.Sound> sound = new ArrayList<>();
+    for (String file : ManualAssessments.WIDENING) {
+      for (ManualAssessments.Seen seen : ManualAssessments.load().seen(reference, file)) {
+        sound.add(new ReferenceTolerance.Sound(seen.print(), seen.judgement().accepted()));
       }
     }
     return sound;

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import ridgeproof.calibration.print.Split;
+import ridgeproof.calibration.print.SeedRange;
 import ridgeproof.calibration.real.LikenessReport;
 import ridgeproof.calibration.real.PlainDraw;
 import ridgeproof.calibration.real.RealSet;
@@ -48,7 +48,7 @@ final class LikenessCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Split.TRAINING.checked(seed);
+    SeedRange.TRAINING.checked(seed);
     if (drawn < 1) {
       throw new IllegalArgumentException("--drawn is " + drawn + ", not 1 or more");
     }

@@ -8,11 +8,11 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import ridgeproof.calibration.print.EyeTable;
-import ridgeproof.calibration.print.Split;
+import ridgeproof.calibration.print.ManualAssessments;
+import ridgeproof.calibration.print.SeedRange;
+import ridgeproof.calibration.statistics.CardStatistics;
 import ridgeproof.calibration.statistics.ObservedCard;
 import ridgeproof.calibration.statistics.StatisticsReport;
-import ridgeproof.calibration.statistics.Survey;
 import ridgeproof.spec.SpecTables;
 
 /** Tells how natural the prints of the corpus are. */
@@ -49,14 +49,14 @@ final class StatisticsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Split.TRAINING.checked(seed);
+    SeedRange.TRAINING.checked(seed);
     if (cards < 1) {
       throw new IllegalArgumentException("--cards is " + cards + ", not 1 or more");
     }
-    Survey real =
+    CardStatistics real =
         reference == null
-            ? new Survey(List.of(), List.of())
-            : Survey.of(ObservedCard.real(reference.resolve(EyeTable.CARD)));
+            ? new CardStatistics(List.of(), List.of())
+            : CardStatistics.of(ObservedCard.real(reference.resolve(ManualAssessments.CARD)));
     String command =
         String.format(
                 Locale.ROOT,
@@ -66,7 +66,7 @@ final class StatisticsCommand implements Callable<Integer> {
             + (reference == null ? "" : " --reference ../shared/reference")
             + " --report docs/corpus/statistics.md";
     double limit = SpecTables.open().pixelLimits().value("finger-match");
-    Survey drawn = Survey.draw(seed, cards);
+    CardStatistics drawn = CardStatistics.draw(seed, cards);
     Files.writeString(report, new StatisticsReport(drawn, real, limit).write(command));
     return 0;
   }

@@ -14,9 +14,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import ridgeproof.calibration.print.MadeUpPrints;
 import ridgeproof.calibration.print.MeasureTable;
-import ridgeproof.calibration.print.Prints;
-import ridgeproof.calibration.print.Split;
+import ridgeproof.calibration.print.SeedRange;
 
 class CalibrationCommandTest {
 
@@ -32,8 +32,8 @@ class CalibrationCommandTest {
   void noSeedServesForBothSplits() {
     for (long seed : new long[] {1, 999_999, 1_000_000, 1_999_999}) {
       boolean training = seed < 1_000_000;
-      Split own = training ? Split.TRAINING : Split.EVALUATION;
-      Split other = training ? Split.EVALUATION : Split.TRAINING;
+      SeedRange own = training ? SeedRange.TRAINING : SeedRange.EVALUATION;
+      SeedRange other = training ? SeedRange.EVALUATION : SeedRange.TRAINING;
       assertEquals(seed, own.checked(seed));
       assertThrows(IllegalArgumentException.class, () -> other.checked(seed));
     }
@@ -61,7 +61,7 @@ class CalibrationCommandTest {
   void measuresOfAnotherSeedAreRefused() throws IOException {
     Path table = folder.resolve("measures.csv");
     StringBuilder written = new StringBuilder();
-    MeasureTable.write(Prints.dryAndClean(3), written);
+    MeasureTable.write(MadeUpPrints.dryAndClean(3), written);
     Files.writeString(table, written);
     StringWriter error = new StringWriter();
     String report = folder.resolve("report").toString();

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
-import ridgeproof.calibration.print.EyeTable;
+import ridgeproof.calibration.print.ManualAssessments;
 import ridgeproof.calibration.statistics.PublishedFigure;
 import ridgeproof.testing.ReferenceFiles;
 
@@ -152,7 +152,7 @@ class StatisticsCommandTest {
 
   @Test
   void theRealCardStandsBesideTheDrawnOnesWithItsTenFingers() throws IOException {
-    Path reference = ReferenceFiles.path(EyeTable.CARD).getParent();
+    Path reference = ReferenceFiles.path(ManualAssessments.CARD).getParent();
     String text =
         statisticsOf("real.md", "--seed", "7", "--cards", "1", "--reference", reference.toString());
     assertEquals(10, cell(text, "rolled: real card, seen", 1));

@@ -18,10 +18,10 @@ import picocli.CommandLine.Option;
 import ridgeproof.cli.io.CommandFailure;
 import ridgeproof.cli.io.Console;
 import ridgeproof.cli.io.ExitStatus;
-import ridgeproof.cli.io.IoWords;
+import ridgeproof.cli.io.IoErrorMessages;
 import ridgeproof.cli.io.OutputFile;
 import ridgeproof.cli.io.Progress;
-import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.DemonstrationSet;
 import ridgeproof.corpus.scenario.Scenario;
@@ -32,7 +32,7 @@ import ridgeproof.finding.Finding;
 import ridgeproof.report.words.Counted;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.rule.Severity;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 @Command(
@@ -109,7 +109,7 @@ final class DemoCommand implements Callable<Integer> {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
-      throw CommandFailure.inputOutput("cannot create the folder " + IoWords.of(folder, e));
+      throw CommandFailure.inputOutput("cannot create the folder " + IoErrorMessages.of(folder, e));
     }
     for (Scenario scenario : scenarios) {
       if (!overwrite && Files.exists(file(scenario))) {
@@ -124,8 +124,8 @@ final class DemoCommand implements Callable<Integer> {
 
   private List<Told> tellAll(List<Scenario> scenarios) {
     SpecTables tables = SpecTables.open();
-    Examiner examiner = new Examiner(tables, ReadingLimits.standard());
-    TransactionComposer composer = new TransactionComposer(new People());
+    Examiner examiner = new Examiner(tables, ParseLimits.standard());
+    TransactionComposer composer = new TransactionComposer(new SubjectCache());
     ExecutorService pool = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
     try (Progress progress = Progress.of(console, "demo", scenarios.size())) {
       List<Future<Told>> futures = new ArrayList<>();

@@ -18,7 +18,7 @@ import ridgeproof.cli.io.Inputs;
 import ridgeproof.cli.io.Progress;
 import ridgeproof.cli.ledger.LedgerOptions;
 import ridgeproof.cli.ledger.LedgerRecording;
-import ridgeproof.cli.option.DepthAndProfile;
+import ridgeproof.cli.option.ExaminationMixin;
 import ridgeproof.cli.option.FieldNumberConverter;
 import ridgeproof.cli.option.LimitOptions;
 import ridgeproof.cli.option.OutputOptions;
@@ -28,9 +28,9 @@ import ridgeproof.cli.reporting.FailOn;
 import ridgeproof.cli.reporting.JoinedReports;
 import ridgeproof.cli.reporting.PageFolder;
 import ridgeproof.cli.reporting.ParallelExamination;
-import ridgeproof.cli.reporting.ReportAssembly;
 import ridgeproof.cli.reporting.ReportFormat;
 import ridgeproof.cli.reporting.ReportSink;
+import ridgeproof.cli.reporting.ReportWriter;
 import ridgeproof.examination.ControlNumbers;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
@@ -80,7 +80,7 @@ final class ExamineCommand implements Callable<Integer> {
               + " (default: text)")
   ReportFormat format;
 
-  @Mixin DepthAndProfile choices;
+  @Mixin ExaminationMixin choices;
 
   @Option(names = "--show-personal", description = "show personal data unmasked")
   boolean showPersonal;
@@ -302,14 +302,14 @@ final class ExamineCommand implements Callable<Integer> {
       return PageFolder.open(
           outputFolder,
           paths,
-          ReportAssembly.pages(rendering, pixels(tables)),
+          ReportWriter.pages(rendering, pixels(tables)),
           new FolderSummary(tables, rendering, operatorFields),
           output.overwrite);
     }
     return new JoinedReports(
         output.open(console, paths),
         target ->
-            ReportAssembly.of(
+            ReportWriter.of(
                 format,
                 tables,
                 rendering,

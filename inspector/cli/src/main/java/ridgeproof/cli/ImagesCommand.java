@@ -16,7 +16,7 @@ import ridgeproof.cli.io.CommandFailure;
 import ridgeproof.cli.io.Console;
 import ridgeproof.cli.io.ExitStatus;
 import ridgeproof.cli.io.InputFile;
-import ridgeproof.cli.io.IoWords;
+import ridgeproof.cli.io.IoErrorMessages;
 import ridgeproof.cli.io.OutputFile;
 import ridgeproof.cli.option.LimitOptions;
 import ridgeproof.examination.Examiner;
@@ -25,7 +25,7 @@ import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.examination.facts.MarkedFinger;
-import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.examination.facts.RidgeAnalysis;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.codec.PngWriter;
 import ridgeproof.report.picture.RidgePicture;
@@ -105,7 +105,7 @@ final class ImagesCommand implements Callable<Integer> {
           path + (finger == null ? ": no image record" : ": no image at position " + finger));
     }
     makeFolder();
-    Map<Integer, RidgeFacts> ridges = overlay ? ridges(file, tables) : Map.of();
+    Map<Integer, RidgeAnalysis> ridges = overlay ? ridges(file, tables) : Map.of();
     int failed = 0;
     for (ExaminedImage image : images) {
       DecodedImage decoded = extraction.decode(image);
@@ -116,7 +116,7 @@ final class ImagesCommand implements Callable<Integer> {
       }
       if (isWanted(image)) {
         write(decoded, image);
-        RidgeFacts seen = ridges.get(image.record().ordinal());
+        RidgeAnalysis seen = ridges.get(image.record().ordinal());
         if (seen != null) {
           writeOverlay(decoded, seen);
         }
@@ -154,9 +154,9 @@ final class ImagesCommand implements Callable<Integer> {
         String.format(Locale.ROOT, "%s  %d x %d", target, pixels.width(), pixels.height()));
   }
 
-  private Map<Integer, RidgeFacts> ridges(InputFile file, SpecTables tables) {
+  private Map<Integer, RidgeAnalysis> ridges(InputFile file, SpecTables tables) {
     ExaminationOptions options = ExaminationOptions.standard().withImageLimits(limits.decoding());
-    Map<Integer, RidgeFacts> ridges = new HashMap<>();
+    Map<Integer, RidgeAnalysis> ridges = new HashMap<>();
     new Examiner(tables, limits.reading())
         .examine(file.bytes(), options)
         .images()
@@ -166,7 +166,7 @@ final class ImagesCommand implements Callable<Integer> {
     return ridges;
   }
 
-  private void writeOverlay(DecodedImage decoded, RidgeFacts facts) {
+  private void writeOverlay(DecodedImage decoded, RidgeAnalysis facts) {
     GrayImage pixels = decoded.pixels().orElseThrow();
     Path target = folder.resolve(decoded.name() + "-ridges.png");
     OutputFile.write(target, RidgePicture.png(pixels, facts), overwrite, List.of(path));
@@ -178,7 +178,7 @@ final class ImagesCommand implements Callable<Integer> {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
-      throw CommandFailure.inputOutput("cannot create the folder " + IoWords.of(folder, e));
+      throw CommandFailure.inputOutput("cannot create the folder " + IoErrorMessages.of(folder, e));
     }
   }
 }

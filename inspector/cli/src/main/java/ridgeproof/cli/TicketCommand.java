@@ -21,14 +21,14 @@ import ridgeproof.cli.io.ExitStatus;
 import ridgeproof.cli.io.InputFile;
 import ridgeproof.cli.io.OutputFile;
 import ridgeproof.cli.io.Version;
-import ridgeproof.cli.option.DepthAndProfile;
+import ridgeproof.cli.option.ExaminationMixin;
 import ridgeproof.cli.option.InstantConverter;
 import ridgeproof.cli.option.LimitOptions;
 import ridgeproof.cli.option.OutputOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminationOptions;
-import ridgeproof.examination.safecopy.SafeCopies;
+import ridgeproof.examination.safecopy.Deidentifier;
 import ridgeproof.examination.safecopy.SafeCopy;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.ticket.AttachedCopy;
@@ -78,7 +78,7 @@ final class TicketCommand implements Callable<Integer> {
       description = "text, markdown, html, or json (default: text)")
   Format format;
 
-  @Mixin DepthAndProfile choices;
+  @Mixin ExaminationMixin choices;
 
   @Option(
       names = "--generated-at",
@@ -142,7 +142,7 @@ final class TicketCommand implements Callable<Integer> {
     if (copyPath != null) {
       request =
           request.withCopy(
-              attached(new SafeCopies(examiner, options, new SyntheticPrints()).of(report)));
+              attached(new Deidentifier(examiner, options, new SyntheticPrints()).of(report)));
     }
     Optional<String> answer = answer(tables);
     if (answer.isPresent()) {

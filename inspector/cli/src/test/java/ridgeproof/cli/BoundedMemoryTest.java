@@ -26,8 +26,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import ridgeproof.cli.io.Console;
 import ridgeproof.cli.io.Progress;
-import ridgeproof.cli.reporting.ReportAssembly;
 import ridgeproof.cli.reporting.ReportFormat;
+import ridgeproof.cli.reporting.ReportWriter;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminationOptions;
@@ -35,7 +35,7 @@ import ridgeproof.report.FileAccount;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /** However many files there are, no report on one is kept, and no output is left half-written. */
@@ -48,7 +48,7 @@ class BoundedMemoryTest {
   @TempDir Path folder;
 
   private static FindingsReport examine(byte[] bytes) {
-    return new Examiner(TABLES, ReadingLimits.standard())
+    return new Examiner(TABLES, ParseLimits.standard())
         .examine(ByteSource.of(bytes), ExaminationOptions.standard());
   }
 
@@ -56,8 +56,8 @@ class BoundedMemoryTest {
   @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "pdf")
   void aReportIsWrittenWhenItIsAddedAndThenForgotten(ReportFormat format) throws IOException {
     StringWriter out = new StringWriter();
-    ReportAssembly assembly =
-        ReportAssembly.of(
+    ReportWriter assembly =
+        ReportWriter.of(
             format, TABLES, RenderOptions.standard(), Optional.empty(), out, true, false);
     byte[] cut = Arrays.copyOf(SmallTransaction.bytes(), 300);
     List<WeakReference<FindingsReport>> reports = new ArrayList<>();

@@ -45,7 +45,7 @@ final class CanaryFiles {
   /** Items that no row describes, after those that rows do. */
   private static final int SURPLUS = 2;
 
-  private static final int MOST_BYTES_OF_A_NUMBER = 4;
+  private static final int MAX_BYTES_OF_A_NUMBER = 4;
   private static final int SIDE = 160;
   private static final int UNKNOWN_TYPE = 45;
   private static final int PNG_HEADER = 33;
@@ -142,7 +142,7 @@ final class CanaryFiles {
     List<FieldDraft> fields = new ArrayList<>();
     for (FieldRow row : tables.layout(type.type()).rows()) {
       int width = row.bytes().orElse(0);
-      if (width > 0 && width <= MOST_BYTES_OF_A_NUMBER) {
+      if (width > 0 && width <= MAX_BYTES_OF_A_NUMBER) {
         long[] values = new long[row.minOccurs()];
         Arrays.fill(values, row.number().field() == 2 ? type.type() : 1);
         fields.add(FieldDraft.binary(row.number(), width, values));

@@ -17,7 +17,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.ScenarioReader;
 import ridgeproof.examination.Examiner;
@@ -31,7 +31,7 @@ import ridgeproof.report.FileFacts;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.comparison.ComparisonJson;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /** Synthetic people captured twice, so that it is known which fingers are the same. */
@@ -89,7 +89,7 @@ class CompareCommandTest {
 
   @BeforeAll
   static void captureThem() throws IOException {
-    TransactionComposer composer = new TransactionComposer(new People());
+    TransactionComposer composer = new TransactionComposer(new SubjectCache());
     rolls = capture(composer, "rolls", ROLLS.formatted(1, 7001, ""));
     rollsAgain = capture(composer, "again", ROLLS.formatted(2, 7001, ""));
     fingerTwice =
@@ -105,7 +105,7 @@ class CompareCommandTest {
       throws IOException {
     byte[] bytes = composer.compose(new ScenarioReader().read(name, story)).bytes();
     FindingsReport report =
-        new Examiner(TABLES, ReadingLimits.standard())
+        new Examiner(TABLES, ParseLimits.standard())
             .examine(ByteSource.of(bytes), ExaminationOptions.standard());
     return new Captured(Files.write(folder.resolve(name + ".an2"), bytes), bytes, report);
   }

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.DemonstrationSet;
 import ridgeproof.imagery.ImageHeader;
@@ -153,7 +153,7 @@ class ImagesCommandTest {
   @Test
   void anOverlayIsWrittenBesideEachImageOfFingersAndDiffersFromIt() throws IOException {
     byte[] bytes =
-        new TransactionComposer(new People())
+        new TransactionComposer(new SubjectCache())
             .compose(DemonstrationSet.scenario("clean-flats"))
             .bytes();
     Path file = Files.write(folder.resolve("flats.an2"), bytes);

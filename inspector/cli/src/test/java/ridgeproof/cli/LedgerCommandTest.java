@@ -22,7 +22,7 @@ import ridgeproof.cli.io.ExitStatus;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.consistency.CaptureOrigin;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 
@@ -232,7 +232,7 @@ class LedgerCommandTest {
 
   private static Set<String> stations(byte[] bytes, SpecTables tables) {
     Transaction transaction =
-        new TransactionReader(tables, ReadingLimits.standard()).read(ByteSource.of(bytes));
+        new TransactionReader(tables, ParseLimits.standard()).read(ByteSource.of(bytes));
     Set<String> stations = new HashSet<>();
     for (CaptureOrigin origin : tables.captureOrigins()) {
       if (origin.kind() == CaptureOrigin.Kind.STATION) {

@@ -27,8 +27,8 @@ import ridgeproof.cli.ToldStories.Told;
 import ridgeproof.cli.io.ExitStatus;
 import ridgeproof.cli.io.InputFile;
 import ridgeproof.cli.option.PdfOutput;
-import ridgeproof.cli.reporting.ReportAssembly;
 import ridgeproof.cli.reporting.ReportFormat;
+import ridgeproof.cli.reporting.ReportWriter;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.comparison.IgnoredFields;
 import ridgeproof.examination.comparison.TransactionComparison;
@@ -78,8 +78,8 @@ class NoPersonalValueLeavesTest {
       ReportFormat format, Map<FileFacts, FindingsReport> reports, RenderOptions options) {
     StringWriter text = new StringWriter();
     try {
-      ReportAssembly assembly =
-          ReportAssembly.of(
+      ReportWriter assembly =
+          ReportWriter.of(
               format,
               ToldStories.TABLES,
               options,

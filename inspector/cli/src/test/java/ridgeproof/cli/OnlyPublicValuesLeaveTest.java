@@ -35,7 +35,7 @@ import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.facts.ImageExtraction;
-import ridgeproof.examination.safecopy.SafeCopies;
+import ridgeproof.examination.safecopy.Deidentifier;
 import ridgeproof.examination.safecopy.SafeCopy;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.report.FileFacts;
@@ -47,7 +47,7 @@ import ridgeproof.report.text.LayoutListing;
 import ridgeproof.report.ticket.Ticket;
 import ridgeproof.report.ticket.TicketRequest;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 
@@ -66,8 +66,7 @@ class OnlyPublicValuesLeaveTest {
       FILES.values().stream()
           .map(
               bytes ->
-                  new TransactionReader(TABLES, ReadingLimits.standard())
-                      .read(ByteSource.of(bytes)))
+                  new TransactionReader(TABLES, ParseLimits.standard()).read(ByteSource.of(bytes)))
           .flatMap(transaction -> Canaries.publicIn(transaction, TABLES).stream())
           .collect(Collectors.toSet());
 
@@ -76,7 +75,7 @@ class OnlyPublicValuesLeaveTest {
           .collect(
               Collectors.toMap(Map.Entry::getKey, file -> Canaries.foundIn(text(file.getValue()))));
 
-  private static final Examiner EXAMINER = new Examiner(TABLES, ReadingLimits.standard());
+  private static final Examiner EXAMINER = new Examiner(TABLES, ParseLimits.standard());
   private static final ExaminationOptions OPTIONS =
       ExaminationOptions.standard().withDepth(Depth.STRUCTURE);
   private static final Map<String, FindingsReport> REPORTS =
@@ -220,7 +219,7 @@ class OnlyPublicValuesLeaveTest {
   @ParameterizedTest
   @ValueSource(strings = {"letters-0502", "digits-0400", "lengths", "record-separators", "images"})
   void noCopyForStrangersTellsMoreThanPublicValues(String name) {
-    SafeCopy copy = new SafeCopies(EXAMINER, OPTIONS).of(REPORTS.get(name));
+    SafeCopy copy = new Deidentifier(EXAMINER, OPTIONS).of(REPORTS.get(name));
     assertOnlyPublic(Map.of("copy", text(copy.bytes().toArray())), name);
   }
 

@@ -25,7 +25,7 @@ final class PersonalForms {
   private static final int SHORTEST = 3;
 
   /** Fewer digits come about by chance in any offset or length. */
-  private static final int FEWEST_DIGITS = 5;
+  private static final int MIN_DIGITS = 5;
 
   /** The name and its aliases, of which each word is telling. */
   private static final Set<Integer> NAMES = Set.of(18, 19);
@@ -88,7 +88,7 @@ final class PersonalForms {
   private static void add(String word, Set<String> words) {
     boolean digits = word.chars().allMatch(c -> c >= '0' && c <= '9');
     boolean zeros = word.chars().allMatch(c -> c == '0');
-    if (word.length() >= (digits ? FEWEST_DIGITS : SHORTEST) && !zeros) {
+    if (word.length() >= (digits ? MIN_DIGITS : SHORTEST) && !zeros) {
       words.add(word);
     }
   }
@@ -114,7 +114,7 @@ final class PersonalForms {
     personal.removeIf(
         value ->
             value.length() < SHORTEST
-                || value.length() < FEWEST_DIGITS && value.chars().allMatch(Character::isDigit));
+                || value.length() < MIN_DIGITS && value.chars().allMatch(Character::isDigit));
     return personal;
   }
 

@@ -32,15 +32,15 @@ import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.facts.ImageExtraction;
+import ridgeproof.examination.safecopy.Deidentifier;
 import ridgeproof.examination.safecopy.FindingChange;
-import ridgeproof.examination.safecopy.SafeCopies;
 import ridgeproof.examination.safecopy.SafeCopy;
 import ridgeproof.finding.Finding;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.spec.rule.Severity;
 import ridgeproof.testing.ReferenceFiles;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 
@@ -68,7 +68,7 @@ class SafeCopyTest {
   }
 
   private static Transaction read(ByteSource bytes) {
-    return new TransactionReader(ToldStories.TABLES, ReadingLimits.standard()).read(bytes);
+    return new TransactionReader(ToldStories.TABLES, ParseLimits.standard()).read(bytes);
   }
 
   private static String structure(List<Finding> findings) {
@@ -175,7 +175,7 @@ class SafeCopyTest {
     Told told = story("country-as-birthplace");
     ExaminationOptions options = ToldStories.options(told.scenario());
     SafeCopy again =
-        new SafeCopies(ToldStories.EXAMINER, options)
+        new Deidentifier(ToldStories.EXAMINER, options)
             .of(ToldStories.EXAMINER.examine(ByteSource.of(told.bytes().clone()), options));
     assertArrayEquals(told.copy().bytes().toArray(), again.bytes().toArray());
   }
@@ -185,7 +185,7 @@ class SafeCopyTest {
     for (Told told : List.of(story("finger-twice"), story("country-as-birthplace"))) {
       ExaminationOptions options = ToldStories.options(told.scenario()).withDepth(Depth.STRUCTURE);
       SafeCopy quick =
-          new SafeCopies(ToldStories.EXAMINER, options)
+          new Deidentifier(ToldStories.EXAMINER, options)
               .of(ToldStories.EXAMINER.examine(ByteSource.of(told.bytes()), options));
       assertArrayEquals(told.copy().bytes().toArray(), quick.bytes().toArray(), told.name());
     }
@@ -201,7 +201,7 @@ class SafeCopyTest {
     for (Path file : ReferenceFiles.all()) {
       ByteSource bytes = ByteSource.of(ReferenceFiles.read(file.getFileName().toString()));
       FindingsReport report = ToldStories.EXAMINER.examine(bytes, IMAGES);
-      SafeCopy copy = new SafeCopies(ToldStories.EXAMINER, IMAGES).of(report);
+      SafeCopy copy = new Deidentifier(ToldStories.EXAMINER, IMAGES).of(report);
       FindingsReport copied = ToldStories.EXAMINER.examine(copy.bytes(), IMAGES);
       String name = file.getFileName().toString();
       assertEquals(layout(report.transaction()), layout(copied.transaction()), name);
@@ -287,7 +287,8 @@ class SafeCopyTest {
     ExaminationOptions options = ToldStories.options(told.scenario()).withDepth(Depth.RIDGES);
     FindingsReport report =
         ToldStories.EXAMINER.examine(ByteSource.of(told.bytes().clone()), options);
-    SafeCopy copy = new SafeCopies(ToldStories.EXAMINER, options, new SyntheticPrints()).of(report);
+    SafeCopy copy =
+        new Deidentifier(ToldStories.EXAMINER, options, new SyntheticPrints()).of(report);
     assertEquals(told.bytes().length, copy.bytes().length());
     List<String> lost = rules(copy.lost());
     assertFalse(lost.contains("RP-RDG-004") || lost.contains("RP-RDG-005"), lost.toString());

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
-import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.DemonstrationSet;
 import ridgeproof.corpus.scenario.Scenario;
@@ -12,17 +12,17 @@ import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
-import ridgeproof.examination.safecopy.SafeCopies;
+import ridgeproof.examination.safecopy.Deidentifier;
 import ridgeproof.examination.safecopy.SafeCopy;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /** Every demonstration story, composed, examined and copied once for all tests. */
 final class ToldStories {
 
   static final SpecTables TABLES = SpecTables.open();
-  static final Examiner EXAMINER = new Examiner(TABLES, ReadingLimits.standard());
+  static final Examiner EXAMINER = new Examiner(TABLES, ParseLimits.standard());
 
   private static final Set<String> OF_RIDGES = Set.of("RDG", "SEQ");
 
@@ -70,13 +70,13 @@ final class ToldStories {
   }
 
   private static List<Told> tell() {
-    TransactionComposer composer = new TransactionComposer(new People());
+    TransactionComposer composer = new TransactionComposer(new SubjectCache());
     Function<Scenario, Told> telling =
         scenario -> {
           byte[] bytes = composer.compose(scenario).bytes();
           ExaminationOptions options = options(scenario);
           FindingsReport report = EXAMINER.examine(ByteSource.of(bytes), options);
-          return new Told(scenario, bytes, report, new SafeCopies(EXAMINER, options).of(report));
+          return new Told(scenario, bytes, report, new Deidentifier(EXAMINER, options).of(report));
         };
     return DemonstrationSet.scenarios().parallelStream().map(telling).toList();
   }

@@ -23,7 +23,7 @@ import ridgeproof.examination.cause.transport.TransportCauses;
 import ridgeproof.examination.cause.value.DateCauses;
 import ridgeproof.examination.cause.value.FollowingCauses;
 import ridgeproof.examination.cause.value.MisreadFieldCause;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.finding.Finding;
 import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.record.ByteSource;
@@ -63,7 +63,7 @@ final class CauseSet {
    * @param structure reads other bytes and runs the rules that open no image
    */
   static CauseLog establish(
-      Examinee examinee, List<Finding> found, Function<ByteSource, Reading> structure) {
+      ExaminationInput examinee, List<Finding> found, Function<ByteSource, Reading> structure) {
     CauseLog causes = new CauseLog(examinee.tables());
     Transaction transaction = examinee.transaction();
     // How bytes of the traditional encoding come to be damaged tells nothing of XML.

@@ -13,16 +13,16 @@ import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.Repetitions;
 import ridgeproof.examination.cause.transport.Reading;
 import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.examination.facts.ImageOpener;
 import ridgeproof.examination.facts.ImageRecords;
-import ridgeproof.examination.facts.RidgeSight;
-import ridgeproof.examination.facts.SequenceFacts;
+import ridgeproof.examination.facts.RidgeAnalyzer;
+import ridgeproof.examination.facts.SequenceComparison;
 import ridgeproof.examination.rules.ridges.MatchLimits;
-import ridgeproof.examination.submission.HeldTo;
+import ridgeproof.examination.submission.AppliedProfile;
 import ridgeproof.examination.xml.FormFindings;
 import ridgeproof.examination.xml.PlacedFindings;
 import ridgeproof.examination.xml.SchemaCheck;
@@ -31,7 +31,7 @@ import ridgeproof.finding.FindingLog;
 import ridgeproof.ridges.matching.SequenceLimits;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 
@@ -42,17 +42,17 @@ import ridgeproof.transaction.record.ByteSource;
 public final class Examiner {
 
   private final SpecTables tables;
-  private final ReadingLimits limits;
+  private final ParseLimits limits;
   private final Optional<SchemaCheck> schemas;
 
-  public Examiner(SpecTables tables, ReadingLimits limits) {
+  public Examiner(SpecTables tables, ParseLimits limits) {
     this(tables, limits, Optional.empty());
   }
 
   /**
    * @param schemas what transactions in XML are checked against too
    */
-  public Examiner(SpecTables tables, ReadingLimits limits, Optional<SchemaCheck> schemas) {
+  public Examiner(SpecTables tables, ParseLimits limits, Optional<SchemaCheck> schemas) {
     this.tables = tables;
     this.limits = limits;
     this.schemas = schemas;
@@ -71,9 +71,9 @@ public final class Examiner {
     if (options.depth() != Depth.STRUCTURE) {
       images = new ImageOpener(options, sight(transaction, options)).open(images, source.length());
     }
-    Optional<SequenceFacts> sequence = sequence(images, options);
-    HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
-    Examinee examinee = examinee(transaction, images, sequence, heldTo, options);
+    Optional<SequenceComparison> sequence = sequence(images, options);
+    AppliedProfile heldTo = AppliedProfile.of(options, transaction, images, tables);
+    ExaminationInput examinee = examinee(transaction, images, sequence, heldTo, options);
     Judgement judgement = judgement(transaction, options);
     Attribution attribution = attribute(examinee, found(examinee, judgement), judgement);
     CaptureRemedies remedies = new CaptureRemedies(images, tables);
@@ -101,13 +101,13 @@ public final class Examiner {
         Verdict.of(transaction, findings));
   }
 
-  private Examinee examinee(
+  private ExaminationInput examinee(
       Transaction transaction,
       List<ExaminedImage> images,
-      Optional<SequenceFacts> sequence,
-      HeldTo heldTo,
+      Optional<SequenceComparison> sequence,
+      AppliedProfile heldTo,
       ExaminationOptions options) {
-    return new Examinee(
+    return new ExaminationInput(
         transaction,
         tables,
         options.depth(),
@@ -119,7 +119,7 @@ public final class Examiner {
   }
 
   /** What reading and the rules found, as the agency's profile judges it. */
-  private List<Finding> found(Examinee examinee, Judgement judgement) {
+  private List<Finding> found(ExaminationInput examinee, Judgement judgement) {
     List<Finding> found = new ArrayList<>(examinee.transaction().findings());
     if (!examinee.transaction().records().isEmpty()) {
       FindingLog log = new FindingLog(tables, limits.maxFindings());
@@ -136,7 +136,8 @@ public final class Examiner {
     return found;
   }
 
-  private Attribution attribute(Examinee examinee, List<Finding> found, Judgement judgement) {
+  private Attribution attribute(
+      ExaminationInput examinee, List<Finding> found, Judgement judgement) {
     ExaminationOptions options = examinee.options();
     CauseLog log = CauseSet.establish(examinee, found, bytes -> structure(bytes, options));
     List<Finding> all = new ArrayList<>(found);
@@ -152,9 +153,9 @@ public final class Examiner {
   private Reading structure(ByteSource bytes, ExaminationOptions options) {
     Transaction transaction = new TransactionReader(tables, limits).read(bytes);
     List<ExaminedImage> images = new ImageRecords(transaction, tables).all();
-    HeldTo heldTo = HeldTo.of(options, transaction, images, tables);
+    AppliedProfile heldTo = AppliedProfile.of(options, transaction, images, tables);
     ExaminationOptions shallow = options.withDepth(Depth.STRUCTURE);
-    Examinee examinee = examinee(transaction, images, Optional.empty(), heldTo, shallow);
+    ExaminationInput examinee = examinee(transaction, images, Optional.empty(), heldTo, shallow);
     return new Reading(transaction, found(examinee, judgement(transaction, shallow)));
   }
 
@@ -168,9 +169,10 @@ public final class Examiner {
   }
 
   /** Compares the prints, where they were measured. */
-  private Optional<SequenceFacts> sequence(List<ExaminedImage> images, ExaminationOptions options) {
+  private Optional<SequenceComparison> sequence(
+      List<ExaminedImage> images, ExaminationOptions options) {
     return options.depth() == Depth.RIDGES
-        ? SequenceFacts.of(
+        ? SequenceComparison.of(
             images, new ImageExtraction(tables, options.imageLimits()), sequenceLimits(options))
         : Optional.empty();
   }
@@ -185,9 +187,9 @@ public final class Examiner {
         .orElse(usual);
   }
 
-  private Optional<RidgeSight> sight(Transaction transaction, ExaminationOptions options) {
+  private Optional<RidgeAnalyzer> sight(Transaction transaction, ExaminationOptions options) {
     return options.depth() == Depth.RIDGES
-        ? Optional.of(new RidgeSight(transaction, tables))
+        ? Optional.of(new RidgeAnalyzer(transaction, tables))
         : Optional.empty();
   }
 

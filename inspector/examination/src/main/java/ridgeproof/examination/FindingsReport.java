@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.facts.MissingFingers;
-import ridgeproof.examination.facts.SequenceFacts;
+import ridgeproof.examination.facts.SequenceComparison;
 import ridgeproof.examination.submission.TransactionKind;
 import ridgeproof.finding.CausedBy;
 import ridgeproof.finding.Finding;
@@ -47,7 +47,7 @@ public record FindingsReport(
     List<Finding> findings,
     List<Finding> everyFinding,
     List<RecommendedAction> actions,
-    Optional<SequenceFacts> sequence,
+    Optional<SequenceComparison> sequence,
     Verdict verdict) {
 
   /** The report with one more finding, which no examination of a single file can make. */

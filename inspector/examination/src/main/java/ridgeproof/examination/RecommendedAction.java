@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.examination.facts.RidgeAnalysis;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.rule.RuleRow.Capture;
@@ -58,7 +58,7 @@ public record RecommendedAction(String remedy, Severity severity, List<Finding> 
     for (ExaminedImage image : images) {
       List<Finding> answered = byImage.get(image.record().ordinal());
       if (answered != null) {
-        int score = image.ridges().map(RidgeFacts::lowestScore).orElse(0);
+        int score = image.ridges().map(RidgeAnalysis::lowestScore).orElse(0);
         actions.add(
             new Weighed(
                 of(retake(image, answered, tables), answered),

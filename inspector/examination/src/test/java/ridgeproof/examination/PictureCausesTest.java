@@ -19,7 +19,7 @@ import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.Turn;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.testing.ReferenceFiles;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.writer.FieldDraft;
@@ -44,7 +44,7 @@ class PictureCausesTest {
     Map<Integer, GrayImage> prints = new TreeMap<>();
     for (ExaminedImage image :
         extraction.imagesOf(
-            new TransactionReader(SampleCard.TABLES, ReadingLimits.standard())
+            new TransactionReader(SampleCard.TABLES, ParseLimits.standard())
                 .read(ByteSource.of(ReferenceFiles.read("type-4-tpcard.an2"))))) {
       prints.put(image.position().orElseThrow(), extraction.decode(image).pixels().orElseThrow());
     }

@@ -20,7 +20,7 @@ import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.RecordTypeRow;
 import ridgeproof.spec.requirement.Requirement;
 import ridgeproof.spec.requirement.Requirements;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /**
@@ -35,7 +35,7 @@ class RequirementWalkTest {
   private static final ClauseSolver SOLVER = new ClauseSolver(TABLES, BUILDER);
   private static final Offence OFFENCE = new Offence(TABLES, BUILDER);
   private static final SketchWriter WRITER = new SketchWriter(TABLES);
-  private static final Examiner EXAMINER = new Examiner(TABLES, ReadingLimits.standard());
+  private static final Examiner EXAMINER = new Examiner(TABLES, ParseLimits.standard());
   private static final ExaminationOptions STRUCTURE =
       ExaminationOptions.standard().withDepth(Depth.STRUCTURE);
   private static final int CONTENTS = 3;

@@ -19,7 +19,7 @@ import ridgeproof.imagery.wsq.WsqEncoder;
 import ridgeproof.imagery.wsq.WsqEncoding;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.testing.LosslessJpeg;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.writer.FieldDraft;
 import ridgeproof.transaction.writer.RecordDraft;
@@ -79,8 +79,8 @@ public final class RuleExamples {
                     RecordDraft.tagged(
                         66, List.of(SampleCard.text(66, 1, ""), SampleCard.text(66, 2, "01"))))
                 .bytes());
-    read("RP-STR-025", new ReadingLimits(100, 100, 1000, 100));
-    read("RP-STR-026", new ReadingLimits(1 << 20, 3, 1000, 100));
+    read("RP-STR-025", new ParseLimits(100, 100, 1000, 100));
+    read("RP-STR-026", new ParseLimits(1 << 20, 3, 1000, 100));
     text("RP-STR-028", card -> card.replaceFirst("2\\.002:00", "2.002:??"));
   }
 
@@ -356,7 +356,7 @@ public final class RuleExamples {
     offending.put(rule, () -> SampleCard.examine(bytes.get()));
   }
 
-  private void read(String rule, ReadingLimits limits) {
+  private void read(String rule, ParseLimits limits) {
     offending.put(
         rule,
         () ->

@@ -9,7 +9,7 @@ import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldNumber;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.CharacterEncoding;
 import ridgeproof.transaction.writer.FieldDraft;
@@ -185,6 +185,6 @@ public final class SampleCard {
   }
 
   public static FindingsReport examine(byte[] bytes, ExaminationOptions options) {
-    return new Examiner(TABLES, ReadingLimits.standard()).examine(ByteSource.of(bytes), options);
+    return new Examiner(TABLES, ParseLimits.standard()).examine(ByteSource.of(bytes), options);
   }
 }

@@ -7,7 +7,7 @@ import ridgeproof.transaction.record.ByteSource;
 
 class HeaderFuzz {
 
-  private static final int MOST_DEFECTS = 1_000;
+  private static final int MAX_DEFECTS = 1_000;
 
   @FuzzTest(maxDuration = "24h")
   void aHeaderIsReadOrItsDamageIsTold(byte[] codestream) {
@@ -15,7 +15,7 @@ class HeaderFuzz {
     if (header.width() < 0 || header.height() < 0 || header.extent().end() > codestream.length) {
       throw new AssertionError(header.format() + " " + header.extent());
     }
-    if (header.defects().size() > MOST_DEFECTS) {
+    if (header.defects().size() > MAX_DEFECTS) {
       throw new AssertionError(header.defects().size() + " defects of " + header.format());
     }
   }

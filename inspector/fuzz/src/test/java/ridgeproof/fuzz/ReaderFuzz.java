@@ -3,7 +3,7 @@ package ridgeproof.fuzz;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.LogicalRecord;
@@ -11,7 +11,7 @@ import ridgeproof.transaction.record.LogicalRecord;
 class ReaderFuzz {
 
   private static final TransactionReader READER =
-      new TransactionReader(SpecTables.open(), new ReadingLimits(1 << 20, 100, 10_000, 1_000));
+      new TransactionReader(SpecTables.open(), new ParseLimits(1 << 20, 100, 10_000, 1_000));
 
   @FuzzTest(maxDuration = "24h")
   void everyRecordLiesWithinTheFile(byte[] file) {

@@ -17,13 +17,13 @@ import ridgeproof.report.data.JsonReport;
 import ridgeproof.report.page.HtmlReport;
 import ridgeproof.report.text.TextReport;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 class ReportFuzz {
 
   private static final Examiner EXAMINER =
-      new Examiner(SpecTables.open(), new ReadingLimits(1 << 20, 100, 10_000, 1_000));
+      new Examiner(SpecTables.open(), new ParseLimits(1 << 20, 100, 10_000, 1_000));
   private static final ExaminationOptions OPTIONS =
       ExaminationOptions.standard()
           .withToday(LocalDate.of(2026, 3, 2))

@@ -5,7 +5,7 @@ import java.util.TreeSet;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.LogicalRecord;
@@ -17,7 +17,7 @@ class XmlFuzz {
 
   private static final SpecTables TABLES = SpecTables.open();
   private static final TransactionReader READER =
-      new TransactionReader(TABLES, new ReadingLimits(1 << 20, 100, 10_000, 1_000));
+      new TransactionReader(TABLES, new ParseLimits(1 << 20, 100, 10_000, 1_000));
 
   @FuzzTest(maxDuration = "24h")
   void xmlIsReadPlacedAndWrittenAgain(byte[] file) {

@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import ridgeproof.gate.GateFiles.Facts;
-import ridgeproof.gate.Passage.Outcome;
+import ridgeproof.gate.GatePassage.Outcome;
 
 /**
  * A gate at work. A file goes from the station's folder into one of the gate's own, under a number;
@@ -99,8 +99,8 @@ public final class Gate implements AutoCloseable {
   }
 
   /** Looks at the folders once, and moves on or holds every file that is ready to be examined. */
-  public List<Passage> pass() {
-    List<Passage> done = new ArrayList<>();
+  public List<GatePassage> pass() {
+    List<GatePassage> done = new ArrayList<>();
     try {
       held.tidy();
       for (Path left : files.list(folders.checking())) {
@@ -135,7 +135,7 @@ public final class Gate implements AutoCloseable {
         || lower.endsWith(".partial");
   }
 
-  private void take(Path file, List<Passage> done) {
+  private void take(Path file, List<GatePassage> done) {
     String name = file.getFileName().toString();
     String id = UUID.randomUUID().toString();
     try {
@@ -155,7 +155,7 @@ public final class Gate implements AutoCloseable {
     attempt(id, done);
   }
 
-  private void attempt(String id, List<Passage> done) {
+  private void attempt(String id, List<GatePassage> done) {
     try {
       examine(id).ifPresent(done::add);
     } catch (IOException e) {
@@ -164,7 +164,7 @@ public final class Gate implements AutoCloseable {
   }
 
   /** Examines what lies in a folder of the gate's own, unless it still grows. */
-  private Optional<Passage> examine(String id) throws IOException {
+  private Optional<GatePassage> examine(String id) throws IOException {
     Path own = folders.checking().resolve(id);
     Optional<String> name = Standing.of(record.steps()).name(id);
     if (name.isEmpty()) {
@@ -186,7 +186,7 @@ public final class Gate implements AutoCloseable {
     return lock.hold(() -> decide(id, file, facts.get(), sha256, checked));
   }
 
-  private Optional<Passage> decide(
+  private Optional<GatePassage> decide(
       String id, Path file, Facts facts, String sha256, Checked checked) throws IOException {
     // Somebody may have written to it meanwhile: then it is another file than the one examined.
     if (!files.facts(file).equals(Optional.of(facts)) || !checked.isOf(sha256)) {
@@ -200,7 +200,8 @@ public final class Gate implements AutoCloseable {
             : hold(id, file, sha256, checked, again ? SENT_BEFORE : ""));
   }
 
-  private Passage moveOn(String id, Path file, String sha256, Checked checked) throws IOException {
+  private GatePassage moveOn(String id, Path file, String sha256, Checked checked)
+      throws IOException {
     String name = file.getFileName().toString();
     String as = FreeName.in(files, folders.ready(), name);
     record.add(
@@ -208,10 +209,10 @@ public final class Gate implements AutoCloseable {
             settings.clock().instant(), id, Standing.READY, as, sha256, checked.verdict(), ""));
     files.move(file, folders.ready().resolve(as));
     removeEmptied(file.getParent(), name);
-    return new Passage(name, Outcome.READY, as, checked.verdict(), checked.step());
+    return new GatePassage(name, Outcome.READY, as, checked.verdict(), checked.step());
   }
 
-  private Passage hold(String id, Path file, String sha256, Checked checked, String why)
+  private GatePassage hold(String id, Path file, String sha256, Checked checked, String why)
       throws IOException {
     String name = file.getFileName().toString();
     Path own = file.getParent();
@@ -222,7 +223,7 @@ public final class Gate implements AutoCloseable {
         new Step.Decided(
             settings.clock().instant(), id, Standing.HOLD, as, sha256, checked.verdict(), why));
     files.move(own, folders.hold().resolve(as));
-    return new Passage(
+    return new GatePassage(
         name, Outcome.HOLD, as, checked.verdict(), why.isEmpty() ? checked.step() : why);
   }
 
@@ -234,9 +235,9 @@ public final class Gate implements AutoCloseable {
     files.delete(own);
   }
 
-  private static Passage problem(String name, IOException failure) {
+  private static GatePassage problem(String name, IOException failure) {
     String words = failure.getMessage() == null ? "" : failure.getMessage();
-    return new Passage(name, Outcome.PROBLEM, "", "", words);
+    return new GatePassage(name, Outcome.PROBLEM, "", "", words);
   }
 
   @Override

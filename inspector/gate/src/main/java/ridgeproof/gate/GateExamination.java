@@ -10,7 +10,7 @@ import ridgeproof.examination.Verdict;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.report.page.HtmlReport;
 import ridgeproof.transaction.record.ByteSource;
 
@@ -55,7 +55,7 @@ public final class GateExamination {
             + "<title>Not checked</title>\n</head>\n<body>\n<h1>Not checked</h1>\n<p>"
             + why
             + "</p>\n</body>\n</html>\n";
-    return new Checked("", NOT_CHECKED, false, page, SafeText.of(why));
+    return new Checked("", NOT_CHECKED, false, page, TextSanitizer.of(why));
   }
 
   static String sha256(byte[] bytes) {

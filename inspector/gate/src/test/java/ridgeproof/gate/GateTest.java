@@ -17,7 +17,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ridgeproof.gate.Passage.Outcome;
+import ridgeproof.gate.GatePassage.Outcome;
 
 class GateTest {
 
@@ -49,7 +49,7 @@ class GateTest {
     harbor.export("wrong.an2", HarborFiles.held(2));
     harbor.export("diary.txt", "tide table".getBytes(StandardCharsets.US_ASCII));
     try (Gate gate = gate()) {
-      List<Passage> passages = gate.pass();
+      List<GatePassage> passages = gate.pass();
       assertEquals(
           List.of("diary.txt HOLD UNREADABLE", "good.an2 READY READY", "wrong.an2 HOLD HOLD"),
           passages.stream()
@@ -78,7 +78,7 @@ class GateTest {
         }
         assertEquals(List.of(), gate.pass());
       }
-      List<Passage> done = List.of();
+      List<GatePassage> done = List.of();
       for (int i = 0; i < 200 && done.isEmpty(); i++) {
         Thread.sleep(50);
         done = gate.pass();
@@ -109,7 +109,7 @@ class GateTest {
     try (Gate gate =
         Gate.open(harbor.folders(), HarborFiles.examination(), HarborFiles.settings(), growing)) {
       assertEquals(List.of(), gate.pass());
-      Passage second = gate.pass().get(0);
+      GatePassage second = gate.pass().get(0);
       assertEquals(Outcome.HOLD, second.outcome());
       assertEquals(
           HarborFiles.ready(1).length + 4,
@@ -156,7 +156,7 @@ class GateTest {
       gate.pass();
       harbor.collect();
       harbor.export("card-again.an2", HarborFiles.ready(1));
-      Passage again = gate.pass().get(0);
+      GatePassage again = gate.pass().get(0);
       assertEquals(Outcome.HOLD, again.outcome());
       assertTrue(again.step().contains("moved on before"), again.step());
     }
@@ -231,7 +231,7 @@ class GateTest {
   void aFileBeyondTheLimitIsHeldWithoutBeingRead() throws IOException {
     harbor.export("large.an2", new byte[1_000_001]);
     try (Gate gate = gate()) {
-      Passage large = gate.pass().get(0);
+      GatePassage large = gate.pass().get(0);
       assertEquals(Outcome.HOLD, large.outcome());
       assertEquals("NOT CHECKED", large.verdict());
     }

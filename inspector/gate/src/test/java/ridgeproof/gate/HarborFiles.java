@@ -8,14 +8,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.DemonstrationSet;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 
 /** Files of the invented pilots' office, and a gate's settings over them. */
 final class HarborFiles {
@@ -41,7 +41,9 @@ final class HarborFiles {
     return STORIES.computeIfAbsent(
         name,
         key ->
-            new TransactionComposer(new People()).compose(DemonstrationSet.scenario(key)).bytes());
+            new TransactionComposer(new SubjectCache())
+                .compose(DemonstrationSet.scenario(key))
+                .bytes());
   }
 
   /** The same file with another control number of the same length. */
@@ -61,7 +63,7 @@ final class HarborFiles {
         ExaminationOptions.standard()
             .withDepth(Depth.STRUCTURE)
             .withToday(LocalDate.of(2026, 3, 2));
-    return new GateExamination(new Examiner(TABLES, ReadingLimits.standard()), () -> options);
+    return new GateExamination(new Examiner(TABLES, ParseLimits.standard()), () -> options);
   }
 
   static GateSettings settings() {

@@ -8,7 +8,7 @@ import java.util.List;
  * @param refers keyed hash of the control number that it answers (field 1.010)
  * @param messages reasons of a rejection
  */
-public record Response(String refers, Outcome outcome, List<ResponseMessage> messages) {
+public record Response(String refers, ResponseOutcome outcome, List<ResponseMessage> messages) {
 
   public Response {
     messages = List.copyOf(messages);

@@ -3,8 +3,8 @@
  * plain prints and rolls bear the right names. It knows neither file formats nor findings.
  *
  * <p>Every image is divided into blocks of 12 pixels at 500 ppi once. Each block has its ridge flow
- * ({@link ridgeproof.ridges.map.TensorField}) and the profile across its ridges ({@link
- * ridgeproof.ridges.map.SignatureField}); masks, singular points and measures are all made of
+ * ({@link ridgeproof.ridges.map.StructureTensorField}) and the profile across its ridges ({@link
+ * ridgeproof.ridges.map.XSignatureField}); masks, singular points and measures are all made of
  * these.
  *
  * <p>Methods: averaged squared gradients (Kass and Witkin 1987), x-signature (Hong, Wan and Jain

@@ -16,7 +16,7 @@ import ridgeproof.ridges.map.RotatedBox;
 import ridgeproof.ridges.quality.FingerAnalysis;
 import ridgeproof.ridges.quality.FingerAnalyzer;
 import ridgeproof.ridges.quality.FingerMeasures;
-import ridgeproof.ridges.quality.Score;
+import ridgeproof.ridges.quality.QualityScore;
 import ridgeproof.ridges.quality.ToneMeasure;
 import ridgeproof.ridges.segmentation.Segment;
 import ridgeproof.ridges.segmentation.SlapSegmenter;
@@ -46,7 +46,7 @@ class DoubtfulImagesTest {
   void imagesWithoutRidgesHaveAReasonAndNoScore(GrayImage image) {
     FingerAnalysis finger = FingerAnalyzer.analyse(image, 500);
     assertEquals(List.of(FingerAnalysis.Doubt.NO_RIDGES), finger.doubts());
-    assertEquals(Score.NONE, finger.score());
+    assertEquals(QualityScore.NONE, finger.score());
     assertTrue(finger.measures().isEmpty());
     for (Segment segment : SlapSegmenter.segment(image, 500, RIGHT_FOUR).segments()) {
       assertTrue(segment.box().isEmpty());
@@ -114,13 +114,13 @@ class DoubtfulImagesTest {
 
   @Test
   void everyScoreHasItsPartsAndLiesAmongThem() {
-    Score score =
+    QualityScore score =
         FingerAnalyzer.analyse(
                 Drawn.print(320, 420, new double[] {170, 180}, new double[] {230, 300}, 1), 500)
             .score();
-    assertEquals(Score.Aspect.values().length, score.parts().size());
-    int least = score.parts().stream().mapToInt(Score.Part::value).min().orElseThrow();
-    int most = score.parts().stream().mapToInt(Score.Part::value).max().orElseThrow();
+    assertEquals(QualityScore.Aspect.values().length, score.parts().size());
+    int least = score.parts().stream().mapToInt(QualityScore.Part::value).min().orElseThrow();
+    int most = score.parts().stream().mapToInt(QualityScore.Part::value).max().orElseThrow();
     assertTrue(score.value() >= least && score.value() <= most);
   }
 }

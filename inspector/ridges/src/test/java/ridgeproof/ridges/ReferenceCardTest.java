@@ -12,15 +12,15 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.ridges.matching.FingerAnswer;
-import ridgeproof.ridges.matching.FingerAnswer.Verdict;
-import ridgeproof.ridges.matching.Irregularity;
-import ridgeproof.ridges.matching.Irregularity.Kind;
+import ridgeproof.ridges.matching.FingerMatchResult;
+import ridgeproof.ridges.matching.FingerMatchResult.Verdict;
 import ridgeproof.ridges.matching.Minutiae;
-import ridgeproof.ridges.matching.SequenceAnswers;
 import ridgeproof.ridges.matching.SequenceCheck;
 import ridgeproof.ridges.matching.SequenceCheckTest;
+import ridgeproof.ridges.matching.SequenceError;
+import ridgeproof.ridges.matching.SequenceError.Kind;
 import ridgeproof.ridges.matching.SequenceLimits;
+import ridgeproof.ridges.matching.SequenceResult;
 import ridgeproof.ridges.quality.FingerAnalysis;
 import ridgeproof.ridges.quality.FingerAnalyzer;
 import ridgeproof.ridges.segmentation.Segment;
@@ -125,7 +125,7 @@ class ReferenceCardTest {
 
   @Test
   void noFingerIsContradictedAndMostAreConfirmed() {
-    SequenceAnswers answers = SequenceCheck.check(minutiae(ROLLS), minutiae(PLAINS), THRESHOLD);
+    SequenceResult answers = SequenceCheck.check(minutiae(ROLLS), minutiae(PLAINS), THRESHOLD);
     assertEquals(List.of(), answers.irregularities());
     assertEquals(10, answers.answers().size());
     long confirmed =
@@ -146,16 +146,16 @@ class ReferenceCardTest {
         Map<FingerPosition, Minutiae> exchanged = new EnumMap<>(rolls);
         exchanged.put(FINGERS[a], rolls.get(FINGERS[b]));
         exchanged.put(FINGERS[b], rolls.get(FINGERS[a]));
-        SequenceAnswers answers = SequenceCheck.check(exchanged, plains, THRESHOLD);
+        SequenceResult answers = SequenceCheck.check(exchanged, plains, THRESHOLD);
         Set<FingerPosition> pair = Set.of(FINGERS[a], FINGERS[b]);
-        for (FingerAnswer answer : answers.answers()) {
+        for (FingerMatchResult answer : answers.answers()) {
           assertTrue(
               pair.contains(answer.position())
                   ? answer.verdict() != Verdict.CONFIRMED
                   : answer.verdict() != Verdict.CONTRADICTED,
               pair + " " + answer);
         }
-        for (Irregularity irregularity : answers.irregularities()) {
+        for (SequenceError irregularity : answers.irregularities()) {
           assertEquals(pair, new HashSet<>(irregularity.positions()));
           assertEquals(
               FINGERS[a].isThumb() && FINGERS[b].isThumb() ? Kind.THUMBS_EXCHANGED : Kind.EXCHANGED,
@@ -189,10 +189,10 @@ class ReferenceCardTest {
     assertHandsExchanged(SequenceCheck.check(minutiae(ROLLS), exchanged, THRESHOLD));
   }
 
-  private static void assertHandsExchanged(SequenceAnswers answers) {
+  private static void assertHandsExchanged(SequenceResult answers) {
     assertEquals(
         List.of(Kind.HANDS_EXCHANGED),
-        answers.irregularities().stream().map(Irregularity::kind).toList(),
+        answers.irregularities().stream().map(SequenceError::kind).toList(),
         answers.toString());
   }
 
@@ -200,8 +200,8 @@ class ReferenceCardTest {
   void oneFingerRolledTwiceIsNamed() {
     Map<FingerPosition, Minutiae> rolls = minutiae(ROLLS);
     rolls.put(FingerPosition.LEFT_RING, rolls.get(FingerPosition.LEFT_MIDDLE));
-    SequenceAnswers answers = SequenceCheck.check(rolls, minutiae(PLAINS), THRESHOLD);
-    Irregularity twice =
+    SequenceResult answers = SequenceCheck.check(rolls, minutiae(PLAINS), THRESHOLD);
+    SequenceError twice =
         answers.irregularities().stream()
             .filter(i -> i.kind() == Kind.ROLLED_TWICE)
             .findFirst()
@@ -215,12 +215,12 @@ class ReferenceCardTest {
     Map<FingerPosition, Minutiae> plains = minutiae(PLAINS);
     rolls.remove(FingerPosition.LEFT_INDEX);
     plains.remove(FingerPosition.LEFT_MIDDLE);
-    SequenceAnswers answers = SequenceCheck.check(rolls, plains, THRESHOLD);
-    FingerAnswer noRoll = answers.answers().get(FingerPosition.LEFT_INDEX.ordinal());
-    FingerAnswer noPlain = answers.answers().get(FingerPosition.LEFT_MIDDLE.ordinal());
-    assertEquals(FingerAnswer.Reason.NO_ROLL, noRoll.reason());
+    SequenceResult answers = SequenceCheck.check(rolls, plains, THRESHOLD);
+    FingerMatchResult noRoll = answers.answers().get(FingerPosition.LEFT_INDEX.ordinal());
+    FingerMatchResult noPlain = answers.answers().get(FingerPosition.LEFT_MIDDLE.ordinal());
+    assertEquals(FingerMatchResult.Reason.NO_ROLL, noRoll.reason());
     assertEquals(Verdict.INCONCLUSIVE, noRoll.verdict());
-    assertEquals(FingerAnswer.Reason.NO_PLAIN_PRINT, noPlain.reason());
+    assertEquals(FingerMatchResult.Reason.NO_PLAIN_PRINT, noPlain.reason());
     assertEquals(Verdict.INCONCLUSIVE, noPlain.verdict());
   }
 

@@ -11,25 +11,25 @@ import net.jqwik.api.constraints.Size;
 class DamageProperties {
 
   private static final byte[] SOUND =
-      Samples.write(
+      TransactionSamples.write(
           List.of(
-              Samples.header(),
-              Samples.particulars(),
-              Samples.fingerprint(1, 1),
-              Samples.binaryFingerprint(2, 2),
-              Samples.binaryFingerprint(3, 3)));
+              TransactionSamples.header(),
+              TransactionSamples.particulars(),
+              TransactionSamples.fingerprint(1, 1),
+              TransactionSamples.binaryFingerprint(2, 2),
+              TransactionSamples.binaryFingerprint(3, 3)));
 
   @Property(tries = 2000)
   void anyBytesAreReadWithoutAnException(@ForAll @Size(max = 200) byte[] bytes) {
-    Accounting.everyByteIsAccountedFor(Samples.read(bytes));
+    Accounting.everyByteIsAccountedFor(TransactionSamples.read(bytes));
   }
 
   @Property(tries = 2000)
   void anyBytesAfterAnOpeningTagAreReadAndAccountedFor(@ForAll @Size(max = 200) byte[] bytes) {
-    byte[] opening = Samples.ascii("1.001:");
+    byte[] opening = TransactionSamples.ascii("1.001:");
     byte[] whole = Arrays.copyOf(opening, opening.length + bytes.length);
     System.arraycopy(bytes, 0, whole, opening.length, bytes.length);
-    Accounting.everyByteIsAccountedFor(Samples.read(whole));
+    Accounting.everyByteIsAccountedFor(TransactionSamples.read(whole));
   }
 
   @Property(tries = 5000)
@@ -40,7 +40,7 @@ class DamageProperties {
     for (int place : places) {
       damaged[Math.floorMod(place, damaged.length)] = value;
     }
-    Accounting.everyByteIsAccountedFor(Samples.read(damaged));
+    Accounting.everyByteIsAccountedFor(TransactionSamples.read(damaged));
   }
 
   @Property(tries = 2000)
@@ -51,6 +51,6 @@ class DamageProperties {
     int end = Math.min(SOUND.length, start + count);
     byte[] damaged = Arrays.copyOf(SOUND, SOUND.length - (end - start));
     System.arraycopy(SOUND, end, damaged, start, SOUND.length - end);
-    Accounting.everyByteIsAccountedFor(Samples.read(damaged));
+    Accounting.everyByteIsAccountedFor(TransactionSamples.read(damaged));
   }
 }

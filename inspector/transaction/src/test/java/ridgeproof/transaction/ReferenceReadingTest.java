@@ -29,7 +29,7 @@ class ReferenceReadingTest {
     List<String> found = new ArrayList<>();
     found.add(expected.get(0));
     for (Path file : ReferenceFiles.all()) {
-      Transaction transaction = Samples.read(Files.readAllBytes(file));
+      Transaction transaction = TransactionSamples.read(Files.readAllBytes(file));
       for (LogicalRecord record : transaction.records()) {
         record.fields().forEach(f -> found.add(line(file.getFileName().toString(), record, f)));
       }
@@ -40,7 +40,7 @@ class ReferenceReadingTest {
   @Test
   void conformantFilesAreReadWithNothingButNotes() throws IOException {
     for (Path file : ReferenceFiles.all()) {
-      Transaction transaction = Samples.read(Files.readAllBytes(file));
+      Transaction transaction = TransactionSamples.read(Files.readAllBytes(file));
       List<Finding> objections =
           transaction.findings().stream().filter(f -> f.severity() != Severity.NOTE).toList();
       assertEquals(List.of(), objections, file.toString());
@@ -52,7 +52,8 @@ class ReferenceReadingTest {
   void writingWhatWasReadGivesTheSameBytes() throws IOException {
     for (Path file : ReferenceFiles.all()) {
       byte[] bytes = Files.readAllBytes(file);
-      assertArrayEquals(bytes, TransactionWriter.write(Samples.read(bytes)), file.toString());
+      assertArrayEquals(
+          bytes, TransactionWriter.write(TransactionSamples.read(bytes)), file.toString());
     }
   }
 

@@ -12,14 +12,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
-import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.DemonstrationSet;
 import ridgeproof.desk.web.DeskSettings;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.facts.ImageExtraction;
-import ridgeproof.examination.safecopy.SafeCopies;
+import ridgeproof.examination.safecopy.Deidentifier;
 import ridgeproof.gate.Gate;
 import ridgeproof.gate.GateExamination;
 import ridgeproof.gate.GateFolders;
@@ -27,7 +27,7 @@ import ridgeproof.gate.GateSettings;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.report.ToolFacts;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 
 /** A desk as the command line opens it, and files of the invented pilots' office to drop on it. */
 final class DeskRun implements AutoCloseable {
@@ -53,13 +53,13 @@ final class DeskRun implements AutoCloseable {
             0,
             Duration.ofMinutes(60),
             64L * 1024 * 1024,
-            new Examiner(TABLES, ReadingLimits.standard()),
+            new Examiner(TABLES, ParseLimits.standard()),
             DeskRun::options,
             new ImageExtraction(TABLES, DecodingLimits.standard()),
             TABLES,
             Optional.empty(),
             Optional.empty(),
-            () -> new SafeCopies(new Examiner(TABLES, ReadingLimits.standard()), options()),
+            () -> new Deidentifier(new Examiner(TABLES, ParseLimits.standard()), options()),
             new ToolFacts("0.1", "17", "harbor"),
             Clock.systemUTC());
     try {
@@ -96,7 +96,7 @@ final class DeskRun implements AutoCloseable {
               folder.resolve("hold"));
       return Gate.open(
           folders,
-          new GateExamination(new Examiner(TABLES, ReadingLimits.standard()), DeskRun::options),
+          new GateExamination(new Examiner(TABLES, ParseLimits.standard()), DeskRun::options),
           new GateSettings(Duration.ZERO, 10_000_000, List.of(reason), Clock.systemUTC()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -122,7 +122,9 @@ final class DeskRun implements AutoCloseable {
     return STORIES.computeIfAbsent(
         name,
         key ->
-            new TransactionComposer(new People()).compose(DemonstrationSet.scenario(key)).bytes());
+            new TransactionComposer(new SubjectCache())
+                .compose(DemonstrationSet.scenario(key))
+                .bytes());
   }
 
   /** A story as a file in that folder. */

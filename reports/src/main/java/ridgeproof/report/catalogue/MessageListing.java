@@ -9,10 +9,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import ridgeproof.examination.message.Explanation;
-import ridgeproof.report.InertJson;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.AsciiJson;
+import ridgeproof.report.ReportPhrases;
 import ridgeproof.report.TextLayout;
-import ridgeproof.report.Wording;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.FieldRow;
@@ -22,14 +22,14 @@ import ridgeproof.spec.rule.BureauMessage;
 public final class MessageListing {
 
   private static final int WIDTH = 80;
-  private static final int MOST_RULES = 12;
+  private static final int MAX_RULES = 12;
 
   private final SpecTables tables;
-  private final Wording wording;
+  private final ReportPhrases wording;
 
   public MessageListing(SpecTables tables) {
     this.tables = tables;
-    this.wording = new Wording(tables);
+    this.wording = new ReportPhrases(tables);
   }
 
   /** A line for each message. */
@@ -92,10 +92,10 @@ public final class MessageListing {
   }
 
   private List<String> rules(BureauMessage message) {
-    int more = message.rules().size() - MOST_RULES;
+    int more = message.rules().size() - MAX_RULES;
     return Stream.concat(
             message.rules().stream()
-                .limit(MOST_RULES)
+                .limit(MAX_RULES)
                 .map(id -> id + " " + tables.catalogue().rule(id).title()),
             more > 0 ? Stream.of("and " + more + " more") : Stream.empty())
         .toList();
@@ -126,12 +126,12 @@ public final class MessageListing {
   /** The same for a program. */
   public String json(Explanation explanation) {
     StringWriter out = new StringWriter();
-    try (JsonGenerator json = InertJson.factory().createGenerator(out)) {
+    try (JsonGenerator json = AsciiJson.factory().createGenerator(out)) {
       json.useDefaultPrettyPrinter();
       json.writeStartObject();
       json.writeStringField("schema", "ridgeproof-message");
       json.writeNumberField("schemaVersion", 1);
-      json.writeStringField("message", SafeText.of(explanation.text()));
+      json.writeStringField("message", TextSanitizer.of(explanation.text()));
       json.writeBooleanField("known", explanation.isKnown());
       json.writeArrayFieldStart("unlistedCodes");
       for (String code : explanation.unlistedCodes()) {

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import ridgeproof.report.Wording;
+import ridgeproof.report.ReportPhrases;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.rule.RuleRow;
 
@@ -19,10 +19,10 @@ public final class RuleExport {
   private static final JsonFactory JSON = new JsonFactory();
   private static final Pattern NEEDS_QUOTES = Pattern.compile("[,\"\r\n]");
 
-  private final Wording wording;
+  private final ReportPhrases wording;
 
   public RuleExport(SpecTables tables) {
-    this.wording = new Wording(tables);
+    this.wording = new ReportPhrases(tables);
   }
 
   /** An array of objects, without a line break at its end. */

@@ -2,8 +2,8 @@ package ridgeproof.report.catalogue;
 
 import java.util.List;
 import java.util.Locale;
+import ridgeproof.report.ReportPhrases;
 import ridgeproof.report.TextLayout;
-import ridgeproof.report.Wording;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.rule.RuleRow;
 
@@ -12,10 +12,10 @@ public final class RuleListing {
 
   private static final int WIDTH = 80;
 
-  private final Wording wording;
+  private final ReportPhrases wording;
 
   public RuleListing(SpecTables tables) {
-    this.wording = new Wording(tables);
+    this.wording = new ReportPhrases(tables);
   }
 
   /** A line a rule. */

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import ridgeproof.report.Wording;
+import ridgeproof.report.ReportPhrases;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.RecordTypeRow;
 import ridgeproof.spec.requirement.Requirement;
@@ -16,11 +16,11 @@ import ridgeproof.spec.rule.RuleRow;
 public final class RulesPage {
 
   private final SpecTables tables;
-  private final Wording wording;
+  private final ReportPhrases wording;
 
   public RulesPage(SpecTables tables) {
     this.tables = tables;
-    this.wording = new Wording(tables);
+    this.wording = new ReportPhrases(tables);
   }
 
   /** The page in Markdown. */

@@ -20,19 +20,19 @@ import ridgeproof.examination.comparison.ValueDifference;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.report.Excerpt;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.ObservedText;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.SafeText;
-import ridgeproof.report.Wording;
+import ridgeproof.report.ReportPhrases;
+import ridgeproof.report.TextSanitizer;
+import ridgeproof.report.TruncatedText;
 import ridgeproof.report.comparison.ComparisonPage.FileRow;
 import ridgeproof.report.comparison.ComparisonPage.FindingLine;
 import ridgeproof.report.comparison.ComparisonPage.ImagePart;
 import ridgeproof.report.comparison.ComparisonPage.PairPart;
 import ridgeproof.report.comparison.ComparisonPage.PrintRow;
 import ridgeproof.report.comparison.ComparisonPage.ValueRow;
-import ridgeproof.report.page.PageHead;
+import ridgeproof.report.page.HtmlHead;
 import ridgeproof.report.picture.AlignedPictures;
 import ridgeproof.report.picture.DifferencePicture;
 import ridgeproof.report.picture.PicturePair;
@@ -41,18 +41,18 @@ import ridgeproof.report.picture.Thumbnail;
 /** What the page of a comparison says. */
 final class ComparisonContents {
 
-  private static final int MOST_IMAGES = 60;
-  private static final int MOST_VALUES = 200;
-  private static final int MOST_NOTED = 200;
+  private static final int MAX_IMAGES = 60;
+  private static final int MAX_VALUES = 200;
+  private static final int MAX_NOTED = 200;
 
   private final FileFacts first;
   private final FileFacts second;
   private final TransactionComparison comparison;
   private final RenderOptions options;
   private final Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels;
-  private final ComparisonWording words;
+  private final ComparisonPhrases words;
   private final OutcomeWording outcome;
-  private final Wording wording;
+  private final ReportPhrases wording;
   private final Map<Integer, ExaminedImage> firstImages;
   private final Map<Integer, ExaminedImage> secondImages;
 
@@ -67,9 +67,9 @@ final class ComparisonContents {
     this.comparison = comparison;
     this.options = options;
     this.pixels = pixels;
-    this.words = new ComparisonWording(comparison, options.showPersonal());
+    this.words = new ComparisonPhrases(comparison, options.showPersonal());
     this.outcome = new OutcomeWording(comparison);
-    this.wording = new Wording(comparison.first().tables());
+    this.wording = new ReportPhrases(comparison.first().tables());
     this.firstImages = comparison.first().imagesByRecord();
     this.secondImages = comparison.second().imagesByRecord();
   }
@@ -78,12 +78,12 @@ final class ComparisonContents {
     List<RecordPair> images =
         comparison.pairs().stream().filter(ComparisonContents::imagesDiffer).toList();
     return new ComparisonPage(
-        PageHead.titled(
+        HtmlHead.titled(
             outcome.stamp()
                 + ": "
-                + SafeText.of(first.name())
+                + TextSanitizer.of(first.name())
                 + " and "
-                + SafeText.of(second.name())
+                + TextSanitizer.of(second.name())
                 + " \u2013 Ridgeproof",
             "comparison.css"),
         outcome.stamp(),
@@ -102,12 +102,12 @@ final class ComparisonContents {
             change("Still present", "mixed", comparison.changes().present(), comparison.second()),
             change("New", "bad", comparison.changes().added(), comparison.second())),
         comparison.fingers().stream().map(finger -> FingerRow.of(finger, wording)).toList(),
-        images.stream().limit(MOST_IMAGES).map(this::image).toList(),
-        Math.max(0, images.size() - MOST_IMAGES),
+        images.stream().limit(MAX_IMAGES).map(this::image).toList(),
+        Math.max(0, images.size() - MAX_IMAGES),
         comparison.pairs().stream().filter(RecordPair::differs).map(this::pair).toList(),
         comparison.removed().stream().map(r -> words.record(r, comparison.first())).toList(),
         comparison.added().stream().map(r -> words.record(r, comparison.second())).toList(),
-        noted().filter(noted -> !noted.isLength()).limit(MOST_NOTED).map(this::row).toList(),
+        noted().filter(noted -> !noted.isLength()).limit(MAX_NOTED).map(this::row).toList(),
         lengths(),
         words.cautions());
   }
@@ -116,7 +116,8 @@ final class ComparisonContents {
     FindingsReport before = comparison.first();
     FindingsReport after = comparison.second();
     List<FileRow> rows = new ArrayList<>();
-    rows.add(new FileRow("Name", SafeText.of(first.name()), SafeText.of(second.name()), true));
+    rows.add(
+        new FileRow("Name", TextSanitizer.of(first.name()), TextSanitizer.of(second.name()), true));
     rows.add(new FileRow("Verdict", before.verdict().name(), after.verdict().name(), false));
     rows.add(
         new FileRow(
@@ -157,7 +158,7 @@ final class ComparisonContents {
                     finding.ruleId(),
                     finding.rule().title(),
                     wording.whereabouts(finding.location()),
-                    Excerpt.of(observed.of(finding))))
+                    TruncatedText.of(observed.of(finding))))
         .toList();
   }
 
@@ -176,8 +177,8 @@ final class ComparisonContents {
         title,
         state(level),
         mark(state(level)),
-        ComparisonWording.level(pair, level),
-        ComparisonWording.words(pair.image().orElseThrow()),
+        ComparisonPhrases.level(pair, level),
+        ComparisonPhrases.words(pair.image().orElseThrow()),
         pictures(pair, title, left, right),
         pair.fingers().map(FingerComparison::prints).orElse(List.of()).stream()
             .map(this::print)
@@ -249,8 +250,8 @@ final class ComparisonContents {
         words.finger(print),
         state,
         mark(state),
-        ComparisonWording.answer(print),
-        ComparisonWording.similarity(print),
+        ComparisonPhrases.answer(print),
+        ComparisonPhrases.similarity(print),
         print.answer() == Answer.SAME_FINGER ? "" : words.reason(print));
   }
 
@@ -262,15 +263,15 @@ final class ComparisonContents {
         words.record(pair.first(), comparison.first()),
         imagesDiffer(pair) ? "i" + pair.first().ordinal() : "",
         words.remarks(pair),
-        counted.stream().limit(MOST_VALUES).map(value -> row("", value)).toList(),
-        Math.max(0, counted.size() - MOST_VALUES));
+        counted.stream().limit(MAX_VALUES).map(value -> row("", value)).toList(),
+        Math.max(0, counted.size() - MAX_VALUES));
   }
 
   private ValueRow row(String lead, ValueDifference difference) {
     return new ValueRow(
         lead + words.place(difference),
         words.fieldName(difference),
-        ComparisonWording.kind(difference),
+        ComparisonPhrases.kind(difference),
         difference.first().map(text -> words.shown(difference, text)).orElse(""),
         difference.second().map(text -> words.shown(difference, text)).orElse(""));
   }
@@ -278,7 +279,7 @@ final class ComparisonContents {
   private record Noted(RecordPair pair, ValueDifference difference) {
 
     boolean isLength() {
-      return ComparisonWording.isLength(difference);
+      return ComparisonPhrases.isLength(difference);
     }
   }
 
@@ -297,6 +298,6 @@ final class ComparisonContents {
 
   private String lengths() {
     int lengths = (int) noted().filter(Noted::isLength).count();
-    return lengths == 0 ? "" : ComparisonWording.lengths(lengths);
+    return lengths == 0 ? "" : ComparisonPhrases.lengths(lengths);
   }
 }

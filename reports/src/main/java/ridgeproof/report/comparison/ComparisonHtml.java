@@ -7,7 +7,7 @@ import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.page.Pages;
+import ridgeproof.report.page.Templates;
 import ridgeproof.report.template.JtecomparisonGenerated;
 
 /**
@@ -41,6 +41,6 @@ public final class ComparisonHtml {
   }
 
   private static String render(ComparisonPage page) {
-    return Pages.fill(output -> JtecomparisonGenerated.render(output, null, page));
+    return Templates.fill(output -> JtecomparisonGenerated.render(output, null, page));
   }
 }

@@ -20,12 +20,12 @@ import ridgeproof.examination.comparison.RecordPair;
 import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.examination.comparison.ValueDifference;
 import ridgeproof.finding.Finding;
+import ridgeproof.report.AsciiJson;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.InertJson;
 import ridgeproof.report.ObservedText;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.SafeText;
-import ridgeproof.report.Wording;
+import ridgeproof.report.ReportPhrases;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.record.LogicalRecord;
 
@@ -38,22 +38,22 @@ public final class ComparisonJson {
   /** The published schema, a resource beside this class. */
   public static final String SCHEMA = "/ridgeproof/report/comparison.schema.json";
 
-  private static final JsonFactory JSON = InertJson.factory();
+  private static final JsonFactory JSON = AsciiJson.factory();
 
   private final JsonGenerator json;
   private final TransactionComparison comparison;
-  private final ComparisonWording words;
+  private final ComparisonPhrases words;
   private final OutcomeWording outcome;
-  private final Wording wording;
+  private final ReportPhrases wording;
   private final boolean showPersonal;
 
   private ComparisonJson(
       JsonGenerator json, TransactionComparison comparison, RenderOptions options) {
     this.json = json;
     this.comparison = comparison;
-    this.words = new ComparisonWording(comparison, options.showPersonal());
+    this.words = new ComparisonPhrases(comparison, options.showPersonal());
     this.outcome = new OutcomeWording(comparison);
-    this.wording = new Wording(comparison.first().tables());
+    this.wording = new ReportPhrases(comparison.first().tables());
     this.showPersonal = options.showPersonal();
   }
 
@@ -114,7 +114,7 @@ public final class ComparisonJson {
 
   private void writeFile(String name, FileFacts file, FindingsReport report) throws IOException {
     json.writeObjectFieldStart(name);
-    json.writeStringField("name", SafeText.of(file.name()));
+    json.writeStringField("name", TextSanitizer.of(file.name()));
     json.writeNumberField("bytes", file.bytes());
     json.writeStringField("sha256", file.sha256());
     json.writeStringField("verdict", report.verdict().name());
@@ -161,7 +161,7 @@ public final class ComparisonJson {
     json.writeStringField("field", difference.field().toString());
     writeOptional("subfield", difference.subfield());
     writeOptional("item", difference.item());
-    json.writeStringField("change", ComparisonWording.kind(difference));
+    json.writeStringField("change", ComparisonPhrases.kind(difference));
     json.writeBooleanField("ignored", difference.ignored());
     json.writeBooleanField("masked", masked);
     if (!masked) {
@@ -208,7 +208,7 @@ public final class ComparisonJson {
     json.writeStartObject();
     json.writeNumberField("position", print.finger().code());
     json.writeStringField("name", words.finger(print));
-    json.writeStringField("answer", ComparisonWording.answer(print));
+    json.writeStringField("answer", ComparisonPhrases.answer(print));
     json.writeStringField("reason", print.reason().name());
     json.writeStringField("explanation", words.reason(print));
     json.writeNumberField("similarity", tenThousandths(print.similarity()));
@@ -297,7 +297,7 @@ public final class ComparisonJson {
 
   private void writeOptional(String name, Optional<String> value) throws IOException {
     if (value.isPresent()) {
-      json.writeStringField(name, SafeText.of(value.get()));
+      json.writeStringField(name, TextSanitizer.of(value.get()));
     }
   }
 }

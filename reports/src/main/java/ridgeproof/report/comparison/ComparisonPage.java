@@ -1,12 +1,12 @@
 package ridgeproof.report.comparison;
 
 import java.util.List;
-import ridgeproof.report.page.PageHead;
+import ridgeproof.report.page.HtmlHead;
 import ridgeproof.report.picture.PicturePair;
 
 /** What the template of a comparison is filled with; every text is inert already. */
 public record ComparisonPage(
-    PageHead head,
+    HtmlHead head,
     String stamp,
     String style,
     String lead,

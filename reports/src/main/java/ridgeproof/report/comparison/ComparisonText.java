@@ -17,14 +17,14 @@ import ridgeproof.examination.comparison.RecordPair;
 import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.examination.comparison.ValueDifference;
 import ridgeproof.finding.Finding;
-import ridgeproof.report.Excerpt;
+import ridgeproof.report.AnsiStyle;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.Ink;
 import ridgeproof.report.ObservedText;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.ReportPhrases;
 import ridgeproof.report.TextLayout;
-import ridgeproof.report.Wording;
+import ridgeproof.report.TextSanitizer;
+import ridgeproof.report.TruncatedText;
 import ridgeproof.report.words.Counted;
 
 /** Comparison of two transactions, for a terminal. */
@@ -35,19 +35,19 @@ public final class ComparisonText {
 
   private final TransactionComparison comparison;
   private final RenderOptions options;
-  private final ComparisonWording words;
+  private final ComparisonPhrases words;
   private final OutcomeWording outcome;
-  private final Wording wording;
-  private final Ink ink;
+  private final ReportPhrases wording;
+  private final AnsiStyle ink;
   private final StringBuilder out = new StringBuilder();
 
   private ComparisonText(TransactionComparison comparison, RenderOptions options) {
     this.comparison = comparison;
     this.options = options;
-    this.words = new ComparisonWording(comparison, options.showPersonal());
+    this.words = new ComparisonPhrases(comparison, options.showPersonal());
     this.outcome = new OutcomeWording(comparison);
-    this.wording = new Wording(comparison.first().tables());
-    this.ink = new Ink(options.colour());
+    this.wording = new ReportPhrases(comparison.first().tables());
+    this.ink = new AnsiStyle(options.colour());
   }
 
   public static String render(
@@ -79,7 +79,7 @@ public final class ComparisonText {
   private void file(String lead, FileFacts file, FindingsReport report) {
     paragraph(
         lead,
-        SafeText.of(file.name())
+        TextSanitizer.of(file.name())
             + String.format(
                 Locale.ROOT,
                 ", %s, %s, %s",
@@ -152,8 +152,8 @@ public final class ComparisonText {
   }
 
   private void image(RecordPair pair, ImageLevel level, ImageDifference difference) {
-    paragraph("  image: ", ComparisonWording.level(pair, level));
-    String figures = ComparisonWording.words(difference);
+    paragraph("  image: ", ComparisonPhrases.level(pair, level));
+    String figures = ComparisonPhrases.words(difference);
     if (!figures.isEmpty()) {
       paragraph("    ", figures);
     }
@@ -165,7 +165,7 @@ public final class ComparisonText {
     int from = 0;
     while (from < prints.size()) {
       int to = from + 1;
-      while (to < prints.size() && ComparisonWording.alike(prints.get(from), prints.get(to))) {
+      while (to < prints.size() && ComparisonPhrases.alike(prints.get(from), prints.get(to))) {
         to++;
       }
       told(prints.subList(from, to));
@@ -179,9 +179,9 @@ public final class ComparisonText {
         "    ",
         joined(alike, words::finger)
             + ": "
-            + ComparisonWording.answer(print)
+            + ComparisonPhrases.answer(print)
             + ", similarity "
-            + joined(alike, ComparisonWording::similarity)
+            + joined(alike, ComparisonPhrases::similarity)
             + (print.answer() == Answer.SAME_FINGER ? "" : "; " + words.reason(print)));
   }
 
@@ -211,7 +211,7 @@ public final class ComparisonText {
               + ", "
               + wording.whereabouts(finding.location())
               + ": found "
-              + Excerpt.of(observed.of(finding)));
+              + TruncatedText.of(observed.of(finding)));
     }
     String notes = outcome.notes(findings);
     if (!notes.isEmpty()) {
@@ -225,7 +225,7 @@ public final class ComparisonText {
     int lengths = 0;
     for (RecordPair pair : comparison.pairs()) {
       for (ValueDifference difference : pair.differences()) {
-        if (difference.ignored() && ComparisonWording.isLength(difference)) {
+        if (difference.ignored() && ComparisonPhrases.isLength(difference)) {
           lengths++;
         } else if (difference.ignored()) {
           lines.add("Record " + pair.first().ordinal() + ", " + line(difference));
@@ -233,7 +233,7 @@ public final class ComparisonText {
       }
     }
     if (lengths > 0) {
-      lines.add(ComparisonWording.lengths(lengths));
+      lines.add(ComparisonPhrases.lengths(lengths));
     }
     if (!lines.isEmpty()) {
       out.append('\n').append(ink.strong("Ignored differences")).append('\n');

@@ -7,9 +7,9 @@ import java.util.TreeMap;
 import ridgeproof.examination.comparison.FingerCapture;
 import ridgeproof.examination.comparison.FingerChange;
 import ridgeproof.finding.Finding;
-import ridgeproof.report.Wording;
+import ridgeproof.report.ReportPhrases;
 import ridgeproof.ridges.quality.FingerAnalysis;
-import ridgeproof.ridges.quality.Score;
+import ridgeproof.ridges.quality.QualityScore;
 
 /**
  * A finger before and after, in words.
@@ -30,12 +30,12 @@ public record FingerRow(
     String send,
     List<String> why) {
 
-  private static final int MOST_MEASURES = 2;
+  private static final int MAX_MEASURES = 2;
 
   /** Parts of a score, each of 100, that changed by less are not named. */
   private static final int MIN_CHANGE = 10;
 
-  static FingerRow of(FingerChange change, Wording wording) {
+  static FingerRow of(FingerChange change, ReportPhrases wording) {
     return new FingerRow(
         wording.position(change.finger().code()) + (change.rolled() ? ", rolled" : ", plain"),
         score(change.first()),
@@ -100,8 +100,8 @@ public record FingerRow(
   /** The parts of the score that changed most. */
   private static List<String> measures(FingerChange change) {
     TreeMap<Integer, String> byChange = new TreeMap<>();
-    for (Score.Part before : parts(change.first())) {
-      for (Score.Part after : parts(change.second())) {
+    for (QualityScore.Part before : parts(change.first())) {
+      for (QualityScore.Part after : parts(change.second())) {
         int step = Math.abs(after.value() - before.value());
         if (after.aspect() == before.aspect() && step >= MIN_CHANGE) {
           byChange.put(
@@ -109,18 +109,18 @@ public record FingerRow(
         }
       }
     }
-    return byChange.values().stream().limit(MOST_MEASURES).toList();
+    return byChange.values().stream().limit(MAX_MEASURES).toList();
   }
 
-  private static List<Score.Part> parts(Optional<FingerCapture> capture) {
+  private static List<QualityScore.Part> parts(Optional<FingerCapture> capture) {
     return capture
         .flatMap(FingerCapture::analysis)
         .map(FingerAnalysis::score)
-        .map(Score::parts)
+        .map(QualityScore::parts)
         .orElse(List.of());
   }
 
-  private static String aspect(Score.Aspect aspect) {
+  private static String aspect(QualityScore.Aspect aspect) {
     return switch (aspect) {
       case MINUTIAE -> "Minutiae";
       case MOISTURE -> "Moisture";

@@ -10,7 +10,7 @@ import ridgeproof.examination.comparison.PersonDoubt;
 import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.finding.Finding;
 import ridgeproof.report.FieldValues;
-import ridgeproof.report.Wording;
+import ridgeproof.report.ReportPhrases;
 import ridgeproof.report.words.Counted;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.FieldRow;
@@ -69,7 +69,7 @@ final class OutcomeWording {
 
   /** What to do with the second file. */
   String next() {
-    return "Second file: " + Wording.of(comparison.second().verdict());
+    return "Second file: " + ReportPhrases.of(comparison.second().verdict());
   }
 
   /** How many facts are resolved, still present or new that ask for nothing; empty for none. */

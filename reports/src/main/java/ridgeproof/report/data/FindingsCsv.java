@@ -13,7 +13,7 @@ import ridgeproof.report.FileFacts;
 import ridgeproof.report.NotExamined;
 import ridgeproof.report.ObservedText;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.report.prints.PrintNames;
 import ridgeproof.transaction.record.ByteRange;
 
@@ -130,7 +130,7 @@ public final class FindingsCsv {
   }
 
   private static String cell(String text) {
-    String safe = SafeText.of(text);
+    String safe = TextSanitizer.of(text);
     if (!safe.isEmpty() && FORMULA.indexOf(safe.charAt(0)) >= 0) {
       safe = "'" + safe;
     }

@@ -15,12 +15,12 @@ import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
+import ridgeproof.report.AsciiJson;
 import ridgeproof.report.FieldValues;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.InertJson;
 import ridgeproof.report.ObservedText;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.Wording;
+import ridgeproof.report.ReportPhrases;
 import ridgeproof.report.prints.PrintScores;
 import ridgeproof.spec.agency.RelaxedRule;
 import ridgeproof.spec.layout.FieldNumber;
@@ -40,11 +40,11 @@ public final class JsonReport {
   /** Further places that are listed with a repeated finding. */
   private static final int FIRST_REPEATS = 10;
 
-  private static final JsonFactory JSON = InertJson.factory();
+  private static final JsonFactory JSON = AsciiJson.factory();
 
   private final JsonGenerator json;
   private final RenderOptions options;
-  private final Wording wording;
+  private final ReportPhrases wording;
   private final ObservedText observed;
   private final RidgesJson ridges;
   private final PrintScores scores;
@@ -53,7 +53,7 @@ public final class JsonReport {
   private JsonReport(JsonGenerator json, FindingsReport report, RenderOptions options) {
     this.json = json;
     this.options = options;
-    this.wording = new Wording(report.tables());
+    this.wording = new ReportPhrases(report.tables());
     this.observed = new ObservedText(report, options.showPersonal());
     this.values =
         new FieldValues(report.tables(), report.transaction().version(), options.showPersonal());
@@ -112,7 +112,7 @@ public final class JsonReport {
     }
     json.writeEndArray();
     json.writeArrayFieldStart("cautions");
-    for (String caution : Wording.CAUTIONS) {
+    for (String caution : ReportPhrases.CAUTIONS) {
       json.writeString(caution);
     }
     json.writeEndArray();

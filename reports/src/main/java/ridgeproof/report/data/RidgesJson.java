@@ -7,16 +7,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.examination.facts.RidgeAnalysis;
 import ridgeproof.report.prints.PrintScores;
 import ridgeproof.ridges.map.RotatedBox;
-import ridgeproof.ridges.matching.FingerAnswer;
-import ridgeproof.ridges.matching.Irregularity;
-import ridgeproof.ridges.matching.SequenceAnswers;
+import ridgeproof.ridges.matching.FingerMatchResult;
+import ridgeproof.ridges.matching.SequenceError;
+import ridgeproof.ridges.matching.SequenceResult;
 import ridgeproof.ridges.pattern.PatternMeasure;
 import ridgeproof.ridges.quality.FingerAnalysis;
-import ridgeproof.ridges.quality.RidgeMeasure;
-import ridgeproof.ridges.quality.Score;
+import ridgeproof.ridges.quality.QualityMetric;
+import ridgeproof.ridges.quality.QualityScore;
 import ridgeproof.ridges.segmentation.Segment;
 import ridgeproof.spec.layout.FingerPosition;
 
@@ -36,7 +36,7 @@ final class RidgesJson {
     this.showPersonal = showPersonal;
   }
 
-  void write(ExaminedImage image, RidgeFacts facts, PrintScores scores) throws IOException {
+  void write(ExaminedImage image, RidgeAnalysis facts, PrintScores scores) throws IOException {
     json.writeObjectFieldStart("ridges");
     json.writeStringField("impression", facts.impression().key());
     json.writeArrayFieldStart("fingers");
@@ -63,7 +63,7 @@ final class RidgesJson {
     json.writeObjectFieldStart("score");
     json.writeNumberField("value", score);
     json.writeArrayFieldStart("parts");
-    for (Score.Part part : analysis.score().parts()) {
+    for (QualityScore.Part part : analysis.score().parts()) {
       json.writeStartObject();
       json.writeStringField("aspect", name(part.aspect()));
       json.writeNumberField("value", part.value());
@@ -74,7 +74,7 @@ final class RidgesJson {
     json.writeEndArray();
     json.writeEndObject();
     json.writeArrayFieldStart("measures");
-    for (RidgeMeasure measure : RidgeMeasure.values()) {
+    for (QualityMetric measure : QualityMetric.values()) {
       OptionalDouble value = measure.of(analysis);
       if (value.isPresent()) {
         json.writeStartObject();
@@ -110,11 +110,11 @@ final class RidgesJson {
     json.writeEndObject();
   }
 
-  void writeSequence(SequenceAnswers sequence) throws IOException {
+  void writeSequence(SequenceResult sequence) throws IOException {
     json.writeObjectFieldStart("sequence");
     json.writeNumberField("threshold", rounded(sequence.threshold()));
     json.writeArrayFieldStart("answers");
-    for (FingerAnswer answer : sequence.answers()) {
+    for (FingerMatchResult answer : sequence.answers()) {
       json.writeStartObject();
       json.writeNumberField("position", answer.position().code());
       json.writeStringField("answer", name(answer.verdict()));
@@ -129,7 +129,7 @@ final class RidgesJson {
     }
     json.writeEndArray();
     json.writeArrayFieldStart("irregularities");
-    for (Irregularity irregularity : sequence.irregularities()) {
+    for (SequenceError irregularity : sequence.irregularities()) {
       json.writeStartObject();
       json.writeStringField("kind", name(irregularity.kind()));
       json.writeArrayFieldStart("positions");

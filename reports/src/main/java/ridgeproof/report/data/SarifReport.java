@@ -13,13 +13,13 @@ import java.util.Map;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
+import ridgeproof.report.AsciiJson;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.InertJson;
 import ridgeproof.report.ObservedText;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.ReportPhrases;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.report.ToolFacts;
-import ridgeproof.report.Wording;
 import ridgeproof.report.catalogue.RuleListing;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.rule.RuleRow;
@@ -34,10 +34,10 @@ public final class SarifReport {
 
   static final String SCHEMA = "https://json.schemastore.org/sarif-2.1.0.json";
 
-  private static final JsonFactory JSON = InertJson.factory();
+  private static final JsonFactory JSON = AsciiJson.factory();
   private static final String HEX = "0123456789ABCDEF";
 
-  private final Wording wording;
+  private final ReportPhrases wording;
   private final ToolFacts tool;
   private final RenderOptions options;
   private final JsonGenerator json;
@@ -50,7 +50,7 @@ public final class SarifReport {
    */
   public SarifReport(SpecTables tables, ToolFacts tool, Writer out, RenderOptions options)
       throws IOException {
-    this.wording = new Wording(tables);
+    this.wording = new ReportPhrases(tables);
     this.tool = tool;
     this.options = options;
     this.json = JSON.createGenerator(out);
@@ -149,9 +149,9 @@ public final class SarifReport {
             + ": found "
             + observed
             + ", required "
-            + SafeText.of(finding.required())
+            + TextSanitizer.of(finding.required())
             + ". "
-            + SafeText.of(finding.remedy()));
+            + TextSanitizer.of(finding.remedy()));
     json.writeArrayFieldStart("locations");
     json.writeStartObject();
     json.writeObjectFieldStart("physicalLocation");

@@ -7,22 +7,22 @@ import java.util.Optional;
 import java.util.Set;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
-import ridgeproof.report.Excerpt;
 import ridgeproof.report.ObservedText;
-import ridgeproof.report.SafeText;
-import ridgeproof.report.Wording;
-import ridgeproof.report.page.Page.FindingNote;
+import ridgeproof.report.ReportPhrases;
+import ridgeproof.report.TextSanitizer;
+import ridgeproof.report.TruncatedText;
+import ridgeproof.report.page.ReportModel.FindingNote;
 
 /** Findings as notes of the page, each with a place to link to. */
 final class FindingNotes {
 
   private final Map<Finding, Integer> numbers = new IdentityHashMap<>();
   private final Set<String> explained = new HashSet<>();
-  private final Wording wording;
+  private final ReportPhrases wording;
   private final ObservedText observed;
 
   FindingNotes(FindingsReport report, boolean showPersonal) {
-    this.wording = new Wording(report.tables());
+    this.wording = new ReportPhrases(report.tables());
     this.observed = new ObservedText(report, showPersonal);
     report.findings().forEach(finding -> numbers.put(finding, numbers.size() + 1));
   }
@@ -41,11 +41,11 @@ final class FindingNotes {
         finding.rule().title(),
         wording.placeWithFinger(finding.location()),
         finding.count() > 1 ? wording.places(finding) : "",
-        Wording.explains(finding).orElse(""),
-        Excerpt.of(observed.of(finding)),
-        Excerpt.of(SafeText.of(finding.required())),
-        Wording.measured(finding),
-        first ? Optional.of(SafeText.of(finding.explanation())) : Optional.empty(),
+        ReportPhrases.explains(finding).orElse(""),
+        TruncatedText.of(observed.of(finding)),
+        TruncatedText.of(TextSanitizer.of(finding.required())),
+        ReportPhrases.measured(finding),
+        first ? Optional.of(TextSanitizer.of(finding.explanation())) : Optional.empty(),
         "");
   }
 }

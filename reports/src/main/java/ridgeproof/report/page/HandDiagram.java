@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import ridgeproof.report.page.Page.PositionRow;
+import ridgeproof.report.page.ReportModel.PositionRow;
 
 /**
  * A hand seen from its back, as it lies on a desk: five fingers, and in the palm the fingers of the

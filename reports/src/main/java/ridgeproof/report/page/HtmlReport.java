@@ -19,7 +19,7 @@ public final class HtmlReport {
 
   /** The page with an outline in place of each image. */
   public static String render(FileFacts file, FindingsReport report, RenderOptions options) {
-    return render(new PageContents(file, report, options, Optional.empty()).page());
+    return render(new ReportModelBuilder(file, report, options, Optional.empty()).page());
   }
 
   /**
@@ -32,10 +32,10 @@ public final class HtmlReport {
       FindingsReport report,
       RenderOptions options,
       Function<ExaminedImage, Optional<GrayImage>> pixels) {
-    return render(new PageContents(file, report, options, Optional.of(pixels)).page());
+    return render(new ReportModelBuilder(file, report, options, Optional.of(pixels)).page());
   }
 
-  private static String render(Page page) {
-    return Pages.fill(output -> JtepageGenerated.render(output, null, page));
+  private static String render(ReportModel page) {
+    return Templates.fill(output -> JtepageGenerated.render(output, null, page));
   }
 }

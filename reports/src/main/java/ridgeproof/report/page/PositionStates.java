@@ -14,9 +14,9 @@ import java.util.stream.IntStream;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
-import ridgeproof.report.Wording;
-import ridgeproof.report.page.Page.Link;
-import ridgeproof.report.page.Page.PositionRow;
+import ridgeproof.report.ReportPhrases;
+import ridgeproof.report.page.ReportModel.Link;
+import ridgeproof.report.page.ReportModel.PositionRow;
 import ridgeproof.report.prints.ConcernedPrints;
 import ridgeproof.report.prints.Print;
 import ridgeproof.spec.SubmissionProfile.NeededPrint;
@@ -36,7 +36,7 @@ public final class PositionStates {
   private static final Set<String> OF_PRINTS = Set.of("RDG", "SEQ");
 
   private final FindingsReport report;
-  private final Wording wording;
+  private final ReportPhrases wording;
   private final Set<Integer> declared = new TreeSet<>();
 
   /** Findings that make an image doubtful, by ordinal of their record. */
@@ -46,7 +46,7 @@ public final class PositionStates {
 
   public PositionStates(FindingsReport report) {
     this.report = report;
-    this.wording = new Wording(report.tables());
+    this.wording = new ReportPhrases(report.tables());
     this.grave = report.concernsByRecord();
     this.concerns = concerns();
     for (MissingFingerField row : report.tables().missingFingerFields()) {

@@ -9,12 +9,12 @@ import java.util.Set;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
-import ridgeproof.report.Excerpt;
 import ridgeproof.report.FieldValues;
-import ridgeproof.report.Wording;
-import ridgeproof.report.page.Page.FieldPart;
-import ridgeproof.report.page.Page.FindingNote;
-import ridgeproof.report.page.Page.RecordPart;
+import ridgeproof.report.ReportPhrases;
+import ridgeproof.report.TruncatedText;
+import ridgeproof.report.page.ReportModel.FieldPart;
+import ridgeproof.report.page.ReportModel.FindingNote;
+import ridgeproof.report.page.ReportModel.RecordPart;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.FieldRow;
 import ridgeproof.transaction.record.Field;
@@ -23,14 +23,14 @@ import ridgeproof.transaction.record.LogicalRecord;
 /** Each record with its fields, and the findings beside what they are about. */
 final class RecordParts {
 
-  private static final int MOST_FIELDS = 400;
-  private static final int MOST_VALUES = 12;
+  private static final int MAX_FIELDS = 400;
+  private static final int MAX_VALUES = 12;
 
   private final FindingsReport report;
   private final FindingNotes notes;
   private final Map<Integer, List<Finding>> findings;
   private final Set<Integer> images;
-  private final Wording wording;
+  private final ReportPhrases wording;
   private final FieldValues values;
 
   RecordParts(FindingsReport report, boolean showPersonal, FindingNotes notes) {
@@ -38,7 +38,7 @@ final class RecordParts {
     this.notes = notes;
     this.findings = report.findingsByRecord();
     this.images = report.imagesByRecord().keySet();
-    this.wording = new Wording(report.tables());
+    this.wording = new ReportPhrases(report.tables());
     this.values = new FieldValues(report.tables(), report.transaction().version(), showPersonal);
   }
 
@@ -47,7 +47,7 @@ final class RecordParts {
   }
 
   private RecordPart part(LogicalRecord record) {
-    List<Field> shown = record.fields().stream().limit(MOST_FIELDS).toList();
+    List<Field> shown = record.fields().stream().limit(MAX_FIELDS).toList();
     List<FindingNote> all = new ArrayList<>();
     Map<Field, List<String>> about = new IdentityHashMap<>();
     for (Finding finding : findings.getOrDefault(record.ordinal(), List.of())) {
@@ -60,7 +60,7 @@ final class RecordParts {
     return new RecordPart(
         "r" + record.ordinal(),
         wording.recordTitle(record),
-        Wording.extent(record),
+        ReportPhrases.extent(record),
         images.contains(record.ordinal()) ? "i" + record.ordinal() : "",
         all,
         shown.stream()
@@ -96,7 +96,7 @@ final class RecordParts {
         row.map(FieldRow::mnemonic).orElse(""),
         row.map(FieldRow::name).orElse("not in the layout of this version"),
         values(record, field),
-        Math.max(0, field.subfields().size() - MOST_VALUES),
+        Math.max(0, field.subfields().size() - MAX_VALUES),
         beside);
   }
 
@@ -106,8 +106,8 @@ final class RecordParts {
     }
     List<String> lines = new ArrayList<>();
     field.subfields().stream()
-        .limit(MOST_VALUES)
-        .forEach(subfield -> lines.add(Excerpt.of(values.items(field.number(), subfield))));
+        .limit(MAX_VALUES)
+        .forEach(subfield -> lines.add(TruncatedText.of(values.items(field.number(), subfield))));
     return lines;
   }
 }

@@ -10,12 +10,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.report.Excerpt;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.page.Page;
-import ridgeproof.report.page.Page.PositionRow;
-import ridgeproof.report.page.PageContents;
+import ridgeproof.report.TruncatedText;
+import ridgeproof.report.page.ReportModel;
+import ridgeproof.report.page.ReportModel.PositionRow;
+import ridgeproof.report.page.ReportModelBuilder;
 import ridgeproof.report.pdf.PdfPage.Group;
 import ridgeproof.report.pdf.PdfPage.Row;
 import ridgeproof.report.pdf.PdfPage.Shot;
@@ -29,8 +29,8 @@ import ridgeproof.report.prints.MarkedPng;
 final class PdfContents {
 
   private static final String STYLE = "/ridgeproof/report/pdf.css";
-  private static final int MOST_FINDINGS = 300;
-  private static final int MOST_RECORDS = 100;
+  private static final int MAX_FINDINGS = 300;
+  private static final int MAX_RECORDS = 100;
   private static final int SHORT_HASH = 16;
   private static final int LAST_OF_CARD = 14;
   private static final List<Integer> RIGHT = List.of(1, 2, 3, 4, 5);
@@ -39,12 +39,12 @@ final class PdfContents {
 
   private final FileFacts file;
   private final PdfOptions pdf;
-  private final Page page;
+  private final ReportModel page;
 
   PdfContents(FileFacts file, FindingsReport report, RenderOptions options, PdfOptions pdf) {
     this.file = file;
     this.pdf = pdf;
-    this.page = new PageContents(file, report, options, pdf.pixels()).page();
+    this.page = new ReportModelBuilder(file, report, options, pdf.pixels()).page();
   }
 
   PdfPage page() {
@@ -55,7 +55,7 @@ final class PdfContents {
         page,
         "@page { size: " + pdf.paper().size() + "; }\n" + readStyle(),
         Thumbnail.of(GrayImage.owning(1, 1, new byte[] {-1})),
-        Excerpt.ofName(page.fileName()) + ", SHA-256 " + shortHash(),
+        TruncatedText.ofName(page.fileName()) + ", SHA-256 " + shortHash(),
         pdf.generatedAt().map(time -> time.truncatedTo(ChronoUnit.SECONDS).toString()),
         positions.isEmpty()
             ? List.of()
@@ -70,12 +70,12 @@ final class PdfContents {
         page.pictures().stream().map(SmallPicture::of).toList(),
         page.steps().stream().map(PdfContents::shots).toList(),
         firstOf(groups),
-        Math.max(0, findings - MOST_FINDINGS),
-        page.unfolded() ? page.records().stream().limit(MOST_RECORDS).toList() : List.of(),
-        page.unfolded() ? Math.max(0, page.records().size() - MOST_RECORDS) : 0);
+        Math.max(0, findings - MAX_FINDINGS),
+        page.unfolded() ? page.records().stream().limit(MAX_RECORDS).toList() : List.of(),
+        page.unfolded() ? Math.max(0, page.records().size() - MAX_RECORDS) : 0);
   }
 
-  private static List<Shot> shots(Page.Step step) {
+  private static List<Shot> shots(ReportModel.Step step) {
     return step.pictures().stream()
         .map(
             picture ->
@@ -114,7 +114,7 @@ final class PdfContents {
 
   private static List<Group> firstOf(List<Group> groups) {
     List<Group> kept = new ArrayList<>();
-    int room = MOST_FINDINGS;
+    int room = MAX_FINDINGS;
     for (Group group : groups) {
       if (room > 0) {
         kept.add(new Group(group.title(), group.notes().stream().limit(room).toList()));

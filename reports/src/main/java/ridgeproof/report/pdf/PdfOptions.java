@@ -14,12 +14,12 @@ import ridgeproof.imagery.GrayImage;
  *     for the images themselves are personal data
  */
 public record PdfOptions(
-    Paper paper,
+    PaperSize paper,
     Optional<Instant> generatedAt,
     Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels) {
 
   /** A4, no time, outlines in place of images. */
   public static PdfOptions standard() {
-    return new PdfOptions(Paper.A4, Optional.empty(), Optional.empty());
+    return new PdfOptions(PaperSize.A4, Optional.empty(), Optional.empty());
   }
 }

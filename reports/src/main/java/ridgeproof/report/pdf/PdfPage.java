@@ -3,10 +3,10 @@ package ridgeproof.report.pdf;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import ridgeproof.report.page.Page;
-import ridgeproof.report.page.Page.FindingNote;
-import ridgeproof.report.page.Page.PositionRow;
-import ridgeproof.report.page.Page.RecordPart;
+import ridgeproof.report.page.ReportModel;
+import ridgeproof.report.page.ReportModel.FindingNote;
+import ridgeproof.report.page.ReportModel.PositionRow;
+import ridgeproof.report.page.ReportModel.RecordPart;
 import ridgeproof.report.picture.Picture;
 
 /**
@@ -23,7 +23,7 @@ import ridgeproof.report.picture.Picture;
  * @param records with their fields, where they were asked for
  */
 public record PdfPage(
-    Page page,
+    ReportModel page,
     String style,
     String blank,
     String foot,
@@ -57,11 +57,10 @@ public record PdfPage(
   public record SmallPicture(Picture picture, double width, double height) {
 
     private static final double WIDEST_MM = 39;
-    private static final double HIGHEST_MM = 34;
+    private static final double MAX_MM = 34;
 
     public static SmallPicture of(Picture picture) {
-      double factor =
-          Math.min(1, Math.min(WIDEST_MM / picture.width(), HIGHEST_MM / picture.height()));
+      double factor = Math.min(1, Math.min(WIDEST_MM / picture.width(), MAX_MM / picture.height()));
       return new SmallPicture(picture, picture.width() * factor, picture.height() * factor);
     }
   }
@@ -76,7 +75,7 @@ public record PdfPage(
   }
 
   /** The rules of the findings that are told. */
-  public List<Page.RuleNote> rules() {
+  public List<ReportModel.RuleNote> rules() {
     return page.rules().stream()
         .filter(rule -> page.unfolded() || !rule.severity().equals("NOTE"))
         .toList();

@@ -3,7 +3,7 @@ package ridgeproof.report.pdf;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.page.Pages;
+import ridgeproof.report.page.Templates;
 import ridgeproof.report.template.JtepdfGenerated;
 
 /**
@@ -18,7 +18,7 @@ public final class PdfReport {
   public static byte[] render(
       FileFacts file, FindingsReport report, RenderOptions options, PdfOptions pdf) {
     PdfPage page = new PdfContents(file, report, options, pdf).page();
-    String xhtml = Pages.fill(output -> JtepdfGenerated.render(output, null, page));
-    return PdfPress.print(xhtml, page.page().head().title());
+    String xhtml = Templates.fill(output -> JtepdfGenerated.render(output, null, page));
+    return PdfRenderer.print(xhtml, page.page().head().title());
   }
 }

@@ -11,7 +11,7 @@ import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 
 /** The fonts of the PDF, and which characters they can draw from left to right. */
 final class ReportFonts implements AutoCloseable {
@@ -67,7 +67,7 @@ final class ReportFonts implements AutoCloseable {
               if (c < ASCII_END || canDraw(c)) {
                 drawable.appendCodePoint(c);
               } else {
-                drawable.append(SafeText.escape(c));
+                drawable.append(TextSanitizer.escape(c));
               }
             });
     return drawable.toString();

@@ -13,7 +13,7 @@ public final class AlignedPictures {
   private static final double MM_PER_INCH = 25.4;
 
   /** Single fingers are small on a page. */
-  private static final double MOST_ENLARGED = 2.5;
+  private static final double MAX_ENLARGED = 2.5;
 
   /** Around the minutiae that both have, where the image shows other fingers too. */
   private static final double RIM_MM = 5;
@@ -69,12 +69,12 @@ public final class AlignedPictures {
     GrayImage one = GrayImage.owning(width, height, before);
     GrayImage two = GrayImage.owning(width, height, after);
     double mm = MM_PER_INCH / ppi;
-    TrueSize size = new TrueSize(width, height, width * mm, height * mm, true);
+    PhysicalSize size = new PhysicalSize(width, height, width * mm, height * mm, true);
     return PicturePair.of(
         finger,
         size,
         size,
-        MOST_ENLARGED,
+        MAX_ENLARGED,
         Optional.of(Thumbnail.of(one)),
         Optional.of(Thumbnail.of(two)),
         DifferencePicture.of(one, two).map(Thumbnail::of));

@@ -1,7 +1,7 @@
 package ridgeproof.report.picture;
 
 import java.util.Locale;
-import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.examination.facts.RidgeAnalysis;
 import ridgeproof.ridges.matching.Minutia;
 import ridgeproof.ridges.pattern.SingularPoint;
 
@@ -22,7 +22,7 @@ public record Overlay(String ridges, String boxes, String singular, String minut
    * @param acrossScale units of the picture for one pixel across
    * @param downScale units of the picture for one pixel down
    */
-  static Overlay of(RidgeFacts facts, double acrossScale, double downScale) {
+  static Overlay of(RidgeAnalysis facts, double acrossScale, double downScale) {
     RidgeDrawing drawing = RidgeDrawing.of(facts);
     PathWords ridges = new PathWords(acrossScale, downScale);
     drawing.ridges().forEach(run -> ridges.box(run.x(), run.y(), run.width(), run.height()));

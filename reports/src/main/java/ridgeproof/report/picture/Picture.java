@@ -38,7 +38,7 @@ public record Picture(
   /** What a page of paper holds between its margins. */
   private static final double WIDEST_MM = 170;
 
-  private static final double HIGHEST_MM = 120;
+  private static final double MAX_MM = 120;
   private static final double NARROWEST_MM = 3;
   private static final List<Integer> BARS = List.of(1, 2, 5, 10, 20, 50, 100, 200, 500, 1000);
 
@@ -49,8 +49,8 @@ public record Picture(
       String state,
       String severity,
       Optional<String> source) {
-    TrueSize size = TrueSize.of(image);
-    double factor = Math.min(1, Math.min(WIDEST_MM / size.width(), HIGHEST_MM / size.height()));
+    PhysicalSize size = PhysicalSize.of(image);
+    double factor = Math.min(1, Math.min(WIDEST_MM / size.width(), MAX_MM / size.height()));
     int bar = size.known() ? bar(size.width()) : 0;
     return new Picture(
         "i" + image.record().ordinal(),

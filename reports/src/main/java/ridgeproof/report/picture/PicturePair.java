@@ -25,7 +25,7 @@ public record PicturePair(
     String scale) {
 
   private static final double WIDEST_MM = 75;
-  private static final double HIGHEST_MM = 80;
+  private static final double MAX_MM = 80;
   private static final double NARROWEST_MM = 3;
   private static final double BAR_ROOM_MM = 5;
 
@@ -49,7 +49,13 @@ public record PicturePair(
       Optional<String> secondSource,
       Optional<String> difference) {
     return of(
-        title, TrueSize.of(first), TrueSize.of(second), 1, firstSource, secondSource, difference);
+        title,
+        PhysicalSize.of(first),
+        PhysicalSize.of(second),
+        1,
+        firstSource,
+        secondSource,
+        difference);
   }
 
   /**
@@ -58,15 +64,15 @@ public record PicturePair(
    */
   static PicturePair of(
       String title,
-      TrueSize left,
-      TrueSize right,
+      PhysicalSize left,
+      PhysicalSize right,
       double most,
       Optional<String> firstSource,
       Optional<String> secondSource,
       Optional<String> difference) {
     double width = Math.max(left.width(), right.width());
     double height = Math.max(left.height(), right.height());
-    double factor = Math.min(most, Math.min(WIDEST_MM / width, HIGHEST_MM / height));
+    double factor = Math.min(most, Math.min(WIDEST_MM / width, MAX_MM / height));
     boolean known = left.known() && right.known();
     Sheet one = sheet("First", title, left, factor, firstSource);
     Sheet two = sheet("Second", title, right, factor, secondSource);
@@ -84,7 +90,7 @@ public record PicturePair(
   }
 
   private static Sheet sheet(
-      String caption, String title, TrueSize size, double factor, Optional<String> source) {
+      String caption, String title, PhysicalSize size, double factor, Optional<String> source) {
     return new Sheet(
         caption,
         caption + (source.isPresent() ? ", image of " : ", outline of ") + title,

@@ -11,12 +11,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.examination.facts.RidgeAnalysis;
 import ridgeproof.finding.Finding;
-import ridgeproof.report.Wording;
+import ridgeproof.report.ReportPhrases;
 import ridgeproof.report.prints.PrintScores;
 import ridgeproof.ridges.quality.FingerAnalysis;
-import ridgeproof.ridges.quality.RidgeMeasure;
+import ridgeproof.ridges.quality.QualityMetric;
 import ridgeproof.spec.layout.FingerPosition;
 import ridgeproof.spec.limit.RidgeLimit;
 import ridgeproof.spec.rule.Severity;
@@ -52,14 +52,14 @@ public record PrintMeasures(String title, List<Bar> bars) {
 
   /** The measures of every print of an image. */
   public static List<PrintMeasures> of(
-      ExaminedImage image, FindingsReport report, PrintScores scores, Wording wording) {
+      ExaminedImage image, FindingsReport report, PrintScores scores, ReportPhrases wording) {
     if (image.ridges().isEmpty()) {
       return List.of();
     }
-    RidgeFacts facts = image.ridges().get();
+    RidgeAnalysis facts = image.ridges().get();
     List<PrintMeasures> prints = new ArrayList<>();
     for (Map.Entry<FingerPosition, FingerAnalysis> finger : facts.fingers().entrySet()) {
-      Map<RidgeMeasure, RidgeLimit> shown =
+      Map<QualityMetric, RidgeLimit> shown =
           shown(facts, finger.getValue(), broken(image, finger.getKey(), facts, report), report);
       List<Bar> bars = new ArrayList<>();
       shown.forEach(
@@ -76,7 +76,7 @@ public record PrintMeasures(String title, List<Bar> bars) {
 
   /** The rules that ask for a recapture of this print. */
   private static Set<String> broken(
-      ExaminedImage image, FingerPosition finger, RidgeFacts facts, FindingsReport report) {
+      ExaminedImage image, FingerPosition finger, RidgeAnalysis facts, FindingsReport report) {
     return report.everyFinding().stream()
         .filter(finding -> finding.severity().worseThan(Severity.ADVICE))
         .filter(finding -> finding.location().record().orElse(0) == image.record().ordinal())
@@ -85,20 +85,20 @@ public record PrintMeasures(String title, List<Bar> bars) {
         .collect(Collectors.toSet());
   }
 
-  private static boolean isAbout(Finding finding, FingerPosition finger, RidgeFacts facts) {
+  private static boolean isAbout(Finding finding, FingerPosition finger, RidgeAnalysis facts) {
     return facts.slap().isEmpty()
         || finding.location().position().orElse(0) == finger.code()
         || FingerPosition.ofCode(finding.location().position().orElse(0)).isEmpty();
   }
 
   /** One limit for each measure: one that a finding is about, else one that the print keeps to. */
-  private static Map<RidgeMeasure, RidgeLimit> shown(
-      RidgeFacts facts, FingerAnalysis print, Set<String> broken, FindingsReport report) {
+  private static Map<QualityMetric, RidgeLimit> shown(
+      RidgeAnalysis facts, FingerAnalysis print, Set<String> broken, FindingsReport report) {
     List<RidgeLimit> own =
         report.tables().ridgeLimits().stream()
             .filter(limit -> limit.impression().equals(facts.impression().key()))
             .toList();
-    Map<RidgeMeasure, RidgeLimit> shown = new LinkedHashMap<>();
+    Map<QualityMetric, RidgeLimit> shown = new LinkedHashMap<>();
     Stream.of(true, false)
         .forEach(
             beyond ->
@@ -107,20 +107,20 @@ public record PrintMeasures(String title, List<Bar> bars) {
                     .filter(limit -> isBeyond(limit, print) == beyond)
                     .forEach(
                         limit ->
-                            RidgeMeasure.ofKey(limit.measure())
+                            QualityMetric.ofKey(limit.measure())
                                 .ifPresent(measure -> shown.putIfAbsent(measure, limit))));
     return shown;
   }
 
   private static boolean isBeyond(RidgeLimit limit, FingerAnalysis print) {
     OptionalDouble value =
-        RidgeMeasure.ofKey(limit.measure())
+        QualityMetric.ofKey(limit.measure())
             .map(measure -> measure.of(print))
             .orElse(OptionalDouble.empty());
     return value.isPresent() && limit.isBrokenBy(value.getAsDouble());
   }
 
-  private static Bar bar(RidgeMeasure measure, RidgeLimit limit, double value) {
+  private static Bar bar(QualityMetric measure, RidgeLimit limit, double value) {
     boolean atLeast = limit.least().isPresent();
     double bound = limit.least().orElseGet(() -> limit.most().orElse(0));
     double share = bound <= 0 ? 0 : Math.max(0, Math.min(1, value / bound * LIMIT_AT));

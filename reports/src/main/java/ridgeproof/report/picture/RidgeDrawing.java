@@ -3,7 +3,7 @@ package ridgeproof.report.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.examination.facts.RidgeAnalysis;
 import ridgeproof.ridges.map.RotatedBox;
 import ridgeproof.ridges.matching.Minutia;
 import ridgeproof.ridges.pattern.SingularPoint;
@@ -29,7 +29,7 @@ record RidgeDrawing(
   /** A row of blocks side by side. */
   record Run(double x, double y, double width, double height) {}
 
-  static RidgeDrawing of(RidgeFacts facts) {
+  static RidgeDrawing of(RidgeAnalysis facts) {
     List<FingerMeasures> prints =
         facts.fingers().values().stream().flatMap(finger -> finger.measures().stream()).toList();
     Stream<RotatedBox> found =

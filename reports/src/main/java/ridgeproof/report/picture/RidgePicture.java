@@ -13,7 +13,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
-import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.examination.facts.RidgeAnalysis;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.ridges.matching.Minutia;
 import ridgeproof.ridges.pattern.SingularPoint;
@@ -37,7 +37,7 @@ public final class RidgePicture {
   private RidgePicture() {}
 
   /** As the bytes of a PNG in colour, of the size of the image. */
-  public static byte[] png(GrayImage image, RidgeFacts facts) {
+  public static byte[] png(GrayImage image, RidgeAnalysis facts) {
     BufferedImage canvas =
         new BufferedImage(image.width(), image.height(), BufferedImage.TYPE_INT_RGB);
     byte[] gray = image.toArray();

@@ -10,12 +10,12 @@ import java.util.Set;
 import java.util.stream.Stream;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.SequenceFacts;
-import ridgeproof.examination.facts.SequenceFacts.SeenFinger;
+import ridgeproof.examination.facts.SequenceComparison;
+import ridgeproof.examination.facts.SequenceComparison.SeenFinger;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
-import ridgeproof.ridges.matching.FingerAnswer;
-import ridgeproof.ridges.matching.Irregularity;
+import ridgeproof.ridges.matching.FingerMatchResult;
+import ridgeproof.ridges.matching.SequenceError;
 import ridgeproof.spec.layout.FingerPosition;
 
 /** Which prints a finding is about: its own, and those that it is compared with. */
@@ -76,7 +76,7 @@ public final class ConcernedPrints {
             .map(image -> Print.of(image, place.position()));
   }
 
-  private static List<Print> compared(Finding finding, SequenceFacts facts) {
+  private static List<Print> compared(Finding finding, SequenceComparison facts) {
     Optional<FingerPosition> first =
         finding.location().position().isEmpty()
             ? Optional.empty()
@@ -84,7 +84,7 @@ public final class ConcernedPrints {
     if (first.isEmpty()) {
       return List.of();
     }
-    Optional<Irregularity> disorder =
+    Optional<SequenceError> disorder =
         facts.answers().irregularities().stream()
             .filter(each -> each.positions().get(0) == first.get())
             .findFirst();
@@ -94,13 +94,13 @@ public final class ConcernedPrints {
     List<Print> prints = new ArrayList<>(pair(first.get(), facts));
     facts.answers().answers().stream()
         .filter(answer -> answer.position() == first.get())
-        .filter(answer -> answer.verdict() == FingerAnswer.Verdict.CONTRADICTED)
+        .filter(answer -> answer.verdict() == FingerMatchResult.Verdict.CONTRADICTED)
         .flatMap(answer -> answer.other().stream())
         .forEach(other -> print(facts.rolls(), other).ifPresent(prints::add));
     return prints;
   }
 
-  private static List<Print> ofDisorder(List<FingerPosition> fingers, SequenceFacts facts) {
+  private static List<Print> ofDisorder(List<FingerPosition> fingers, SequenceComparison facts) {
     List<Print> prints = new ArrayList<>();
     for (FingerPosition finger : fingers) {
       if (fingers.size() > MAX_PAIRS) {
@@ -112,7 +112,7 @@ public final class ConcernedPrints {
     return prints;
   }
 
-  private static List<Print> pair(FingerPosition finger, SequenceFacts facts) {
+  private static List<Print> pair(FingerPosition finger, SequenceComparison facts) {
     return Stream.concat(
             print(facts.rolls(), finger).stream(), print(facts.plains(), finger).stream())
         .toList();
@@ -170,11 +170,11 @@ public final class ConcernedPrints {
     if (report.sequence().isEmpty() || print.finger().isEmpty()) {
       return Optional.empty();
     }
-    SequenceFacts facts = report.sequence().get();
+    SequenceComparison facts = report.sequence().get();
     FingerPosition finger = print.finger().get();
     boolean rolled = print(facts.rolls(), finger).filter(print::equals).isPresent();
     return facts.answers().answers().stream()
-        .filter(answer -> answer.verdict() == FingerAnswer.Verdict.CONTRADICTED)
+        .filter(answer -> answer.verdict() == FingerMatchResult.Verdict.CONTRADICTED)
         .filter(
             answer ->
                 rolled

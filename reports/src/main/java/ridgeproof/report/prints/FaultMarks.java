@@ -3,7 +3,7 @@ package ridgeproof.report.prints;
 import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
-import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.examination.facts.RidgeAnalysis;
 import ridgeproof.finding.Finding;
 import ridgeproof.imagery.PixelDensity;
 import ridgeproof.report.prints.Mark.Kind;
@@ -33,11 +33,11 @@ final class FaultMarks {
   private static final double GAP_MM = 1;
 
   private final Print print;
-  private final Marks marks;
+  private final PictureMarks marks;
   private final boolean withPixels;
   private final double mm;
 
-  FaultMarks(Print print, Marks marks, boolean withPixels) {
+  FaultMarks(Print print, PictureMarks marks, boolean withPixels) {
     this.print = print;
     this.marks = marks;
     this.withPixels = withPixels;
@@ -123,7 +123,7 @@ final class FaultMarks {
   }
 
   private Optional<Slap> slap() {
-    return print.image().ridges().flatMap(RidgeFacts::slap);
+    return print.image().ridges().flatMap(RidgeAnalysis::slap);
   }
 
   private void narrow() {

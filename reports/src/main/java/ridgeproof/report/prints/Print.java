@@ -4,7 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.examination.facts.RidgeAnalysis;
 import ridgeproof.ridges.map.RotatedBox;
 import ridgeproof.ridges.quality.FingerMeasures;
 import ridgeproof.spec.layout.FingerPosition;
@@ -45,7 +45,7 @@ public record Print(ExaminedImage image, Optional<FingerPosition> finger) {
   }
 
   boolean isInSlap() {
-    return image.ridges().flatMap(RidgeFacts::slap).isPresent();
+    return image.ridges().flatMap(RidgeAnalysis::slap).isPresent();
   }
 
   /** The ordinal of the record of its image. */
@@ -76,7 +76,7 @@ public record Print(ExaminedImage image, Optional<FingerPosition> finger) {
   Optional<RotatedBox> box() {
     return image
         .ridges()
-        .flatMap(RidgeFacts::slap)
+        .flatMap(RidgeAnalysis::slap)
         .flatMap(
             slap ->
                 slap.segments().stream()

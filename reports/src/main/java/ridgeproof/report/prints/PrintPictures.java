@@ -104,7 +104,7 @@ public final class PrintPictures {
         pixels
             .flatMap(decode -> decode.apply(image))
             .filter(decoded -> decoded.width() == width && decoded.height() == height);
-    Marks marks = new Marks();
+    PictureMarks marks = new PictureMarks();
     if (whole.isEmpty()) {
       grounds(prints, marks);
     }
@@ -138,7 +138,7 @@ public final class PrintPictures {
   }
 
   /** The shapes of all prints of the image, where it is not shown itself. */
-  private static void grounds(List<Print> prints, Marks marks) {
+  private static void grounds(List<Print> prints, PictureMarks marks) {
     prints.get(0).image().ridges().stream()
         .flatMap(facts -> facts.fingers().entrySet().stream())
         .filter(finger -> prints.size() > 1 || isMeant(prints.get(0), finger.getKey()))
@@ -150,7 +150,7 @@ public final class PrintPictures {
     return print.finger().isEmpty() || print.finger().get() == finger;
   }
 
-  private void segments(Print print, Marks marks) {
+  private void segments(Print print, PictureMarks marks) {
     print.box().ifPresent(box -> marks.box(Kind.PRINT, box));
     extraction.markedFingersOf(print.image()).stream()
         .filter(
@@ -164,7 +164,7 @@ public final class PrintPictures {
   }
 
   /** One finger of a slap is shown large; everything else with its whole image. */
-  private static View view(List<Print> prints, Marks marks, int width, int height) {
+  private static View view(List<Print> prints, PictureMarks marks, int width, int height) {
     Rectangle2D shown = new Rectangle2D.Double(0, 0, width, height);
     boolean single =
         prints.size() == 1 && prints.get(0).isInSlap() && prints.get(0).box().isPresent();

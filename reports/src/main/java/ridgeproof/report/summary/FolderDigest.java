@@ -11,14 +11,14 @@ import ridgeproof.examination.Verdict;
 import ridgeproof.finding.Finding;
 import ridgeproof.report.FileAccount;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.spec.rule.Severity;
 
 /** What the text reports on several files come to, in a few lines at their end. */
 public final class FolderDigest {
 
-  private static final int MOST_RULES = 5;
-  private static final int MOST_FILES = 10;
+  private static final int MAX_RULES = 5;
+  private static final int MAX_FILES = 10;
 
   /** A file that is not READY. */
   private record Row(String name, Verdict verdict, Severity worst, long count, String first) {}
@@ -39,7 +39,7 @@ public final class FolderDigest {
   private static Row row(FileFacts file, FindingsReport report, Finding worst) {
     long count = report.findings().stream().filter(f -> f.severity() == worst.severity()).count();
     return new Row(
-        SafeText.of(file.name()),
+        TextSanitizer.of(file.name()),
         report.verdict(),
         worst.severity(),
         count,
@@ -58,7 +58,7 @@ public final class FolderDigest {
     if (!rules.isEmpty()) {
       out.append("\nMost frequent findings\n");
       rules.stream()
-          .limit(MOST_RULES)
+          .limit(MAX_RULES)
           .forEach(
               rule ->
                   out.append(
@@ -79,7 +79,7 @@ public final class FolderDigest {
                   .thenComparing(Row::worst)
                   .thenComparing(row -> -row.count())
                   .thenComparing(Row::name))
-          .limit(MOST_FILES)
+          .limit(MAX_FILES)
           .forEach(
               row ->
                   out.append(
@@ -91,8 +91,8 @@ public final class FolderDigest {
                           row.count(),
                           row.worst(),
                           row.first())));
-      if (rows.size() > MOST_FILES) {
-        out.append("  and ").append(rows.size() - MOST_FILES).append(" more\n");
+      if (rows.size() > MAX_FILES) {
+        out.append("  and ").append(rows.size() - MAX_FILES).append(" more\n");
       }
     }
     return out.toString();

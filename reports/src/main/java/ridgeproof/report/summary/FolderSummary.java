@@ -13,8 +13,8 @@ import ridgeproof.finding.Finding;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.NotExamined;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.SafeText;
-import ridgeproof.report.page.Pages;
+import ridgeproof.report.TextSanitizer;
+import ridgeproof.report.page.Templates;
 import ridgeproof.report.template.JtesummaryGenerated;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.consistency.CaptureOrigin;
@@ -92,7 +92,7 @@ public final class FolderSummary {
     origins.forEach(origin -> origin.add(report));
     files.add(
         new FileRow(
-            SafeText.of(file.name()),
+            TextSanitizer.of(file.name()),
             report.verdict(),
             counts(report),
             page,
@@ -103,7 +103,7 @@ public final class FolderSummary {
 
   /** Names a file that has no report; it is in no count of verdicts. */
   public void add(NotExamined file) {
-    others.add(new NotExamined(SafeText.of(file.name()), SafeText.of(file.reason())));
+    others.add(new NotExamined(TextSanitizer.of(file.name()), TextSanitizer.of(file.reason())));
   }
 
   private OriginCounts stations() {
@@ -140,7 +140,7 @@ public final class FolderSummary {
                 List.copyOf(others),
                 options.showPersonal())
             .page();
-    return Pages.fill(output -> JtesummaryGenerated.render(output, null, page));
+    return Templates.fill(output -> JtesummaryGenerated.render(output, null, page));
   }
 
   /** How many files were counted with that verdict. */

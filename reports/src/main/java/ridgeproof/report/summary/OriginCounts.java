@@ -8,7 +8,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.spec.consistency.CaptureOrigin.Kind;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.record.Field;
@@ -22,7 +22,7 @@ final class OriginCounts {
   static final int MOST = 200;
 
   private static final int LONGEST = 120;
-  private static final int MOST_ITEMS = 3;
+  private static final int MAX_ITEMS = 3;
   private static final int LETTERS = 26;
 
   /** A value as a report names it, and its counts. */
@@ -72,7 +72,7 @@ final class OriginCounts {
   List<String> names(boolean showPersonal) {
     List<String> values = List.copyOf(byValue.keySet());
     return IntStream.range(0, values.size())
-        .mapToObj(i -> showPersonal ? SafeText.of(values.get(i)) : pseudonym(i))
+        .mapToObj(i -> showPersonal ? TextSanitizer.of(values.get(i)) : pseudonym(i))
         .toList();
   }
 
@@ -91,7 +91,9 @@ final class OriginCounts {
             .map(
                 value ->
                     new Origin(
-                        showPersonal ? SafeText.of(value) : "", showPersonal, byValue.get(value)))
+                        showPersonal ? TextSanitizer.of(value) : "",
+                        showPersonal,
+                        byValue.get(value)))
             .collect(Collectors.toList());
     if (!showPersonal) {
       for (int i = 0; i < origins.size(); i++) {
@@ -138,7 +140,7 @@ final class OriginCounts {
     }
     String text =
         field.subfields().get(0).items().stream()
-            .limit(MOST_ITEMS)
+            .limit(MAX_ITEMS)
             .map(Item::text)
             .map(String::strip)
             .filter(item -> !item.isEmpty())

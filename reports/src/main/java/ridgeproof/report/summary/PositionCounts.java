@@ -4,9 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.report.page.Page.PositionRow;
 import ridgeproof.report.page.PositionState;
 import ridgeproof.report.page.PositionStates;
+import ridgeproof.report.page.ReportModel.PositionRow;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.CodeTable;
 

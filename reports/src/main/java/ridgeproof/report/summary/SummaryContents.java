@@ -10,9 +10,9 @@ import java.util.stream.Stream;
 import ridgeproof.examination.Verdict;
 import ridgeproof.report.FileAccount;
 import ridgeproof.report.NotExamined;
-import ridgeproof.report.Wording;
+import ridgeproof.report.ReportPhrases;
 import ridgeproof.report.catalogue.RuleListing;
-import ridgeproof.report.page.PageHead;
+import ridgeproof.report.page.HtmlHead;
 import ridgeproof.report.summary.OriginCounts.Origin;
 import ridgeproof.report.summary.SummaryPage.FileRow;
 import ridgeproof.report.summary.SummaryPage.FileTable;
@@ -38,28 +38,28 @@ record SummaryContents(
     List<NotExamined> others,
     boolean showPersonal) {
 
-  private static final int MOST_RULES = 20;
-  private static final int MOST_FILES_OF_RULE = 100;
+  private static final int MAX_RULES = 20;
+  private static final int MAX_FILES_OF_RULE = 100;
 
   /** Beyond these the list would be repeated too often. */
-  private static final int MOST_SORTED = 2000;
+  private static final int MAX_SORTED = 2000;
 
-  private static final int MOST_RULES_OF_ORIGIN = 3;
+  private static final int MAX_RULES_OF_ORIGIN = 3;
 
   SummaryPage page() {
     List<RuleCount> rules = all.commonest();
     Trend trend = Trend.of(files);
     List<SummaryPage.Filter> filters = SummaryFilters.of(rules, stations, trend, files.size() > 1);
     return new SummaryPage(
-        PageHead.titled(
+        HtmlHead.titled(
             title() + " \u2013 Ridgeproof", "summary.css", SummaryFilters.style(filters)),
         share(all.files(Verdict.READY), all.files()).words(),
         lead(),
         new FileAccount(all.files(), others).sentence(),
         others,
         Stream.of(Verdict.values()).map(this::verdict).toList(),
-        rules.stream().limit(MOST_RULES).map(this::rule).toList(),
-        Math.max(0, rules.size() - MOST_RULES),
+        rules.stream().limit(MAX_RULES).map(this::rule).toList(),
+        Math.max(0, rules.size() - MAX_RULES),
         positions.commonest().stream()
             .map(
                 count ->
@@ -74,7 +74,7 @@ record SummaryContents(
         trend,
         filters,
         tables(trend),
-        Wording.CAUTIONS);
+        ReportPhrases.CAUTIONS);
   }
 
   private String title() {
@@ -93,7 +93,7 @@ record SummaryContents(
     return new VerdictRow(
         verdict.name(),
         style(verdict.name()),
-        Wording.of(verdict),
+        ReportPhrases.of(verdict),
         share(all.files(verdict), all.files()));
   }
 
@@ -105,8 +105,8 @@ record SummaryContents(
         count.rule().title(),
         remedy(count),
         share(count.files(), all.files()),
-        filesOf(count).limit(MOST_FILES_OF_RULE).map(f -> new Link(f.name(), f.page())).toList(),
-        (int) Math.max(0, filesOf(count).count() - MOST_FILES_OF_RULE));
+        filesOf(count).limit(MAX_FILES_OF_RULE).map(f -> new Link(f.name(), f.page())).toList(),
+        (int) Math.max(0, filesOf(count).count() - MAX_FILES_OF_RULE));
   }
 
   private Stream<FolderSummary.FileRow> filesOf(RuleCount count) {
@@ -127,7 +127,7 @@ record SummaryContents(
     worst = worst.thenComparing(byName);
     List<FileTable> tables = new ArrayList<>();
     tables.add(table("worst", "worst first", worst, trend));
-    if (files.size() > 1 && files.size() <= MOST_SORTED) {
+    if (files.size() > 1 && files.size() <= MAX_SORTED) {
       tables.add(table("name", "file name", byName, trend));
       if (trend.bars().size() > 1) {
         Comparator<FolderSummary.FileRow> byDay =
@@ -182,7 +182,7 @@ record SummaryContents(
             .map(verdict -> number(tally.files(verdict)) + " " + verdict)
             .collect(Collectors.joining(", ")),
         tally.commonest().stream()
-            .limit(MOST_RULES_OF_ORIGIN)
+            .limit(MAX_RULES_OF_ORIGIN)
             .map(
                 count ->
                     count.rule().id()

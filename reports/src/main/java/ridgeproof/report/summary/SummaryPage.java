@@ -3,11 +3,11 @@ package ridgeproof.report.summary;
 import java.util.List;
 import java.util.Locale;
 import ridgeproof.report.NotExamined;
-import ridgeproof.report.page.PageHead;
+import ridgeproof.report.page.HtmlHead;
 
 /** What the template of the summary is filled with; every text is inert already. */
 public record SummaryPage(
-    PageHead head,
+    HtmlHead head,
     String share,
     String lead,
     String account,

@@ -23,7 +23,7 @@ public record Trend(String step, int most, List<Bar> bars) {
   public static final int HEIGHT = 120;
 
   /** More bars than these are hard to read. */
-  private static final int MOST_BARS = 40;
+  private static final int MAX_BARS = 40;
 
   private static final int DAYS_OF_WEEK = 7;
 
@@ -101,7 +101,7 @@ public record Trend(String step, int most, List<Bar> bars) {
 
   private static String step(LocalDate first, LocalDate last) {
     long days = ChronoUnit.DAYS.between(first, last);
-    return days < MOST_BARS ? "day" : days < MOST_BARS * DAYS_OF_WEEK ? "week" : "month";
+    return days < MAX_BARS ? "day" : days < MAX_BARS * DAYS_OF_WEEK ? "week" : "month";
   }
 
   private static LocalDate start(LocalDate day, String step) {

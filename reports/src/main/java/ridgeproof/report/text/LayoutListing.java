@@ -4,9 +4,9 @@ import java.util.Locale;
 import ridgeproof.report.FieldValues;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.ReportPhrases;
 import ridgeproof.report.TextLayout;
-import ridgeproof.report.Wording;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldRow;
 import ridgeproof.transaction.Transaction;
@@ -17,11 +17,11 @@ import ridgeproof.transaction.record.LogicalRecord;
 /** The file as it is: every byte in a record and a field, with its offset. */
 public final class LayoutListing {
 
-  private static final int MOST_SUBFIELDS = 20;
+  private static final int MAX_SUBFIELDS = 20;
 
   private final Transaction transaction;
   private final RenderOptions options;
-  private final Wording wording;
+  private final ReportPhrases wording;
   private final FieldValues values;
   private final StringBuilder out = new StringBuilder();
 
@@ -29,14 +29,14 @@ public final class LayoutListing {
     this.transaction = transaction;
     this.values = new FieldValues(tables, transaction.version(), options.showPersonal());
     this.options = options;
-    this.wording = new Wording(tables);
+    this.wording = new ReportPhrases(tables);
   }
 
   public static String render(
       FileFacts file, Transaction transaction, SpecTables tables, RenderOptions options) {
     LayoutListing listing = new LayoutListing(transaction, tables, options);
     listing.out.append(
-        String.format(Locale.ROOT, "%s  %,d bytes%n", SafeText.of(file.name()), file.bytes()));
+        String.format(Locale.ROOT, "%s  %,d bytes%n", TextSanitizer.of(file.name()), file.bytes()));
     listing.out.append("  offset   length  what\n");
     transaction.records().forEach(listing::record);
     transaction.unread().forEach(listing::unread);
@@ -79,12 +79,12 @@ public final class LayoutListing {
     }
     row(field.range(), lead + field.subfields().size() + " subfields");
     field.subfields().stream()
-        .limit(MOST_SUBFIELDS)
+        .limit(MAX_SUBFIELDS)
         .forEach(s -> row(s.range(), "               " + values.items(field.number(), s)));
-    if (field.subfields().size() > MOST_SUBFIELDS) {
+    if (field.subfields().size() > MAX_SUBFIELDS) {
       out.append(" ".repeat(35))
           .append("and ")
-          .append(field.subfields().size() - MOST_SUBFIELDS)
+          .append(field.subfields().size() - MAX_SUBFIELDS)
           .append(" more\n");
     }
   }

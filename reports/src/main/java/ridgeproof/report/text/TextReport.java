@@ -10,14 +10,14 @@ import ridgeproof.examination.RecommendedAction;
 import ridgeproof.examination.Verdict;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
+import ridgeproof.report.AnsiStyle;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.Ink;
 import ridgeproof.report.ObservedText;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.RidgeWording;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.ReportPhrases;
+import ridgeproof.report.RidgePhrases;
 import ridgeproof.report.TextLayout;
-import ridgeproof.report.Wording;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.report.prints.PrintScores;
 import ridgeproof.report.words.Counted;
 import ridgeproof.spec.agency.RelaxedRule;
@@ -30,10 +30,10 @@ public final class TextReport {
   private final FileFacts file;
   private final FindingsReport report;
   private final RenderOptions options;
-  private final Wording wording;
+  private final ReportPhrases wording;
   private final ObservedText observed;
-  private final Ink ink;
-  private final RidgeWording ridges;
+  private final AnsiStyle ink;
+  private final RidgePhrases ridges;
   private final PrintScores scores;
   private final StringBuilder out = new StringBuilder();
   private final Set<String> explained = new HashSet<>();
@@ -42,11 +42,11 @@ public final class TextReport {
     this.file = file;
     this.report = report;
     this.options = options;
-    this.wording = new Wording(report.tables());
+    this.wording = new ReportPhrases(report.tables());
     this.observed = new ObservedText(report, options.showPersonal());
-    this.ridges = new RidgeWording(wording);
+    this.ridges = new RidgePhrases(wording);
     this.scores = new PrintScores(report);
-    this.ink = new Ink(options.colour());
+    this.ink = new AnsiStyle(options.colour());
   }
 
   public static String render(FileFacts file, FindingsReport report, RenderOptions options) {
@@ -61,15 +61,18 @@ public final class TextReport {
     records();
     sources();
     out.append('\n');
-    Wording.CAUTIONS.forEach(caution -> paragraph("", caution));
+    ReportPhrases.CAUTIONS.forEach(caution -> paragraph("", caution));
     return out.toString();
   }
 
   private void heading() {
     Verdict verdict = report.verdict();
-    out.append(ink.verdict(verdict)).append("  ").append(SafeText.of(file.name())).append("\n\n");
-    paragraph("  ", Wording.of(verdict));
-    paragraph("  ", Wording.counts(report));
+    out.append(ink.verdict(verdict))
+        .append("  ")
+        .append(TextSanitizer.of(file.name()))
+        .append("\n\n");
+    paragraph("  ", ReportPhrases.of(verdict));
+    paragraph("  ", ReportPhrases.counts(report));
     paragraph("  ", facts());
     paragraph("  ", "Dates checked as of " + report.asOf() + ".");
     out.append("  SHA-256 ").append(file.sha256()).append('\n');
@@ -80,15 +83,15 @@ public final class TextReport {
     line.append(String.format(Locale.ROOT, "%,d bytes", file.bytes()));
     int records = report.transaction().records().size();
     if (records > 0) {
-      line.append(", version ").append(Wording.version(report));
+      line.append(", version ").append(ReportPhrases.version(report));
       report
           .transaction()
           .typeOfTransaction()
-          .ifPresent(type -> line.append(", type of transaction ").append(SafeText.of(type)));
+          .ifPresent(type -> line.append(", type of transaction ").append(TextSanitizer.of(type)));
       line.append(", ").append(Counted.of(records, "record"));
       line.append(", ").append(Counted.of(report.images().size(), "image"));
-      line.append(". Checked as: ").append(SafeText.of(Wording.heldTo(report)));
-      Wording.completenessGap(report).ifPresent(gap -> line.append(". ").append(gap));
+      line.append(". Checked as: ").append(TextSanitizer.of(ReportPhrases.heldTo(report)));
+      ReportPhrases.completenessGap(report).ifPresent(gap -> line.append(". ").append(gap));
     }
     return line + ".";
   }
@@ -102,7 +105,7 @@ public final class TextReport {
         .append(ink.strong("Relaxed by the profile, compared with the published rules"))
         .append('\n');
     for (RelaxedRule rule : report.relaxed()) {
-      paragraph("  ", SafeText.of(wording.relaxed(rule)));
+      paragraph("  ", TextSanitizer.of(wording.relaxed(rule)));
     }
   }
 
@@ -114,8 +117,8 @@ public final class TextReport {
     int number = 0;
     for (RecommendedAction action : report.actions()) {
       String lead = String.format(Locale.ROOT, " %2d. ", ++number);
-      paragraph(lead, SafeText.of(action.remedy()) + observed.aboutMasked(action));
-      paragraph("     ", "[" + action.severity() + "] " + Wording.ids(action.findings()));
+      paragraph(lead, TextSanitizer.of(action.remedy()) + observed.aboutMasked(action));
+      paragraph("     ", "[" + action.severity() + "] " + ReportPhrases.ids(action.findings()));
     }
   }
 
@@ -139,7 +142,7 @@ public final class TextReport {
     }
     for (LogicalRecord record : report.transaction().records()) {
       out.append('\n').append(ink.strong(wording.recordTitle(record))).append('\n');
-      paragraph("  ", Wording.extent(record));
+      paragraph("  ", ReportPhrases.extent(record));
       if (images.containsKey(record.ordinal())) {
         image(images.get(record.ordinal()));
       }
@@ -173,15 +176,15 @@ public final class TextReport {
     if (finding.count() > 1) {
       paragraph("      places    ", wording.places(finding));
     }
-    Wording.explains(finding).ifPresent(text -> paragraph("      explains  ", text));
+    ReportPhrases.explains(finding).ifPresent(text -> paragraph("      explains  ", text));
     paragraph("      found     ", observed.of(finding));
-    paragraph("      required  ", SafeText.of(finding.required()));
-    for (String measure : Wording.measured(finding)) {
+    paragraph("      required  ", TextSanitizer.of(finding.required()));
+    for (String measure : ReportPhrases.measured(finding)) {
       paragraph("      measured  ", measure);
     }
     // A card repeats the same finding up to fourteen times; once is enough to say why.
     if (explained.add(finding.ruleId() + finding.explanation())) {
-      paragraph("      why       ", SafeText.of(finding.explanation()));
+      paragraph("      why       ", TextSanitizer.of(finding.explanation()));
       paragraph("      source    ", source(finding.source()));
     }
   }

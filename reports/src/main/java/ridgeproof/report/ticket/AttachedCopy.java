@@ -10,7 +10,7 @@ import ridgeproof.examination.safecopy.FindingChange;
 import ridgeproof.examination.safecopy.SafeCopy;
 import ridgeproof.finding.Finding;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.report.ticket.Ticket.Line;
 import ridgeproof.report.ticket.Ticket.Section;
 
@@ -21,7 +21,7 @@ import ridgeproof.report.ticket.Ticket.Section;
  */
 public record AttachedCopy(FileFacts file, SafeCopy copy) {
 
-  private static final int MOST_RECORDS = 20;
+  private static final int MAX_RECORDS = 20;
 
   Section section() {
     List<Line> lines = new ArrayList<>();
@@ -45,7 +45,7 @@ public record AttachedCopy(FileFacts file, SafeCopy copy) {
   }
 
   private static void fact(List<Line> lines, String name, String value) {
-    lines.add(new Line.Fact(name, SafeText.of(value)));
+    lines.add(new Line.Fact(name, TextSanitizer.of(value)));
   }
 
   private static List<Line> grouped(String lead, List<FindingChange> changes) {
@@ -83,10 +83,7 @@ public record AttachedCopy(FileFacts file, SafeCopy copy) {
       return "the file as a whole";
     }
     return (records.size() == 1 ? "record " : "records ")
-        + records.stream()
-            .limit(MOST_RECORDS)
-            .map(String::valueOf)
-            .collect(Collectors.joining(", "))
-        + (records.size() > MOST_RECORDS ? ", ..." : "");
+        + records.stream().limit(MAX_RECORDS).map(String::valueOf).collect(Collectors.joining(", "))
+        + (records.size() > MAX_RECORDS ? ", ..." : "");
   }
 }

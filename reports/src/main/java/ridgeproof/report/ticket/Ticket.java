@@ -5,8 +5,8 @@ import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.Verdict;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.ToolFacts;
-import ridgeproof.report.page.PageHead;
-import ridgeproof.report.page.Pages;
+import ridgeproof.report.page.HtmlHead;
+import ridgeproof.report.page.Templates;
 import ridgeproof.report.template.JteticketGenerated;
 
 /**
@@ -73,7 +73,7 @@ public final class Ticket {
 
   /** A self-contained page. */
   public String asHtml() {
-    PageHead head = PageHead.titled(TITLE);
-    return Pages.fill(output -> JteticketGenerated.render(output, null, head, sections));
+    HtmlHead head = HtmlHead.titled(TITLE);
+    return Templates.fill(output -> JteticketGenerated.render(output, null, head, sections));
   }
 }

@@ -15,13 +15,13 @@ import ridgeproof.examination.message.BureauMessages;
 import ridgeproof.examination.message.Explanation;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
-import ridgeproof.report.Excerpt;
 import ridgeproof.report.FieldValues;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.RidgeWording;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.ReportPhrases;
+import ridgeproof.report.RidgePhrases;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.report.ToolFacts;
-import ridgeproof.report.Wording;
+import ridgeproof.report.TruncatedText;
 import ridgeproof.report.ticket.Ticket.Line;
 import ridgeproof.report.ticket.Ticket.Section;
 import ridgeproof.report.words.Counted;
@@ -35,14 +35,14 @@ final class TicketContents {
 
   private static final int CONTROL_NUMBER = 9;
   private static final int CONTROL_REFERENCE = 10;
-  private static final int MOST_PLACES = 12;
-  private static final int MOST_MEANINGS = 3;
+  private static final int MAX_PLACES = 12;
+  private static final int MAX_MEANINGS = 3;
 
   private final FileFacts file;
   private final FindingsReport report;
   private final ToolFacts tool;
   private final TicketRequest request;
-  private final Wording wording;
+  private final ReportPhrases wording;
   private final FieldValues values;
 
   TicketContents(FileFacts file, FindingsReport report, ToolFacts tool, TicketRequest request) {
@@ -50,7 +50,7 @@ final class TicketContents {
     this.report = report;
     this.tool = tool;
     this.request = request;
-    this.wording = new Wording(report.tables());
+    this.wording = new ReportPhrases(report.tables());
     this.values = new FieldValues(report.tables(), report.transaction().version(), false);
   }
 
@@ -78,7 +78,7 @@ final class TicketContents {
     Explanation explanation = new BureauMessages(report.tables()).explain(text);
     explanation
         .messages()
-        .limit(MOST_MEANINGS)
+        .limit(MAX_MEANINGS)
         .forEach(
             m ->
                 lines.add(
@@ -145,15 +145,15 @@ final class TicketContents {
     fact(lines, "Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()));
     Optional<LogicalRecord> header = report.transaction().header();
     if (header.isPresent()) {
-      fact(lines, "Version", Wording.version(report));
+      fact(lines, "Version", ReportPhrases.version(report));
       fact(
           lines,
           "Type of transaction",
           report.transaction().typeOfTransaction().orElse("not stated"));
       fact(lines, "Control number", controlNumber(header.get()));
       fact(lines, "Records", records());
-      fact(lines, "Checked as", Wording.heldTo(report));
-      Wording.completenessGap(report).ifPresent(gap -> fact(lines, "Completeness", gap));
+      fact(lines, "Checked as", ReportPhrases.heldTo(report));
+      ReportPhrases.completenessGap(report).ifPresent(gap -> fact(lines, "Completeness", gap));
       report
           .relaxed()
           .forEach(rule -> fact(lines, "Relaxed by the profile", wording.relaxed(rule)));
@@ -171,7 +171,7 @@ final class TicketContents {
         .sequence()
         .ifPresent(
             sequence ->
-                fact(lines, "Finger position check", new RidgeWording(wording).sequence(sequence)));
+                fact(lines, "Finger position check", new RidgePhrases(wording).sequence(sequence)));
     return lines;
   }
 
@@ -185,7 +185,7 @@ final class TicketContents {
   private String controlNumber(LogicalRecord header) {
     return header
         .text(CONTROL_NUMBER)
-        .map(text -> request.controlNumber() ? text : SafeText.MASKED)
+        .map(text -> request.controlNumber() ? text : TextSanitizer.MASKED)
         .orElse("not stated");
   }
 
@@ -204,8 +204,8 @@ final class TicketContents {
   private List<Line> verdict() {
     return List.of(
         new Line.Outcome(report.verdict()),
-        new Line.Prose(Wording.of(report.verdict())),
-        new Line.Prose(Wording.counts(report)));
+        new Line.Prose(ReportPhrases.of(report.verdict())),
+        new Line.Prose(ReportPhrases.counts(report)));
   }
 
   private List<Line> steps() {
@@ -215,8 +215,8 @@ final class TicketContents {
       lines.add(
           new Line.Step(
               ++number,
-              SafeText.of(action.remedy()),
-              action.severity() + ", " + Wording.ids(action.findings())));
+              TextSanitizer.of(action.remedy()),
+              action.severity() + ", " + ReportPhrases.ids(action.findings())));
     }
     if (lines.isEmpty()) {
       lines.add(new Line.Prose("No action is needed."));
@@ -241,13 +241,12 @@ final class TicketContents {
   private void rule(List<Finding> group, List<Line> lines) {
     Finding first = group.get(0);
     lines.add(new Line.Rule(first.severity().name(), first.ruleId(), first.rule().title()));
-    group.stream().limit(MOST_PLACES).forEach(finding -> lines.add(place(finding)));
+    group.stream().limit(MAX_PLACES).forEach(finding -> lines.add(place(finding)));
     group.stream()
-        .flatMap(finding -> Wording.explains(finding).stream())
+        .flatMap(finding -> ReportPhrases.explains(finding).stream())
         .forEach(text -> lines.add(new Line.Prose(text)));
-    if (group.size() > MOST_PLACES) {
-      lines.add(
-          new Line.Prose("and " + Counted.of(group.size() - MOST_PLACES, "more place") + "."));
+    if (group.size() > MAX_PLACES) {
+      lines.add(new Line.Prose("and " + Counted.of(group.size() - MAX_PLACES, "more place") + "."));
     }
     Source source = first.source();
     lines.add(
@@ -263,8 +262,8 @@ final class TicketContents {
   private Line place(Finding finding) {
     return new Line.Place(
         wording.whereabouts(finding.location()) + wording.furtherPlaces(finding),
-        Excerpt.of(found(finding)),
-        Excerpt.of(SafeText.of(finding.required())));
+        TruncatedText.of(found(finding)),
+        TruncatedText.of(TextSanitizer.of(finding.required())));
   }
 
   /** Stricter than other reports: nothing found in a personal field is repeated. */
@@ -275,7 +274,7 @@ final class TicketContents {
             || place.field().filter(this::isMaskedNumber).isPresent()
             || place.field().isPresent()
                 && values.isPrivate(place.field().get(), place.item().orElse(1));
-    return personal ? SafeText.MASKED : SafeText.of(finding.observed().text());
+    return personal ? TextSanitizer.MASKED : TextSanitizer.of(finding.observed().text());
   }
 
   private List<Line> environment() {
@@ -306,11 +305,11 @@ final class TicketContents {
                 : "The control number is masked. If the bureau or the vendor needs it to find the"
                     + " transaction, make the ticket again with --with-control-number. It ties two"
                     + " rejections of one applicant together."));
-    Wording.CAUTIONS.forEach(caution -> lines.add(new Line.Prose(caution)));
+    ReportPhrases.CAUTIONS.forEach(caution -> lines.add(new Line.Prose(caution)));
     return lines;
   }
 
   private static void fact(List<Line> lines, String name, String value) {
-    lines.add(new Line.Fact(name, Excerpt.of(SafeText.of(value))));
+    lines.add(new Line.Fact(name, TruncatedText.of(TextSanitizer.of(value))));
   }
 }

@@ -11,7 +11,7 @@ import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.report.FieldValues;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.report.ticket.Ticket.Line;
 import ridgeproof.spec.consistency.CaptureOrigin;
 import ridgeproof.spec.layout.FieldNumber;
@@ -23,7 +23,7 @@ import ridgeproof.transaction.record.Subfield;
 /** What the file says of the station and of the encoder that made it. */
 final class TicketFacts {
 
-  private static final int MOST_ENCODINGS = 8;
+  private static final int MAX_ENCODINGS = 8;
 
   private final FindingsReport report;
   private final FieldValues values;
@@ -39,7 +39,8 @@ final class TicketFacts {
     for (CaptureOrigin origin : report.tables().captureOrigins()) {
       if (origin.kind() == CaptureOrigin.Kind.STATION) {
         found(origin.field())
-            .forEach(text -> lines.add(new Line.Fact(name(origin.field()), SafeText.of(text))));
+            .forEach(
+                text -> lines.add(new Line.Fact(name(origin.field()), TextSanitizer.of(text))));
       }
     }
     if (lines.isEmpty()) {
@@ -82,10 +83,10 @@ final class TicketFacts {
     }
     List<Line> lines = new ArrayList<>();
     encodings.entrySet().stream()
-        .limit(MOST_ENCODINGS)
+        .limit(MAX_ENCODINGS)
         .forEach(entry -> lines.add(new Line.Fact(records(entry.getValue()), entry.getKey())));
-    if (encodings.size() > MOST_ENCODINGS) {
-      lines.add(new Line.Prose("and " + (encodings.size() - MOST_ENCODINGS) + " more encodings."));
+    if (encodings.size() > MAX_ENCODINGS) {
+      lines.add(new Line.Prose("and " + (encodings.size() - MAX_ENCODINGS) + " more encodings."));
     }
     if (lines.isEmpty()) {
       lines.add(new Line.Prose("No image was opened."));
@@ -120,6 +121,6 @@ final class TicketFacts {
     if (others > 0) {
       parts.add(others + (others == 1 ? " comment" : " comments") + " masked");
     }
-    return SafeText.of(String.join("; ", parts));
+    return TextSanitizer.of(String.join("; ", parts));
   }
 }

@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
-import ridgeproof.report.InertJson;
+import ridgeproof.report.AsciiJson;
 import ridgeproof.report.ticket.Ticket.Line;
 import ridgeproof.report.ticket.Ticket.Section;
 
@@ -18,7 +18,7 @@ final class TicketJson {
 
   static String render(List<Section> sections) {
     StringWriter text = new StringWriter();
-    try (JsonGenerator json = InertJson.factory().createGenerator(text)) {
+    try (JsonGenerator json = AsciiJson.factory().createGenerator(text)) {
       json.useDefaultPrettyPrinter();
       json.writeStartObject();
       json.writeStringField("schema", "ridgeproof-ticket");

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.DemonstrationSet;
 import ridgeproof.examination.Examiner;
@@ -36,7 +36,7 @@ import ridgeproof.report.ticket.Ticket;
 import ridgeproof.report.ticket.TicketRequest;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldNumber;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /** The pages under test, each written to a file once it is asked for. */
@@ -51,8 +51,8 @@ final class TestPages {
   private static final FieldNumber OPERATOR = new FieldNumber(2, 37);
 
   private final SpecTables tables = SpecTables.open();
-  private final Examiner examiner = new Examiner(tables, ReadingLimits.standard());
-  private final TransactionComposer composer = new TransactionComposer(new People());
+  private final Examiner examiner = new Examiner(tables, ParseLimits.standard());
+  private final TransactionComposer composer = new TransactionComposer(new SubjectCache());
   private final ImageExtraction extraction = new ImageExtraction(tables, DecodingLimits.standard());
   private final Map<String, Examined> examined = new HashMap<>();
   private final Map<String, Path> written = new HashMap<>();

@@ -23,7 +23,7 @@ import ridgeproof.examination.facts.Depth;
 import ridgeproof.report.PilotCard;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.Reports;
-import ridgeproof.report.page.Page.PositionRow;
+import ridgeproof.report.page.ReportModel.PositionRow;
 import ridgeproof.report.picture.Picture;
 import ridgeproof.testing.ReferenceFiles;
 import ridgeproof.transaction.record.CharacterEncoding;

@@ -26,8 +26,8 @@ import ridgeproof.report.PdfText;
 import ridgeproof.report.PilotCard;
 import ridgeproof.report.RenderOptions;
 import ridgeproof.report.Renderings;
+import ridgeproof.report.ReportPhrases;
 import ridgeproof.report.Reports;
-import ridgeproof.report.Wording;
 import ridgeproof.spec.rule.Severity;
 import ridgeproof.testing.ReferenceFiles;
 
@@ -40,7 +40,7 @@ class PdfReportTest {
   private static final FindingsReport REPORT = Reports.examine(CARD, Depth.IMAGES);
   private static final PdfOptions WITH_IMAGES =
       new PdfOptions(
-          Paper.A4,
+          PaperSize.A4,
           Optional.empty(),
           Optional.of(image -> Renderings.EXTRACTION.decode(image).pixels()));
   private static final byte[] PDF = pdf(PdfOptions.standard());
@@ -123,7 +123,8 @@ class PdfReportTest {
   void aSheetHasTheSizeOfThePaper() throws IOException {
     assertSize(PDRectangle.A4, PDF);
     assertSize(
-        PDRectangle.LETTER, pdf(new PdfOptions(Paper.LETTER, Optional.empty(), Optional.empty())));
+        PDRectangle.LETTER,
+        pdf(new PdfOptions(PaperSize.LETTER, Optional.empty(), Optional.empty())));
   }
 
   private static void assertSize(PDRectangle expected, byte[] pdf) throws IOException {
@@ -150,7 +151,7 @@ class PdfReportTest {
                 "\nFindings",
                 "\nRules and sources",
                 "\nCautions"));
-    parts.addAll(Wording.CAUTIONS);
+    parts.addAll(ReportPhrases.CAUTIONS);
     int at = 0;
     for (String part : parts) {
       int next = text.indexOf(part, at);
@@ -185,7 +186,7 @@ class PdfReportTest {
 
   @Test
   void theSameInputAndTimeGiveTheSameBytes() {
-    PdfOptions options = new PdfOptions(Paper.A4, Optional.of(TIME), Optional.empty());
+    PdfOptions options = new PdfOptions(PaperSize.A4, Optional.of(TIME), Optional.empty());
     byte[] pdf = pdf(options);
     FindingsReport again = Reports.examine(CARD.clone(), Depth.IMAGES);
     assertArrayEquals(pdf, pdf(CARD, again, options));

@@ -24,7 +24,7 @@ import ridgeproof.spec.descriptive.Plausible;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.Presence;
 import ridgeproof.spec.layout.ValueRule;
-import ridgeproof.spec.limit.CompressionCeiling;
+import ridgeproof.spec.limit.CompressionLimit;
 import ridgeproof.spec.limit.ResolutionClass;
 import ridgeproof.spec.rule.RuleRow;
 import ridgeproof.spec.rule.Severity;
@@ -38,12 +38,12 @@ public final class AgencyProfileReader {
   private static final int LAST_POSITION = 15;
   private static final Set<String> KINDS = Set.of("rolled", "plain", "slap");
   private static final Set<String> FORMATS = Set.of("WSQ", "JPEG", "JPEG_2000");
-  private static final double MOST_RATIO = 100;
-  private static final int MOST_DAYS = 36_500;
-  private static final int MOST_PPI = 4000;
+  private static final double MAX_RATIO = 100;
+  private static final int MAX_DAYS = 36_500;
+  private static final int MAX_PPI = 4000;
   private static final String COMPRESSION_RULE = "RP-IMG-016";
-  private static final double LEAST_MATCH = 10;
-  private static final double MOST_MATCH = 500;
+  private static final double MIN_MATCH = 10;
+  private static final double MAX_MATCH = 500;
   private static final String MATCH_RULE = "RP-SEQ-009";
   private static final String PRINT_AGE_RULE = "RP-PTL-024";
 
@@ -246,7 +246,7 @@ public final class AgencyProfileReader {
   private AgencyLimits limits(TomlTable table) {
     Map<String, Double> compression = new LinkedHashMap<>();
     table.table("compression").ifPresent(ratios -> compression(ratios, compression));
-    Set<Integer> resolutions = new LinkedHashSet<>(table.integers("resolutions", 1, MOST_PPI));
+    Set<Integer> resolutions = new LinkedHashSet<>(table.integers("resolutions", 1, MAX_PPI));
     List<Integer> published =
         tables.resolutionClasses().stream()
             .map(ResolutionClass::ppi)
@@ -256,7 +256,7 @@ public final class AgencyProfileReader {
       table.atValue(
           "resolutions", "a profile can only choose among the published resolutions " + published);
     }
-    OptionalInt printAge = table.integer("print_age_days", 1, MOST_DAYS);
+    OptionalInt printAge = table.integer("print_age_days", 1, MAX_DAYS);
     double usual =
         tables.particulars().plausible("print-age", "applicant").map(Plausible::most).orElse(0.0);
     if (printAge.isPresent() && printAge.getAsInt() > usual) {
@@ -272,7 +272,7 @@ public final class AgencyProfileReader {
   }
 
   private OptionalDouble fingerMatch(TomlTable table) {
-    OptionalDouble match = table.number("finger_match", LEAST_MATCH, MOST_MATCH);
+    OptionalDouble match = table.number("finger_match", MIN_MATCH, MAX_MATCH);
     double usual = tables.pixelLimits().value("finger-match");
     if (match.isPresent() && match.getAsDouble() < usual) {
       relaxed.add(
@@ -286,14 +286,14 @@ public final class AgencyProfileReader {
 
   private void compression(TomlTable table, Map<String, Double> compression) {
     for (String format : table.keys()) {
-      OptionalDouble ratio = table.number(format, 1, MOST_RATIO);
+      OptionalDouble ratio = table.number(format, 1, MAX_RATIO);
       if (!FORMATS.contains(format)) {
         table.atKey(format, "no format " + format + "; available: " + String.join(", ", sorted()));
       } else if (ratio.isPresent()) {
         compression.put(format, ratio.getAsDouble());
         tables.compressionCeilings().stream()
             .filter(ceiling -> ceiling.format().equals(format))
-            .map(CompressionCeiling::most)
+            .map(CompressionLimit::most)
             .filter(most -> ratio.getAsDouble() > most)
             .forEach(most -> raised(format, most, ratio.getAsDouble()));
       }

@@ -8,16 +8,16 @@ package ridgeproof.spec.layout;
  */
 public record FieldNumber(int recordType, int field) implements Comparable<FieldNumber> {
 
-  private static final int MOST_TYPE_DIGITS = 2;
-  private static final int MOST_FIELD_DIGITS = 9;
+  private static final int MAX_TYPE_DIGITS = 2;
+  private static final int MAX_FIELD_DIGITS = 9;
 
   /**
    * @throws IllegalArgumentException if the text is not a field number
    */
   public static FieldNumber parse(String text) {
     int point = text.indexOf('.');
-    if (!areDigits(text, 0, point, MOST_TYPE_DIGITS)
-        || !areDigits(text, point + 1, text.length(), MOST_FIELD_DIGITS)) {
+    if (!areDigits(text, 0, point, MAX_TYPE_DIGITS)
+        || !areDigits(text, point + 1, text.length(), MAX_FIELD_DIGITS)) {
       throw new IllegalArgumentException("not a field number");
     }
     return new FieldNumber(

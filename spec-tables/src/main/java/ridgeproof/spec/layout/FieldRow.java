@@ -64,14 +64,14 @@ public record FieldRow(
   }
 
   /** So much of a value that is too long is enough to see what was entered. */
-  private static final int LEAST_SHOWN = 8;
+  private static final int MIN_SHOWN = 8;
 
   /**
    * A public value as reports may show it: no more than the field holds, since a longer one may
    * have swallowed what follows it.
    */
   public String shown(String value) {
-    int most = Math.max(maxLength.orElse(Integer.MAX_VALUE), LEAST_SHOWN);
+    int most = Math.max(maxLength.orElse(Integer.MAX_VALUE), MIN_SHOWN);
     int length = value.codePointCount(0, value.length());
     return length <= most
         ? value

@@ -157,7 +157,7 @@ public sealed interface ValueRule {
 
   /** Any of several. */
   record AnyOf(List<ValueRule> rules) implements ValueRule {
-    private static final int MOST_NAMED = 12;
+    private static final int MAX_NAMED = 12;
 
     @Override
     public boolean matches(String value, CodeLookup codes) {
@@ -175,10 +175,10 @@ public sealed interface ValueRule {
     public String inWords() {
       List<String> words = rules.stream().map(ValueRule::inWords).toList();
       int last = words.size() - 1;
-      return words.size() > MOST_NAMED
-          ? String.join(", ", words.subList(0, MOST_NAMED))
+      return words.size() > MAX_NAMED
+          ? String.join(", ", words.subList(0, MAX_NAMED))
               + " and "
-              + (words.size() - MOST_NAMED)
+              + (words.size() - MAX_NAMED)
               + " more"
           : String.join(", ", words.subList(0, last))
               + (last > 1 ? ", or " : " or ")

@@ -27,12 +27,12 @@ public final class Requirements {
   private static final int USER_DEFINED_TYPE = 2;
 
   private final SpecTables tables;
-  private final DepartingValues departing;
+  private final ViolatingValues departing;
   private final List<Integer> versions;
 
   public Requirements(SpecTables tables) {
     this.tables = tables;
-    this.departing = new DepartingValues(tables);
+    this.departing = new ViolatingValues(tables);
     this.versions =
         tables.codes("versions").codes().stream()
             .map(Code::code)

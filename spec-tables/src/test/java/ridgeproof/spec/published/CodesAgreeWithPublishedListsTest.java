@@ -62,7 +62,8 @@ class CodesAgreeWithPublishedListsTest {
                 listed.add(key);
                 if (!own.containsKey(key)) {
                   differences.add("missing code", table, key, meaning + " (" + list + ")");
-                } else if (!meaning.isEmpty() && !Words.share(own.get(key).name(), meaning)) {
+                } else if (!meaning.isEmpty()
+                    && !MeaningStems.share(own.get(key).name(), meaning)) {
                   differences.add(
                       "meaning", table, key, own.get(key).name() + " | " + meaning + " " + list);
                 }

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
 import ridgeproof.calibration.print.Csv;
 import ridgeproof.corpus.impression.CaptureDefect;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 
 /** Which rules name a defect rightly: those that tell the technician what to do about it. */
 public final class DefectRules {

@@ -10,34 +10,34 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import ridgeproof.calibration.fit.LimitFit;
-import ridgeproof.calibration.print.EyeTable;
+import ridgeproof.calibration.print.ManualAssessments;
 import ridgeproof.calibration.print.Markdown;
 import ridgeproof.calibration.print.MeasuredPrint;
 import ridgeproof.corpus.impression.CaptureDefect;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
-import ridgeproof.ridges.quality.RidgeMeasure;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
+import ridgeproof.ridges.quality.QualityMetric;
 
 /** How well defects are found, as Markdown; without dates, so that the same draw says the same. */
 public final class DetectionReport {
 
-  private static final List<RidgeMeasure> SHOWN =
+  private static final List<QualityMetric> SHOWN =
       List.of(
-          RidgeMeasure.RIDGE_AREA,
-          RidgeMeasure.WIDTH,
-          RidgeMeasure.PERIOD,
-          RidgeMeasure.CLARITY,
-          RidgeMeasure.RIDGE_LEVEL,
-          RidgeMeasure.DYNAMIC_RANGE,
-          RidgeMeasure.MODULATION,
-          RidgeMeasure.FAINT_SHARE,
-          RidgeMeasure.GRAIN,
-          RidgeMeasure.ROTATION,
-          RidgeMeasure.CORE_TO_BORDER,
-          RidgeMeasure.MINUTIAE,
-          RidgeMeasure.SCORE);
+          QualityMetric.RIDGE_AREA,
+          QualityMetric.WIDTH,
+          QualityMetric.PERIOD,
+          QualityMetric.CLARITY,
+          QualityMetric.RIDGE_LEVEL,
+          QualityMetric.DYNAMIC_RANGE,
+          QualityMetric.MODULATION,
+          QualityMetric.FAINT_SHARE,
+          QualityMetric.GRAIN,
+          QualityMetric.ROTATION,
+          QualityMetric.CORE_TO_BORDER,
+          QualityMetric.MINUTIAE,
+          QualityMetric.SCORE);
 
   private final List<FileTrial.Card> cards;
-  private final List<JudgedImage> images;
+  private final List<ClassifiedImage> images;
   private final Function<MeasuredPrint, Set<String>> judge;
   private final DefectRules right = new DefectRules();
   private final StringBuilder text = new StringBuilder();
@@ -63,7 +63,7 @@ public final class DetectionReport {
       String command,
       List<SequenceTrial.Card> sequence,
       Optional<RealCard> real,
-      List<EyeTable.Seen> seen) {
+      List<ManualAssessments.Seen> seen) {
     line("# How well defects are found");
     line("");
     line(
@@ -73,7 +73,7 @@ public final class DetectionReport {
     line("");
     line(
         "%d cards and sets of flats, %d images, %d fingers looked for.",
-        cards.size(), images.size(), images.stream().mapToInt(JudgedImage::fingers).sum());
+        cards.size(), images.size(), images.stream().mapToInt(ClassifiedImage::fingers).sum());
     line(
         "An image counts as caught when a rule of areas RDG or IMG objects to it or to one of its"
             + " fingers; as named rightly when one of those rules tells the technician of this very"
@@ -109,24 +109,24 @@ public final class DetectionReport {
             image -> image.isNamed(right.of(defect, image.kind())));
       }
     }
-    List<JudgedImage> all =
+    List<ClassifiedImage> all =
         select(image -> !image.isClean() && image.strength() >= LimitFit.STRONG);
-    line("| **all** | | %d | %s | | | |", all.size(), share(all, JudgedImage::isCaught));
+    line("| **all** | | %d | %s | | | |", all.size(), share(all, ClassifiedImage::isCaught));
     line("");
   }
 
   private void recallRow(
-      String name, Predicate<JudgedImage> these, Predicate<JudgedImage> rightly) {
-    List<JudgedImage> strong = select(these.and(image -> image.strength() >= LimitFit.STRONG));
-    List<JudgedImage> weak = select(these.and(image -> image.strength() < LimitFit.STRONG));
+      String name, Predicate<ClassifiedImage> these, Predicate<ClassifiedImage> rightly) {
+    List<ClassifiedImage> strong = select(these.and(image -> image.strength() >= LimitFit.STRONG));
+    List<ClassifiedImage> weak = select(these.and(image -> image.strength() < LimitFit.STRONG));
     line(
         "| %s | %d | %s | %s | %d | %s |",
         name,
         strong.size(),
-        share(strong, JudgedImage::isCaught),
+        share(strong, ClassifiedImage::isCaught),
         share(strong, rightly),
         weak.size(),
-        share(weak, JudgedImage::isCaught));
+        share(weak, ClassifiedImage::isCaught));
   }
 
   private static List<Impression> kinds(CaptureDefect defect) {
@@ -141,9 +141,9 @@ public final class DetectionReport {
     line("| impression | clean fingers | with a finding | clean images | with a finding |");
     line("|---|---:|---:|---:|---:|");
     for (Impression kind : Impression.values()) {
-      List<JudgedImage> clean = select(image -> image.isClean() && image.kind() == kind);
-      int fingers = clean.stream().mapToInt(JudgedImage::fingers).sum();
-      int alarms = clean.stream().mapToInt(JudgedImage::objected).sum();
+      List<ClassifiedImage> clean = select(image -> image.isClean() && image.kind() == kind);
+      int fingers = clean.stream().mapToInt(ClassifiedImage::fingers).sum();
+      int alarms = clean.stream().mapToInt(ClassifiedImage::objected).sum();
       line(
           "| %s | %d | %d (%s) | %d | %s |",
           kind.key(),
@@ -151,7 +151,7 @@ public final class DetectionReport {
           alarms,
           Markdown.share(alarms, fingers),
           clean.size(),
-          share(clean, JudgedImage::isCaught));
+          share(clean, ClassifiedImage::isCaught));
     }
     line("");
   }
@@ -172,7 +172,7 @@ public final class DetectionReport {
     }
     line(head.toString());
     line(rule.toString());
-    confusionRow("(clean)", rules, select(JudgedImage::isClean));
+    confusionRow("(clean)", rules, select(ClassifiedImage::isClean));
     for (CaptureDefect defect : CaptureDefect.values()) {
       confusionRow(
           Markdown.words(defect),
@@ -182,7 +182,7 @@ public final class DetectionReport {
     line("");
   }
 
-  private void confusionRow(String name, Set<String> rules, List<JudgedImage> of) {
+  private void confusionRow(String name, Set<String> rules, List<ClassifiedImage> of) {
     StringBuilder row = new StringBuilder("| " + name + " |");
     for (String id : rules) {
       long count = of.stream().filter(image -> image.rules().contains(id)).count();
@@ -192,7 +192,7 @@ public final class DetectionReport {
     line(row.toString());
   }
 
-  private void real(List<EyeTable.Seen> seen) {
+  private void real(List<ManualAssessments.Seen> seen) {
     if (seen.isEmpty()) {
       return;
     }
@@ -204,16 +204,16 @@ public final class DetectionReport {
     line("");
     StringBuilder head = new StringBuilder("| box | finger |");
     StringBuilder rule = new StringBuilder("|---:|---:|");
-    for (RidgeMeasure measure : SHOWN) {
+    for (QualityMetric measure : SHOWN) {
       head.append(' ').append(measure.key()).append(" |");
       rule.append("---:|");
     }
     line(head + " rules | by eye |");
     line(rule + "---|---|");
-    for (EyeTable.Seen one : seen) {
+    for (ManualAssessments.Seen one : seen) {
       StringBuilder row =
           new StringBuilder("| " + one.print().box() + " | " + one.print().finger().code() + " |");
-      for (RidgeMeasure measure : SHOWN) {
+      for (QualityMetric measure : SHOWN) {
         row.append(
             one.print().value(measure).isPresent()
                 ? String.format(Locale.ROOT, " %.3g |", one.print().value(measure).getAsDouble())
@@ -227,11 +227,11 @@ public final class DetectionReport {
     }
   }
 
-  private List<JudgedImage> select(Predicate<JudgedImage> these) {
+  private List<ClassifiedImage> select(Predicate<ClassifiedImage> these) {
     return images.stream().filter(these).toList();
   }
 
-  private static String share(List<JudgedImage> of, Predicate<JudgedImage> those) {
+  private static String share(List<ClassifiedImage> of, Predicate<ClassifiedImage> those) {
     return Markdown.share(of.stream().filter(those).count(), of.size());
   }
 

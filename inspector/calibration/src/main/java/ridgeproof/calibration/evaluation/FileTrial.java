@@ -12,19 +12,19 @@ import java.util.stream.IntStream;
 import ridgeproof.calibration.print.DrawOptions;
 import ridgeproof.corpus.batch.SubjectPlan;
 import ridgeproof.corpus.composition.ComposedTransaction;
-import ridgeproof.corpus.composition.People;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.impression.CaptureDefect;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.finding.Finding;
-import ridgeproof.ridges.matching.FingerAnswer;
+import ridgeproof.ridges.matching.FingerMatchResult;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FingerPosition;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /** Cards and sets of flats of the corpus, written as files and examined as a user's are. */
@@ -41,7 +41,7 @@ public final class FileTrial {
    *
    * @param answers whether plain prints are of the fingers they are called by; none without rolls
    */
-  record Card(List<JudgedImage> images, List<FingerAnswer> answers) {
+  record Card(List<ClassifiedImage> images, List<FingerMatchResult> answers) {
 
     Card {
       images = List.copyOf(images);
@@ -49,7 +49,7 @@ public final class FileTrial {
     }
   }
 
-  private final Examiner examiner = new Examiner(SpecTables.open(), ReadingLimits.standard());
+  private final Examiner examiner = new Examiner(SpecTables.open(), ParseLimits.standard());
   private final SubjectPlan plan;
 
   public FileTrial(DrawOptions draw) {
@@ -63,7 +63,7 @@ public final class FileTrial {
 
   private Card examineCard(int card) {
     ComposedTransaction composed =
-        new TransactionComposer(new People()).compose(plan.scenario(card));
+        new TransactionComposer(new SubjectCache()).compose(plan.scenario(card));
     FindingsReport report =
         examiner.examine(ByteSource.of(composed.bytes()), ExaminationOptions.standard());
     List<ExaminedImage> images =
@@ -72,7 +72,7 @@ public final class FileTrial {
       throw new IllegalStateException("card " + card + " has an image that was not drawn");
     }
     Map<Integer, List<Finding>> findings = report.findingsByRecord();
-    List<JudgedImage> judged = new ArrayList<>();
+    List<ClassifiedImage> judged = new ArrayList<>();
     for (int i = 0; i < images.size(); i++) {
       List<Finding> said = findings.getOrDefault(images.get(i).record().ordinal(), List.of());
       judged.add(judged(composed.labels().get(i), said));
@@ -81,7 +81,7 @@ public final class FileTrial {
         judged, report.sequence().map(facts -> facts.answers().answers()).orElse(List.of()));
   }
 
-  private static JudgedImage judged(ComposedTransaction.Label label, List<Finding> said) {
+  private static ClassifiedImage judged(ComposedTransaction.Label label, List<Finding> said) {
     Set<String> rules = new TreeSet<>();
     Set<OptionalInt> fingers = new HashSet<>();
     for (Finding finding : said) {
@@ -92,7 +92,7 @@ public final class FileTrial {
     }
     Optional<Map.Entry<CaptureDefect, Double>> defect =
         label.defects().entrySet().stream().findFirst();
-    return new JudgedImage(
+    return new ClassifiedImage(
         label.position() <= LAST_ROLL ? Impression.ROLLED : Impression.PLAIN,
         defect.map(Map.Entry::getKey),
         defect.map(Map.Entry::getValue).orElse(0.0),

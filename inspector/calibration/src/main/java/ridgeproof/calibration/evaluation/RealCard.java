@@ -18,16 +18,16 @@ import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.examination.facts.SecondSight;
-import ridgeproof.examination.facts.SequenceFacts;
+import ridgeproof.examination.facts.SequenceComparison;
 import ridgeproof.examination.rules.ridges.MatchLimits;
 import ridgeproof.imagery.DecodingLimits;
-import ridgeproof.ridges.matching.FingerAnswer;
-import ridgeproof.ridges.matching.SequenceAnswers;
+import ridgeproof.ridges.matching.FingerMatchResult;
 import ridgeproof.ridges.matching.SequenceLimits;
+import ridgeproof.ridges.matching.SequenceResult;
 import ridgeproof.ridges.segmentation.Segment;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FingerPosition;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /** The card of a real person: where its plain fingers were found, and what exchanges come to. */
@@ -36,7 +36,7 @@ public final class RealCard {
   private static final FingerPosition[] FINGERS = FingerPosition.values();
 
   private final FindingsReport report;
-  private final SequenceFacts sequence;
+  private final SequenceComparison sequence;
   private final List<String> lines = new ArrayList<>();
 
   private RealCard(FindingsReport report) {
@@ -46,7 +46,7 @@ public final class RealCard {
 
   public static RealCard examined(Path file) throws IOException {
     return new RealCard(
-        new Examiner(SpecTables.open(), ReadingLimits.standard())
+        new Examiner(SpecTables.open(), ParseLimits.standard())
             .examine(ByteSource.of(Files.readAllBytes(file)), ExaminationOptions.standard()));
   }
 
@@ -113,7 +113,7 @@ public final class RealCard {
     line("");
     line("| finger | answer | because | similarity with its roll | with the likest other |");
     line("|---:|---|---|---:|---:|");
-    for (FingerAnswer answer : sequence.answers().answers()) {
+    for (FingerMatchResult answer : sequence.answers().answers()) {
       line(
           String.format(
               Locale.ROOT,
@@ -131,8 +131,8 @@ public final class RealCard {
     SpecTables tables = SpecTables.open();
     SequenceTrial.Prints prints =
         new SequenceTrial.Prints(
-            SequenceFacts.minutiae(sequence.rolls()),
-            SequenceFacts.minutiae(sequence.plains()),
+            SequenceComparison.minutiae(sequence.rolls()),
+            SequenceComparison.minutiae(sequence.plains()),
             Set.of(),
             new SecondSight(new ImageExtraction(tables, DecodingLimits.standard()))
                 .of(sequence.rolls(), sequence.plains()));
@@ -141,7 +141,7 @@ public final class RealCard {
     List<String> unnamed = new ArrayList<>();
     for (int a = 0; a < FINGERS.length; a++) {
       for (int b = a + 1; b < FINGERS.length; b++) {
-        SequenceAnswers said = SequenceTrial.exchanged(FINGERS[a], FINGERS[b], prints, limits);
+        SequenceResult said = SequenceTrial.exchanged(FINGERS[a], FINGERS[b], prints, limits);
         Exchange exchange = Exchange.judged(FINGERS[a], FINGERS[b], said);
         all.add(exchange);
         if (exchange.outcome() != Outcome.NAMED) {
@@ -168,7 +168,7 @@ public final class RealCard {
         .collect(Collectors.joining(", "));
   }
 
-  private static String why(Exchange exchange, SequenceAnswers said) {
+  private static String why(Exchange exchange, SequenceResult said) {
     return said.answers().stream()
         .filter(
             answer ->

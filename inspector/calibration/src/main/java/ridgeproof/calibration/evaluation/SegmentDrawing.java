@@ -3,9 +3,9 @@ package ridgeproof.calibration.evaluation;
 import java.util.List;
 import java.util.Locale;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.PixelFacts;
-import ridgeproof.examination.facts.RidgeFacts;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.examination.facts.PixelStatistics;
+import ridgeproof.examination.facts.RidgeAnalysis;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.ridges.map.RotatedBox;
 import ridgeproof.spec.layout.FingerPosition;
 
@@ -19,9 +19,9 @@ final class SegmentDrawing {
     int x = 0;
     int height = 0;
     for (ExaminedImage image : images) {
-      RidgeFacts facts = image.ridges().orElse(null);
+      RidgeAnalysis facts = image.ridges().orElse(null);
       if (facts != null && facts.impression() == Impression.PLAIN) {
-        PixelFacts size = image.pixels().orElseThrow();
+        PixelStatistics size = image.pixels().orElseThrow();
         svg.append(frame(x, size, image.position().orElseThrow()));
         int left = x;
         facts
@@ -46,7 +46,7 @@ final class SegmentDrawing {
         + "</svg>\n";
   }
 
-  private static String frame(int x, PixelFacts size, int position) {
+  private static String frame(int x, PixelStatistics size, int position) {
     return String.format(
         Locale.ROOT,
         "<rect x=\"%d\" y=\"0\" width=\"%d\" height=\"%d\" stroke=\"#99a\"/>"

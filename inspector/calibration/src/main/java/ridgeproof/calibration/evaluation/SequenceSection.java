@@ -6,8 +6,8 @@ import java.util.Locale;
 import ridgeproof.calibration.evaluation.SequenceTrial.Exchange;
 import ridgeproof.calibration.evaluation.SequenceTrial.Outcome;
 import ridgeproof.calibration.print.Markdown;
-import ridgeproof.ridges.matching.FingerAnswer;
-import ridgeproof.ridges.matching.FingerAnswer.Verdict;
+import ridgeproof.ridges.matching.FingerMatchResult;
+import ridgeproof.ridges.matching.FingerMatchResult.Verdict;
 
 /** How well exchanged fingers are found, as Markdown. */
 final class SequenceSection {
@@ -43,7 +43,7 @@ final class SequenceSection {
     return String.join("\n", lines) + "\n";
   }
 
-  private void answers(String name, List<FingerAnswer> answers) {
+  private void answers(String name, List<FingerMatchResult> answers) {
     lines.add(
         String.format(
             Locale.ROOT,
@@ -91,7 +91,7 @@ final class SequenceSection {
     };
   }
 
-  private static long count(List<FingerAnswer> answers, Verdict verdict) {
+  private static long count(List<FingerMatchResult> answers, Verdict verdict) {
     return answers.stream().filter(answer -> answer.verdict() == verdict).count();
   }
 }

@@ -8,24 +8,24 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import ridgeproof.calibration.print.CardDraw;
+import ridgeproof.calibration.print.LabelledPrints;
 import ridgeproof.calibration.statistics.CleanCards;
 import ridgeproof.corpus.batch.SubjectPlan;
-import ridgeproof.corpus.composition.People;
-import ridgeproof.corpus.composition.Sitting;
-import ridgeproof.corpus.composition.TakenPrint;
-import ridgeproof.corpus.finger.Dice;
+import ridgeproof.corpus.composition.CaptureSession;
+import ridgeproof.corpus.composition.CapturedPrint;
+import ridgeproof.corpus.composition.SubjectCache;
+import ridgeproof.corpus.finger.SeededRandom;
 import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.ridges.PrintAnalyzer;
-import ridgeproof.ridges.matching.FingerAnswer;
-import ridgeproof.ridges.matching.FingerAnswer.Verdict;
-import ridgeproof.ridges.matching.Irregularity;
+import ridgeproof.ridges.matching.FingerMatchResult;
+import ridgeproof.ridges.matching.FingerMatchResult.Verdict;
 import ridgeproof.ridges.matching.Minutiae;
 import ridgeproof.ridges.matching.SecondLook;
-import ridgeproof.ridges.matching.SequenceAnswers;
 import ridgeproof.ridges.matching.SequenceCheck;
+import ridgeproof.ridges.matching.SequenceError;
 import ridgeproof.ridges.matching.SequenceLimits;
+import ridgeproof.ridges.matching.SequenceResult;
 import ridgeproof.ridges.segmentation.Slap;
 import ridgeproof.spec.layout.FingerPosition;
 
@@ -53,7 +53,7 @@ public final class SequenceTrial {
    */
   record Exchange(FingerPosition first, FingerPosition second, Outcome outcome) {
 
-    static Exchange judged(FingerPosition first, FingerPosition second, SequenceAnswers said) {
+    static Exchange judged(FingerPosition first, FingerPosition second, SequenceResult said) {
       return new Exchange(first, second, SequenceTrial.outcome(List.of(first, second), said));
     }
   }
@@ -65,7 +65,7 @@ public final class SequenceTrial {
    * @param falselyNamed irregularities of the card as it was taken
    * @param exchanges what was said after two of its rolls were exchanged
    */
-  public record Card(List<FingerAnswer> answers, int falselyNamed, List<Exchange> exchanges) {
+  public record Card(List<FingerMatchResult> answers, int falselyNamed, List<Exchange> exchanges) {
 
     public Card {
       answers = List.copyOf(answers);
@@ -114,11 +114,11 @@ public final class SequenceTrial {
     Set<FingerPosition> uncertain = new HashSet<>();
     Map<FingerPosition, Supplier<Minutiae>> rollsAgain = new EnumMap<>(FingerPosition.class);
     Map<FingerPosition, Supplier<Minutiae>> plainsAgain = new EnumMap<>(FingerPosition.class);
-    for (TakenPrint taken : new Sitting(scenario, new People()).prints()) {
+    for (CapturedPrint taken : new CaptureSession(scenario, new SubjectCache()).prints()) {
       Map<FingerPosition, Minutiae> kind = taken.isRolled() ? rolls : plains;
       Map<FingerPosition, Supplier<Minutiae>> again = taken.isRolled() ? rollsAgain : plainsAgain;
-      GrayImage image = CardDraw.stored(taken, scenario.prints().bitsPerPixel());
-      PrintAnalyzer.Seen seen = CardDraw.seen(image, taken.labelledPpi(), taken.box());
+      GrayImage image = LabelledPrints.stored(taken, scenario.prints().bitsPerPixel());
+      PrintAnalyzer.Seen seen = LabelledPrints.seen(image, taken.labelledPpi(), taken.box());
       seen.fingers()
           .forEach(
               (finger, analysis) ->
@@ -145,8 +145,8 @@ public final class SequenceTrial {
             new SecondLook(
                 finger -> Optional.ofNullable(rollsAgain.get(finger)).map(Supplier::get),
                 finger -> Optional.ofNullable(plainsAgain.get(finger)).map(Supplier::get)));
-    SequenceAnswers clean = SequenceCheck.check(rolls, plains, uncertain, prints.second(), limits);
-    Dice dice = new Dice(seed, 7_000_000L + subject);
+    SequenceResult clean = SequenceCheck.check(rolls, plains, uncertain, prints.second(), limits);
+    SeededRandom dice = new SeededRandom(seed, 7_000_000L + subject);
     List<Exchange> exchanges = new ArrayList<>();
     List<FingerPosition> fingers = List.copyOf(rolls.keySet());
     for (int i = 0; i < exchangesEach; i++) {
@@ -159,7 +159,7 @@ public final class SequenceTrial {
   }
 
   /** What is said of a set after two of its rolls were exchanged. */
-  static SequenceAnswers exchanged(
+  static SequenceResult exchanged(
       FingerPosition first, FingerPosition second, Prints prints, SequenceLimits limits) {
     Map<FingerPosition, Minutiae> wrong = new EnumMap<>(prints.rolls());
     wrong.put(first, prints.rolls().get(second));
@@ -175,8 +175,8 @@ public final class SequenceTrial {
     return SequenceCheck.check(wrong, prints.plains(), prints.uncertain(), look, limits);
   }
 
-  private static Outcome outcome(List<FingerPosition> wrong, SequenceAnswers said) {
-    List<Irregularity> named = said.irregularities();
+  private static Outcome outcome(List<FingerPosition> wrong, SequenceResult said) {
+    List<SequenceError> named = said.irregularities();
     boolean others =
         named.stream()
             .flatMap(irregularity -> irregularity.positions().stream())
@@ -188,7 +188,7 @@ public final class SequenceTrial {
       boolean both = named.stream().anyMatch(one -> one.positions().containsAll(wrong));
       return both ? Outcome.NAMED : Outcome.HALF_NAMED;
     }
-    Optional<FingerAnswer> confirmed =
+    Optional<FingerMatchResult> confirmed =
         said.answers().stream()
             .filter(answer -> wrong.contains(answer.position()))
             .filter(answer -> answer.verdict() == Verdict.CONFIRMED)

@@ -78,20 +78,20 @@ final class FaultDocument {
         "| %s | %d | %d (%.1f %%) | %d | %d | %d | %d | %d |",
         name,
         these.size(),
-        count(these, Outcome.NAMED),
-        100.0 * count(these, Outcome.NAMED) / Math.max(1, these.size() - unknowable),
-        count(these, Outcome.FLOODED),
-        count(these, Outcome.MISATTRIBUTED),
-        count(these, Outcome.MISSED) - unknowable,
+        count(these, FaultOutcome.NAMED),
+        100.0 * count(these, FaultOutcome.NAMED) / Math.max(1, these.size() - unknowable),
+        count(these, FaultOutcome.FLOODED),
+        count(these, FaultOutcome.MISATTRIBUTED),
+        count(these, FaultOutcome.MISSED) - unknowable,
         unknowable,
         median(these));
   }
 
   private static boolean isUnknowable(FaultResult result) {
-    return result.outcome() == Outcome.MISSED && result.fault().isUnknowable();
+    return result.outcome() == FaultOutcome.MISSED && result.fault().isUnknowable();
   }
 
-  private static long count(List<FaultResult> results, Outcome outcome) {
+  private static long count(List<FaultResult> results, FaultOutcome outcome) {
     return results.stream().filter(result -> result.outcome() == outcome).count();
   }
 
@@ -103,8 +103,8 @@ final class FaultDocument {
   private void notNamed() {
     line("## What is not named first");
     line("");
-    for (Outcome outcome : Outcome.values()) {
-      if (outcome != Outcome.NAMED && count(results, outcome) > 0) {
+    for (FaultOutcome outcome : FaultOutcome.values()) {
+      if (outcome != FaultOutcome.NAMED && count(results, outcome) > 0) {
         line("### %s", outcome.words());
         line("");
         line("| id | base | fault | asked for | first | others | why |");

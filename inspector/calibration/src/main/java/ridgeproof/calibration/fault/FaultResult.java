@@ -15,7 +15,7 @@ import ridgeproof.examination.Verdict;
  */
 public record FaultResult(
     Fault fault,
-    Outcome outcome,
+    FaultOutcome outcome,
     Verdict verdict,
     Optional<NewFinding> first,
     int others,

@@ -19,7 +19,7 @@ import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.rule.Severity;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /**
@@ -36,9 +36,9 @@ public final class FaultTrial {
   /** After every date of the clean files, and fixed, so that the document does not age. */
   private static final LocalDate DAY = LocalDate.of(2026, 12, 1);
 
-  private static final int MOST_OTHERS = 2;
+  private static final int MAX_OTHERS = 2;
 
-  private final Examiner examiner = new Examiner(SpecTables.open(), ReadingLimits.standard());
+  private final Examiner examiner = new Examiner(SpecTables.open(), ParseLimits.standard());
   private final FaultComposer composer = new FaultComposer();
   private final UnaryOperator<byte[]> encoding;
   private final ExaminationOptions options;
@@ -100,16 +100,18 @@ public final class FaultTrial {
     return count;
   }
 
-  private static Outcome outcome(Fault fault, Optional<NewFinding> first, int others) {
+  private static FaultOutcome outcome(Fault fault, Optional<NewFinding> first, int others) {
     if (first.isEmpty()) {
-      return Outcome.MISSED;
+      return FaultOutcome.MISSED;
     }
     NewFinding finding = first.get();
     boolean placed = fault.places().isEmpty() || fault.places().stream().anyMatch(finding::liesIn);
     if (!fault.rules().contains(finding.rule()) || !placed) {
-      return Outcome.MISATTRIBUTED;
+      return FaultOutcome.MISATTRIBUTED;
     }
-    return others > Math.max(MOST_OTHERS, fault.others()) ? Outcome.FLOODED : Outcome.NAMED;
+    return others > Math.max(MAX_OTHERS, fault.others())
+        ? FaultOutcome.FLOODED
+        : FaultOutcome.NAMED;
   }
 
   private FindingsReport examine(byte[] file) {

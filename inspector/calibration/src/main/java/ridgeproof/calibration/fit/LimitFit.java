@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import ridgeproof.calibration.print.MeasuredPrint;
-import ridgeproof.ridges.quality.RidgeMeasure;
+import ridgeproof.ridges.quality.QualityMetric;
 
 /**
  * Finds limits case by case: of all combinations of limits that lie between the clean prints and
@@ -44,7 +44,7 @@ public final class LimitFit {
   }
 
   /** The table for a plan. */
-  public LimitTable fit(List<FitCase> plan, String source) {
+  public LimitTable fit(List<LimitCriterion> plan, String source) {
     double each = FIRST_BUDGET_OF_A_CASE;
     LimitTable table = fit(plan, each, source);
     while (falseAlarms(table) > BUDGET && each > 0) {
@@ -62,15 +62,15 @@ public final class LimitFit {
     return clean.isEmpty() ? 0 : (double) alarms / clean.size();
   }
 
-  private LimitTable fit(List<FitCase> plan, double budget, String source) {
+  private LimitTable fit(List<LimitCriterion> plan, double budget, String source) {
     List<LimitRow> rows = new ArrayList<>();
     Map<String, List<MeasuredPrint>> missed = new LinkedHashMap<>();
-    for (FitCase fitCase : plan) {
+    for (LimitCriterion fitCase : plan) {
       String rule = fitCase.rule() + fitCase.kind() + fitCase.defects();
       List<MeasuredPrint> wanted = missed.computeIfAbsent(rule, key -> wanted(fitCase));
       double[] limits = search(fitCase, wanted, budget);
       for (int i = 0; i < limits.length; i++) {
-        FitCase.Bound bound = fitCase.bounds().get(i);
+        LimitCriterion.Bound bound = fitCase.bounds().get(i);
         rows.add(
             LimitRow.of(
                 fitCase, bound, limits[i], bound.given().isPresent() ? bound.source() : source));
@@ -81,7 +81,7 @@ public final class LimitFit {
     return new LimitTable(rows);
   }
 
-  private List<MeasuredPrint> wanted(FitCase fitCase) {
+  private List<MeasuredPrint> wanted(LimitCriterion fitCase) {
     return training.stream()
         .filter(p -> p.kind() == fitCase.kind() && p.isFound() && p.strength() >= STRONG)
         .filter(p -> p.defect().filter(fitCase.defects()::contains).isPresent())
@@ -89,7 +89,7 @@ public final class LimitFit {
   }
 
   /** A case pays no more for false alarms than it needs to keep to its own part of them. */
-  private double[] search(FitCase fitCase, List<MeasuredPrint> wanted, double budget) {
+  private double[] search(LimitCriterion fitCase, List<MeasuredPrint> wanted, double budget) {
     List<MeasuredPrint> clean =
         training.stream()
             .filter(p -> p.kind() == fitCase.kind() && p.isClean() && p.isFound())
@@ -104,7 +104,7 @@ public final class LimitFit {
   }
 
   private static double[] search(
-      FitCase fitCase, List<MeasuredPrint> wanted, List<MeasuredPrint> clean, double price) {
+      LimitCriterion fitCase, List<MeasuredPrint> wanted, List<MeasuredPrint> clean, double price) {
     double[][] candidates =
         fitCase.bounds().stream()
             .map(bound -> candidates(bound, wanted, clean))
@@ -133,7 +133,7 @@ public final class LimitFit {
   }
 
   private static double cost(
-      FitCase fitCase,
+      LimitCriterion fitCase,
       double[] limits,
       List<MeasuredPrint> wanted,
       List<MeasuredPrint> clean,
@@ -150,7 +150,7 @@ public final class LimitFit {
   }
 
   private static double missed(
-      FitCase fitCase, double[] limits, List<MeasuredPrint> prints, double looser) {
+      LimitCriterion fitCase, double[] limits, List<MeasuredPrint> prints, double looser) {
     long caught = prints.stream().filter(p -> isCaught(fitCase, limits, p, looser)).count();
     return prints.isEmpty() ? 1 : 1 - (double) caught / prints.size();
   }
@@ -160,9 +160,10 @@ public final class LimitFit {
    *
    * @param looser by which share of themselves limits are moved so that more is caught
    */
-  static boolean isCaught(FitCase fitCase, double[] limits, MeasuredPrint print, double looser) {
+  static boolean isCaught(
+      LimitCriterion fitCase, double[] limits, MeasuredPrint print, double looser) {
     for (int i = 0; i < limits.length; i++) {
-      FitCase.Bound bound = fitCase.bounds().get(i);
+      LimitCriterion.Bound bound = fitCase.bounds().get(i);
       double moved = limits[i] * (bound.below() ? 1 + looser : 1 - looser);
       if (!bound.isBroken(print, moved)) {
         return false;
@@ -172,7 +173,7 @@ public final class LimitFit {
   }
 
   private static double[] candidates(
-      FitCase.Bound bound, List<MeasuredPrint> wanted, List<MeasuredPrint> clean) {
+      LimitCriterion.Bound bound, List<MeasuredPrint> wanted, List<MeasuredPrint> clean) {
     if (bound.given().isPresent()) {
       return new double[] {bound.given().getAsDouble()};
     }
@@ -208,7 +209,7 @@ public final class LimitFit {
     return Math.rint(value / unit) * unit;
   }
 
-  private static double[] values(RidgeMeasure measure, List<MeasuredPrint> prints) {
+  private static double[] values(QualityMetric measure, List<MeasuredPrint> prints) {
     return prints.stream()
         .map(print -> print.value(measure))
         .filter(OptionalDouble::isPresent)

@@ -3,8 +3,8 @@ package ridgeproof.calibration.fit;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVRecord;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
-import ridgeproof.ridges.quality.RidgeMeasure;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
+import ridgeproof.ridges.quality.QualityMetric;
 import ridgeproof.spec.limit.RidgeLimit;
 import ridgeproof.spec.table.Source;
 
@@ -19,15 +19,15 @@ record LimitRow(
     String rule,
     String caseName,
     Impression kind,
-    RidgeMeasure measure,
+    QualityMetric measure,
     OptionalDouble least,
     OptionalDouble most,
     String source) {
 
   static LimitRow of(CSVRecord row) {
     String key = row.get("measure");
-    RidgeMeasure measure =
-        RidgeMeasure.ofKey(key)
+    QualityMetric measure =
+        QualityMetric.ofKey(key)
             .orElseThrow(() -> new IllegalArgumentException("no measure " + key));
     if (!measure.unit().toString().equals(row.get("unit"))) {
       throw new IllegalArgumentException(
@@ -47,7 +47,8 @@ record LimitRow(
     return text.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
   }
 
-  static LimitRow of(FitCase fitCase, FitCase.Bound bound, double limit, String source) {
+  static LimitRow of(
+      LimitCriterion fitCase, LimitCriterion.Bound bound, double limit, String source) {
     return new LimitRow(
         fitCase.rule(),
         fitCase.name(),

@@ -8,7 +8,7 @@ import java.util.function.Function;
 import org.apache.commons.csv.CSVPrinter;
 import ridgeproof.calibration.print.Csv;
 import ridgeproof.calibration.print.MeasuredPrint;
-import ridgeproof.examination.rules.ridges.RidgeJudge;
+import ridgeproof.examination.rules.ridges.RidgeLimitEvaluator;
 
 /**
  * The limits, and what is said of a print by them: a rule fires when all rows of one of its cases
@@ -39,7 +39,8 @@ public record LimitTable(List<LimitRow> rows) {
 
   /** What tells for each of many prints which rules object to it, as an examination does. */
   public Function<MeasuredPrint, Set<String>> judge() {
-    RidgeJudge judge = new RidgeJudge(rows.stream().map(LimitRow::limit).toList());
+    RidgeLimitEvaluator judge =
+        new RidgeLimitEvaluator(rows.stream().map(LimitRow::limit).toList());
     return print ->
         print.isFound()
             ? new TreeSet<>(judge.faults(print.kind(), print::value).keySet())

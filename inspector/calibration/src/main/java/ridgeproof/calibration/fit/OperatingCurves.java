@@ -22,7 +22,7 @@ public final class OperatingCurves {
   private OperatingCurves() {}
 
   public static void write(
-      List<FitCase> plan, LimitTable table, List<MeasuredPrint> prints, Appendable out)
+      List<LimitCriterion> plan, LimitTable table, List<MeasuredPrint> prints, Appendable out)
       throws IOException {
     CSVPrinter printer =
         new CSVPrinter(
@@ -38,7 +38,7 @@ public final class OperatingCurves {
                     "recall",
                     "clean prints",
                     "prints with the defect")));
-    for (FitCase fitCase : plan) {
+    for (LimitCriterion fitCase : plan) {
       List<MeasuredPrint> kind =
           prints.stream().filter(p -> p.kind() == fitCase.kind() && p.isFound()).toList();
       List<MeasuredPrint> clean = kind.stream().filter(MeasuredPrint::isClean).toList();
@@ -64,9 +64,9 @@ public final class OperatingCurves {
     printer.flush();
   }
 
-  private static double[] limits(FitCase fitCase, LimitTable table) {
+  private static double[] limits(LimitCriterion fitCase, LimitTable table) {
     List<Double> limits = new ArrayList<>();
-    for (FitCase.Bound bound : fitCase.bounds()) {
+    for (LimitCriterion.Bound bound : fitCase.bounds()) {
       for (LimitRow row : table.rows()) {
         boolean same =
             row.rule().equals(fitCase.rule())
@@ -82,10 +82,10 @@ public final class OperatingCurves {
     return limits.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  private static String words(FitCase fitCase, double[] limits, double share) {
+  private static String words(LimitCriterion fitCase, double[] limits, double share) {
     List<String> words = new ArrayList<>();
     for (int i = 0; i < limits.length; i++) {
-      FitCase.Bound bound = fitCase.bounds().get(i);
+      LimitCriterion.Bound bound = fitCase.bounds().get(i);
       double moved = limits[i] * (bound.below() ? 1 + share : 1 - share);
       words.add(
           String.format(
@@ -95,7 +95,7 @@ public final class OperatingCurves {
   }
 
   private static String rate(
-      FitCase fitCase, double[] limits, List<MeasuredPrint> prints, double share) {
+      LimitCriterion fitCase, double[] limits, List<MeasuredPrint> prints, double share) {
     if (prints.isEmpty()) {
       return "";
     }

@@ -8,7 +8,7 @@ import java.util.Locale;
 final class FileSketch {
 
   /** The most that a file of this kind may have. */
-  static final int MOST_BYTES = 2_000_000;
+  static final int MAX_BYTES = 2_000_000;
 
   private static final char FS = 0x1C;
   private static final char GS = 0x1D;

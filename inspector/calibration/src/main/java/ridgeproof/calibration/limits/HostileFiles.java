@@ -1,6 +1,6 @@
 package ridgeproof.calibration.limits;
 
-import static ridgeproof.calibration.limits.FileSketch.MOST_BYTES;
+import static ridgeproof.calibration.limits.FileSketch.MAX_BYTES;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
@@ -67,7 +67,7 @@ final class HostileFiles {
   }
 
   private static byte[] scans() {
-    byte[] jpeg = HostileImages.scans(HostileImages.even(3000, 3000), MOST_BYTES - 1000);
+    byte[] jpeg = HostileImages.scans(HostileImages.even(3000, 3000), MAX_BYTES - 1000);
     return new FileSketch().print(13, PLAIN, 3000, 3000, "JPEGB", jpeg).bytes();
   }
 
@@ -121,7 +121,7 @@ final class HostileFiles {
 
   private static byte[] records(byte[] image, int lengthOff) {
     FileSketch file = new FileSketch();
-    while (file.length() < MOST_BYTES - 1000) {
+    while (file.length() < MAX_BYTES - 1000) {
       file.record(
           14, lengthOff, image, "003", "1", "006", "8", "007", "8", "011", "PNG", "013", "1");
     }
@@ -130,7 +130,7 @@ final class HostileFiles {
 
   private static byte[] translated() {
     FileSketch file = new FileSketch();
-    while (file.length() < MOST_BYTES - 20_000) {
+    while (file.length() < MAX_BYTES - 20_000) {
       file.record(14, -1, "A\r\nB".getBytes(StandardCharsets.ISO_8859_1), "013", "1");
     }
     return file.bytes();
@@ -159,13 +159,13 @@ final class HostileFiles {
 
   private static byte[] field(int type, String number, String unit) {
     return new FileSketch()
-        .record(type, number, unit.repeat((MOST_BYTES - 1000) / unit.length()))
+        .record(type, number, unit.repeat((MAX_BYTES - 1000) / unit.length()))
         .bytes();
   }
 
   private static byte[] minutiae() {
     StringBuilder list = new StringBuilder();
-    for (int i = 1; list.length() < MOST_BYTES - 1000; i++) {
+    for (int i = 1; list.length() < MAX_BYTES - 1000; i++) {
       list.append(i).append(US).append("01000200090").append(US).append("60A").append(RS);
     }
     return new FileSketch().record(9, "012", list.toString()).bytes();
@@ -173,7 +173,7 @@ final class HostileFiles {
 
   private static byte[] fields() {
     StringBuilder fields = new StringBuilder("A");
-    for (int i = 0; fields.length() < MOST_BYTES - 1000; i++) {
+    for (int i = 0; fields.length() < MAX_BYTES - 1000; i++) {
       fields.append("\u001D2.").append(100 + i % 900).append(":A");
     }
     return new FileSketch().record(2, "018", fields.toString()).bytes();
@@ -182,7 +182,7 @@ final class HostileFiles {
   private static byte[] inText(Function<byte[], byte[]> written) {
     byte[] file = prints(700);
     byte[] bytes = written.apply(file);
-    return bytes.length <= MOST_BYTES ? bytes : Arrays.copyOf(bytes, MOST_BYTES);
+    return bytes.length <= MAX_BYTES ? bytes : Arrays.copyOf(bytes, MAX_BYTES);
   }
 
   private static byte[] utf16(byte[] bytes) {

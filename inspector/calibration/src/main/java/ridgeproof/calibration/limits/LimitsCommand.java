@@ -15,7 +15,7 @@ import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /** Examines files that try to cost more than they should and writes what they cost. */
@@ -54,7 +54,7 @@ public final class LimitsCommand implements Callable<Integer> {
             | file | bytes | verdict | processor seconds |
             |---|---:|---|---:|""",
             Runtime.getRuntime().maxMemory() / MEGABYTE));
-    Examiner examiner = new Examiner(SpecTables.open(), ReadingLimits.standard());
+    Examiner examiner = new Examiner(SpecTables.open(), ParseLimits.standard());
     int number = 0;
     for (HostileFile file : HostileFiles.all()) {
       byte[] bytes = file.bytes().get();

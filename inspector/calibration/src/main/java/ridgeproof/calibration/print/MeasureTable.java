@@ -12,8 +12,8 @@ import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
 import ridgeproof.corpus.impression.CaptureDefect;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
-import ridgeproof.ridges.quality.RidgeMeasure;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
+import ridgeproof.ridges.quality.QualityMetric;
 import ridgeproof.spec.layout.FingerPosition;
 
 /** Measured prints as CSV: one line a print, one column a measure; empty where not measurable. */
@@ -27,8 +27,8 @@ public final class MeasureTable {
   public static List<MeasuredPrint> read(Reader reader) throws IOException {
     List<MeasuredPrint> prints = new ArrayList<>();
     for (CSVRecord row : Csv.read(reader)) {
-      Map<RidgeMeasure, Double> values = new EnumMap<>(RidgeMeasure.class);
-      for (RidgeMeasure measure : RidgeMeasure.values()) {
+      Map<QualityMetric, Double> values = new EnumMap<>(QualityMetric.class);
+      for (QualityMetric measure : QualityMetric.values()) {
         String cell = row.get(measure.key());
         if (!cell.isEmpty()) {
           values.put(measure, Double.valueOf(cell));
@@ -53,7 +53,7 @@ public final class MeasureTable {
 
   public static void write(List<MeasuredPrint> prints, Appendable out) throws IOException {
     List<String> header = new ArrayList<>(LABELS);
-    for (RidgeMeasure measure : RidgeMeasure.values()) {
+    for (QualityMetric measure : QualityMetric.values()) {
       header.add(measure.key());
     }
     CSVPrinter printer = new CSVPrinter(out, Csv.withHeader(header));
@@ -66,7 +66,7 @@ public final class MeasureTable {
       cells.add(print.kind().key());
       cells.add(print.defect().map(d -> d.name().toLowerCase(Locale.ROOT)).orElse(""));
       cells.add(print.isClean() ? "" : String.format(Locale.ROOT, "%.2f", print.strength()));
-      for (RidgeMeasure measure : RidgeMeasure.values()) {
+      for (QualityMetric measure : QualityMetric.values()) {
         OptionalDouble value = print.value(measure);
         cells.add(value.isPresent() ? String.format(Locale.ROOT, "%.5g", value.getAsDouble()) : "");
       }

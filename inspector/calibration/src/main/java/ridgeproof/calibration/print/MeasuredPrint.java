@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import ridgeproof.corpus.impression.CaptureDefect;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.ridges.quality.FingerAnalysis;
-import ridgeproof.ridges.quality.RidgeMeasure;
+import ridgeproof.ridges.quality.QualityMetric;
 import ridgeproof.spec.layout.FingerPosition;
 
 /**
@@ -29,17 +29,17 @@ public record MeasuredPrint(
     Impression kind,
     Optional<CaptureDefect> defect,
     double strength,
-    Map<RidgeMeasure, Double> values) {
+    Map<QualityMetric, Double> values) {
 
   public MeasuredPrint {
-    Map<RidgeMeasure, Double> copy = new EnumMap<>(RidgeMeasure.class);
+    Map<QualityMetric, Double> copy = new EnumMap<>(QualityMetric.class);
     copy.putAll(values);
     values = Collections.unmodifiableMap(copy);
   }
 
-  public static Map<RidgeMeasure, Double> valuesOf(FingerAnalysis analysis) {
-    Map<RidgeMeasure, Double> values = new EnumMap<>(RidgeMeasure.class);
-    for (RidgeMeasure measure : RidgeMeasure.values()) {
+  public static Map<QualityMetric, Double> valuesOf(FingerAnalysis analysis) {
+    Map<QualityMetric, Double> values = new EnumMap<>(QualityMetric.class);
+    for (QualityMetric measure : QualityMetric.values()) {
       measure.of(analysis).ifPresent(value -> values.put(measure, value));
     }
     return values;
@@ -53,14 +53,14 @@ public record MeasuredPrint(
     return !values.isEmpty();
   }
 
-  public OptionalDouble value(RidgeMeasure measure) {
+  public OptionalDouble value(QualityMetric measure) {
     Double value = values.get(measure);
     return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
 
   /** The same with one more value. */
-  MeasuredPrint with(RidgeMeasure measure, double value) {
-    Map<RidgeMeasure, Double> more = new EnumMap<>(RidgeMeasure.class);
+  MeasuredPrint with(QualityMetric measure, double value) {
+    Map<QualityMetric, Double> more = new EnumMap<>(QualityMetric.class);
     more.putAll(values);
     more.put(measure, value);
     return new MeasuredPrint(seed, card, box, finger, kind, defect, strength, more);

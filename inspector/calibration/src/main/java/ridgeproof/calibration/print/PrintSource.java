@@ -24,14 +24,14 @@ public final class PrintSource {
    *
    * @throws IllegalArgumentException when a seed belongs to the other split
    */
-  public List<MeasuredPrint> prints(Split split) throws IOException {
+  public List<MeasuredPrint> prints(SeedRange split) throws IOException {
     split.checked(draw.seed);
     return prints();
   }
 
   public List<MeasuredPrint> prints() throws IOException {
     if (measures == null) {
-      return new CardDraw(draw).measure(draw.cards);
+      return new LabelledPrints(draw).measure(draw.cards);
     }
     try (Reader reader = Files.newBufferedReader(measures)) {
       List<MeasuredPrint> prints = MeasureTable.read(reader);

@@ -9,13 +9,13 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.facts.ImageExtraction;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FingerPosition;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 
@@ -51,7 +51,7 @@ public final class ReferencePrints {
     for (Image image : images(file)) {
       prints.addAll(measured(image.gray(), image.ppi(), image.box()));
     }
-    return CardDraw.withWidthRatios(prints);
+    return LabelledPrints.withWidthRatios(prints);
   }
 
   /**
@@ -75,7 +75,7 @@ public final class ReferencePrints {
   public static List<Image> images(Path file, Predicate<ExaminedImage> wanted) throws IOException {
     SpecTables tables = SpecTables.open();
     Transaction transaction =
-        new TransactionReader(tables, ReadingLimits.standard())
+        new TransactionReader(tables, ParseLimits.standard())
             .read(ByteSource.of(Files.readAllBytes(file)));
     ImageExtraction extraction = new ImageExtraction(tables, DecodingLimits.standard());
     List<Image> images = new ArrayList<>();
@@ -92,7 +92,7 @@ public final class ReferencePrints {
 
   private static List<MeasuredPrint> measured(GrayImage gray, double ppi, int box) {
     List<MeasuredPrint> prints = new ArrayList<>();
-    CardDraw.values(gray, ppi, box)
+    LabelledPrints.values(gray, ppi, box)
         .forEach(
             (finger, values) ->
                 prints.add(

@@ -10,14 +10,14 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import ridgeproof.corpus.finger.Dice;
-import ridgeproof.ridges.matching.FingerAnswer;
-import ridgeproof.ridges.matching.FingerAnswer.Verdict;
-import ridgeproof.ridges.matching.Irregularity;
-import ridgeproof.ridges.matching.Irregularity.Kind;
-import ridgeproof.ridges.matching.SequenceAnswers;
+import ridgeproof.corpus.finger.SeededRandom;
+import ridgeproof.ridges.matching.FingerMatchResult;
+import ridgeproof.ridges.matching.FingerMatchResult.Verdict;
 import ridgeproof.ridges.matching.SequenceCheck;
+import ridgeproof.ridges.matching.SequenceError;
+import ridgeproof.ridges.matching.SequenceError.Kind;
 import ridgeproof.ridges.matching.SequenceLimits;
+import ridgeproof.ridges.matching.SequenceResult;
 import ridgeproof.spec.layout.FingerPosition;
 
 /** Cards put together of the prints of a pool, in order and out of it, and what is said of them. */
@@ -128,7 +128,7 @@ public final class CardTrial {
   }
 
   private Outcome runCard(Story story, int card, SequenceLimits limits) {
-    Dice dice = new Dice(seed, story.ordinal() * 1_000_000L + card);
+    SeededRandom dice = new SeededRandom(seed, story.ordinal() * 1_000_000L + card);
     PrintPool pool = pools.get(card % pools.size());
     Map<Integer, List<Integer>> byFinger = byFinger(pool);
     byFinger.values().removeIf(prints -> prints.size() < 2);
@@ -142,12 +142,12 @@ public final class CardTrial {
       plains.put(finger, two.get(1));
     }
     Set<FingerPosition> wrong = spoil(story, rolls, plains, dice);
-    SequenceAnswers said =
+    SequenceResult said =
         SequenceCheck.check(new ComposedScores(pool, rolls, plains), Set.of(), limits);
     return judged(story, wrong, said);
   }
 
-  private static <T> List<T> drawn(List<T> from, int count, Dice dice) {
+  private static <T> List<T> drawn(List<T> from, int count, SeededRandom dice) {
     List<T> left = new ArrayList<>(from);
     List<T> drawn = new ArrayList<>();
     for (int i = 0; i < count; i++) {
@@ -161,7 +161,7 @@ public final class CardTrial {
       Story story,
       Map<FingerPosition, Integer> rolls,
       Map<FingerPosition, Integer> plains,
-      Dice dice) {
+      SeededRandom dice) {
     List<FingerPosition> all = List.of(FingerPosition.values());
     return switch (story) {
       case RIGHT -> Set.of();
@@ -200,17 +200,17 @@ public final class CardTrial {
     return new HashSet<>(fingers);
   }
 
-  private static Outcome judged(Story story, Set<FingerPosition> wrong, SequenceAnswers said) {
+  private static Outcome judged(Story story, Set<FingerPosition> wrong, SequenceResult said) {
     Set<FingerPosition> told = new HashSet<>();
     said.irregularities().forEach(one -> told.addAll(one.positions()));
     said.answers().stream()
         .filter(answer -> answer.verdict() == Verdict.CONTRADICTED)
         .forEach(answer -> told.add(answer.position()));
-    List<FingerAnswer> right =
+    List<FingerMatchResult> right =
         said.answers().stream().filter(answer -> !wrong.contains(answer.position())).toList();
     int falsely = (int) right.stream().filter(answer -> told.contains(answer.position())).count();
     boolean seen = falsely == 0 && !told.isEmpty();
-    List<Irregularity> rightly =
+    List<SequenceError> rightly =
         said.irregularities().stream()
             .filter(one -> story.kinds.contains(one.kind()))
             .filter(one -> new HashSet<>(one.positions()).equals(wrong))
@@ -234,7 +234,7 @@ public final class CardTrial {
         passed ? 1 : 0);
   }
 
-  private static int count(List<FingerAnswer> answers, Verdict verdict) {
+  private static int count(List<FingerMatchResult> answers, Verdict verdict) {
     return (int) answers.stream().filter(answer -> answer.verdict() == verdict).count();
   }
 }

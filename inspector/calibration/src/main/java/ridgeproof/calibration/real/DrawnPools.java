@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import ridgeproof.calibration.print.CardDraw;
+import ridgeproof.calibration.print.LabelledPrints;
 import ridgeproof.calibration.statistics.CleanCards;
 import ridgeproof.corpus.batch.SubjectPlan;
-import ridgeproof.corpus.composition.People;
-import ridgeproof.corpus.composition.Sitting;
-import ridgeproof.corpus.composition.TakenPrint;
+import ridgeproof.corpus.composition.CaptureSession;
+import ridgeproof.corpus.composition.CapturedPrint;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.ridges.matching.Minutiae;
@@ -35,10 +35,10 @@ public final class DrawnPools {
   private static PrintPool pool(Scenario scenario) {
     Map<FingerPosition, PrintPool.Print> rolls = new TreeMap<>();
     Map<FingerPosition, PrintPool.Print> plains = new TreeMap<>();
-    for (TakenPrint taken : new Sitting(scenario, new People()).prints()) {
-      GrayImage image = CardDraw.stored(taken, scenario.prints().bitsPerPixel());
+    for (CapturedPrint taken : new CaptureSession(scenario, new SubjectCache()).prints()) {
+      GrayImage image = LabelledPrints.stored(taken, scenario.prints().bitsPerPixel());
       double ppi = taken.labelledPpi();
-      CardDraw.seen(image, ppi, taken.box())
+      LabelledPrints.seen(image, ppi, taken.box())
           .fingers()
           .forEach(
               (finger, analysis) ->

@@ -10,7 +10,7 @@ import ridgeproof.calibration.print.Csv;
 import ridgeproof.calibration.print.Distribution;
 import ridgeproof.calibration.print.Markdown;
 import ridgeproof.ridges.quality.FingerAnalysis;
-import ridgeproof.ridges.quality.RidgeMeasure;
+import ridgeproof.ridges.quality.QualityMetric;
 
 /** Measure by measure, how far drawn prints lie from sound real ones. */
 public final class LikenessReport {
@@ -70,9 +70,9 @@ public final class LikenessReport {
             GOAL)
         .line("")
         .head("measure", "real, median", "by age, median", "smooth", "by age", "real sets", "goal");
-    List<RidgeMeasure> missed = new ArrayList<>();
+    List<QualityMetric> missed = new ArrayList<>();
     int measured = 0;
-    for (RidgeMeasure measure : RidgeMeasure.values()) {
+    for (QualityMetric measure : QualityMetric.values()) {
       Distribution truth = of(measure, all);
       Distribution drawn = of(measure, aged);
       if (!truth.isEmpty() && !drawn.isEmpty()) {
@@ -89,7 +89,7 @@ public final class LikenessReport {
     return text.toString();
   }
 
-  private boolean row(RidgeMeasure measure, Distribution truth, Distribution drawn) {
+  private boolean row(QualityMetric measure, Distribution truth, Distribution drawn) {
     double distance = truth.distance(drawn);
     String between =
         real.size() < 2
@@ -107,18 +107,18 @@ public final class LikenessReport {
     return met;
   }
 
-  private static Distribution of(RidgeMeasure measure, List<FingerAnalysis> prints) {
+  private static Distribution of(QualityMetric measure, List<FingerAnalysis> prints) {
     return Distribution.of(
         prints.stream().map(measure::of).flatMapToDouble(value -> value.stream()));
   }
 
-  private void reasons(List<RidgeMeasure> missed) {
-    Map<RidgeMeasure, String> known = new EnumMap<>(RidgeMeasure.class);
+  private void reasons(List<QualityMetric> missed) {
+    Map<QualityMetric, String> known = new EnumMap<>(QualityMetric.class);
     Csv.resource(REASONS)
         .forEach(
             row ->
                 Arrays.stream(row.get("measures").split(" "))
-                    .flatMap(key -> RidgeMeasure.ofKey(key).stream())
+                    .flatMap(key -> QualityMetric.ofKey(key).stream())
                     .forEach(measure -> known.put(measure, row.get("reason"))));
     if (!missed.isEmpty()) {
       text.line("Where it is missed, and why as far as it is known:").line("");

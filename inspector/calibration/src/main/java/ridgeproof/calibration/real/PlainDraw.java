@@ -2,9 +2,9 @@ package ridgeproof.calibration.real;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import ridgeproof.corpus.finger.Dice;
 import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
+import ridgeproof.corpus.finger.SeededRandom;
 import ridgeproof.corpus.finger.Skin;
 import ridgeproof.corpus.impression.FrameSize;
 import ridgeproof.corpus.impression.Impression;
@@ -43,7 +43,7 @@ public final class PlainDraw {
   }
 
   private FingerAnalysis print(int number) {
-    Dice dice = new Dice(seed, number);
+    SeededRandom dice = new SeededRandom(seed, number);
     long person = seed * 1_000_003 + number;
     FingerDigit digit = FingerDigit.values()[finger(dice) + (dice.chance(0.5) ? 5 : 0)];
     int age = YOUNGEST + dice.below(OLDEST - YOUNGEST);
@@ -59,7 +59,7 @@ public final class PlainDraw {
   }
 
   /** Optical sensors are set so that their bare ground is nearly or wholly white. */
-  private static GrayImage whitened(GrayImage image, Dice dice) {
+  private static GrayImage whitened(GrayImage image, SeededRandom dice) {
     double white = dice.between(205, 250);
     byte[] gray = image.toArray();
     for (int i = 0; i < gray.length; i++) {
@@ -68,17 +68,17 @@ public final class PlainDraw {
     return GrayImage.owning(image.width(), image.height(), gray);
   }
 
-  private static int finger(Dice dice) {
+  private static int finger(SeededRandom dice) {
     return dice.chance(0.67) ? 1 + dice.below(2) : dice.below(5);
   }
 
   /** 0.7 to 1.2 in wide, 0.75 to 1 in high (common practice). */
-  private static FrameSize sensor(Dice dice) {
+  private static FrameSize sensor(SeededRandom dice) {
     return new FrameSize(350 + dice.below(250), 380 + dice.below(120));
   }
 
   /** As people lay a finger down whom nobody guides. */
-  private static ImpressionSettings careless(ImpressionSettings careful, Dice dice) {
+  private static ImpressionSettings careless(ImpressionSettings careful, SeededRandom dice) {
     return careful
         .withRotation(Math.max(-45, Math.min(45, dice.between(-12, 12) + dice.between(-12, 12))))
         .withShift(dice.between(-60, 60), dice.between(-15, 75))

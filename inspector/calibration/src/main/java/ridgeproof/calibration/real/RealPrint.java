@@ -9,7 +9,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import javax.imageio.ImageIO;
 import ridgeproof.calibration.print.MeasuredPrint;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.ridges.matching.Minutiae;
 import ridgeproof.ridges.quality.FingerAnalysis;

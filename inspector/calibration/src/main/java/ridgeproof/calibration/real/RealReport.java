@@ -25,7 +25,7 @@ public final class RealReport {
 
   private static final double WORST = 0.1;
   private static final double[] FALSE_NON_MATCHES = {0.1, 0.05};
-  private static final double LEAST_OVERLAP = 0.8;
+  private static final double MIN_OVERLAP = 0.8;
 
   private final Function<MeasuredPrint, Set<String>> judge;
   private final SpecTables tables = SpecTables.open();
@@ -202,11 +202,11 @@ public final class RealReport {
     if (overlaps.isEmpty()) {
       return;
     }
-    long met = overlaps.stream().filter(o -> o.share() >= LEAST_OVERLAP).count();
+    long met = overlaps.stream().filter(o -> o.share() >= MIN_OVERLAP).count();
     text.heading("Boxes drawn by eye")
         .line(
             "%d of %d boxes met with an intersection over union of at least %.1f (%s).",
-            met, overlaps.size(), LEAST_OVERLAP, EyeBox.files(overlaps))
+            met, overlaps.size(), MIN_OVERLAP, EyeBox.files(overlaps))
         .line("")
         .head("file", "record", "image", "finger", "overlap", "why below");
     overlaps.forEach(
@@ -217,7 +217,7 @@ public final class RealReport {
                 orNothing(o.drawn().image()),
                 o.drawn().finger().map(finger -> String.valueOf(finger.code())).orElse(""),
                 Markdown.format("%.2f", o.share()),
-                o.share() < LEAST_OVERLAP ? o.drawn().note() : ""));
+                o.share() < MIN_OVERLAP ? o.drawn().note() : ""));
   }
 
   private static String orNothing(int number) {

@@ -6,20 +6,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.PrimitiveIterator;
 import java.util.stream.IntStream;
-import ridgeproof.calibration.print.CardDraw;
+import ridgeproof.calibration.print.LabelledPrints;
 import ridgeproof.corpus.batch.SubjectPlan;
-import ridgeproof.corpus.composition.People;
-import ridgeproof.corpus.composition.Sitting;
-import ridgeproof.corpus.composition.TakenPrint;
+import ridgeproof.corpus.composition.CaptureSession;
+import ridgeproof.corpus.composition.CapturedPrint;
+import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.GroundTruth;
 import ridgeproof.corpus.finger.MasterFinger;
-import ridgeproof.corpus.finger.Minutia;
-import ridgeproof.corpus.finger.RidgeMask;
+import ridgeproof.corpus.finger.TrueMinutia;
+import ridgeproof.corpus.finger.TrueRidgeMask;
 import ridgeproof.corpus.impression.FingerBox;
-import ridgeproof.corpus.scenario.CardKind;
+import ridgeproof.corpus.scenario.BoxSet;
 import ridgeproof.corpus.scenario.Scenario;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.spec.layout.FingerPosition;
 
@@ -40,7 +40,7 @@ public final class CleanCards {
   /** The subjects of a batch who give a rolled card, without end. */
   public static IntStream subjects(SubjectPlan plan) {
     return IntStream.iterate(1, subject -> subject + 1)
-        .filter(subject -> plan.scenario(subject).prints().set() == CardKind.ROLLED_CARD);
+        .filter(subject -> plan.scenario(subject).prints().set() == BoxSet.ROLLED_CARD);
   }
 
   /** The next so many cards of the batch, drawn on all cores; sets of flats are passed over. */
@@ -60,7 +60,7 @@ public final class CleanCards {
       fingers.put(positionOf(digit), MasterFinger.grow(person, digit));
     }
     List<ObservedPrint.Comparand> prints = new ArrayList<>();
-    for (TakenPrint taken : new Sitting(scenario, new People()).prints()) {
+    for (CapturedPrint taken : new CaptureSession(scenario, new SubjectCache()).prints()) {
       Map<FingerPosition, ObservedPrint.Truth> truths = new EnumMap<>(FingerPosition.class);
       minutiae(taken)
           .forEach(
@@ -73,7 +73,7 @@ public final class CleanCards {
                           count)));
       prints.addAll(
           ObservedPrint.look(
-              CardDraw.stored(taken, scenario.prints().bitsPerPixel()),
+              LabelledPrints.stored(taken, scenario.prints().bitsPerPixel()),
               taken.labelledPpi(),
               taken.box(),
               taken.isRolled() ? Impression.ROLLED : Impression.PLAIN,
@@ -87,19 +87,19 @@ public final class CleanCards {
   }
 
   /** The minutiae and the area that the image truly shows, each given to the nearest finger. */
-  private static Map<FingerPosition, MinutiaCount> minutiae(TakenPrint taken) {
+  private static Map<FingerPosition, MinutiaCount> minutiae(CapturedPrint taken) {
     GroundTruth truth = taken.impression().truth();
     List<FingerBox> boxes = taken.impression().boxes();
     int[] endings = new int[boxes.size()];
     int[] bifurcations = new int[boxes.size()];
     int[] cells = new int[boxes.size()];
-    for (Minutia minutia : truth.minutiae()) {
+    for (TrueMinutia minutia : truth.minutiae()) {
       int box = nearest(boxes, minutia.x(), minutia.y());
-      endings[box] += minutia.kind() == Minutia.Kind.ENDING ? 1 : 0;
-      bifurcations[box] += minutia.kind() == Minutia.Kind.ENDING ? 0 : 1;
+      endings[box] += minutia.kind() == TrueMinutia.Kind.ENDING ? 1 : 0;
+      bifurcations[box] += minutia.kind() == TrueMinutia.Kind.ENDING ? 0 : 1;
     }
     GrayImage image = taken.impression().image();
-    int cell = RidgeMask.CELL_PX;
+    int cell = TrueRidgeMask.CELL_PX;
     for (int y = cell / 2; y < image.height(); y += cell) {
       for (int x = cell / 2; x < image.width(); x += cell) {
         if (truth.mask().contains(x, y)) {

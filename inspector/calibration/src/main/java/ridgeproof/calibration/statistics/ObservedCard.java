@@ -7,7 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import ridgeproof.calibration.print.ReferencePrints;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.ridges.matching.Minutiae;
 import ridgeproof.spec.layout.FingerPosition;
 

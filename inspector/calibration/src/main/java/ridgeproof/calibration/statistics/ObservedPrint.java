@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ridgeproof.calibration.print.CardDraw;
-import ridgeproof.corpus.finger.PatternClass;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.calibration.print.LabelledPrints;
+import ridgeproof.corpus.finger.TruePatternClass;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.ridges.matching.Minutiae;
 import ridgeproof.ridges.pattern.PatternMeasure;
@@ -31,7 +31,7 @@ record ObservedPrint(
    *
    * @param periodMm mean distance from ridge to ridge of the finger
    */
-  record Truth(PatternClass pattern, double periodMm, MinutiaCount minutiae) {}
+  record Truth(TruePatternClass pattern, double periodMm, MinutiaCount minutiae) {}
 
   /**
    * What is seen of it.
@@ -63,7 +63,7 @@ record ObservedPrint(
     Map<FingerPosition, FingerAnalysis> analyses;
     List<ExtractorTrace.Seen> traced;
     try (ExtractorTrace trace = new ExtractorTrace()) {
-      analyses = CardDraw.analyse(image, ppi, box);
+      analyses = LabelledPrints.analyse(image, ppi, box);
       traced = trace.seen();
     }
     Optional<ExtractorTrace.Seen> all =

@@ -6,19 +6,19 @@ import java.util.Map;
 import java.util.Set;
 import ridgeproof.calibration.print.Markdown;
 import ridgeproof.corpus.finger.FingerDigit;
-import ridgeproof.corpus.finger.PatternClass;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.corpus.finger.TruePatternClass;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.ridges.pattern.PatternMeasure;
 import ridgeproof.spec.layout.FingerPosition;
 
 /** Which patterns were drawn, and what the ridges code makes of them. */
 final class PatternSection {
 
-  private final Survey drawn;
-  private final Survey real;
+  private final CardStatistics drawn;
+  private final CardStatistics real;
   private final Markdown text;
 
-  PatternSection(Survey drawn, Survey real, Markdown text) {
+  PatternSection(CardStatistics drawn, CardStatistics real, Markdown text) {
     this.drawn = drawn;
     this.real = real;
     this.text = text;
@@ -35,7 +35,8 @@ final class PatternSection {
   }
 
   /** The share of the drawn fingers with one of these patterns. */
-  static double share(Survey survey, Set<FingerPosition> fingers, Set<PatternClass> patterns) {
+  static double share(
+      CardStatistics survey, Set<FingerPosition> fingers, Set<TruePatternClass> patterns) {
     return survey
         .known(Impression.ROLLED, fingers::contains, t -> patterns.contains(t.pattern()) ? 1 : 0)
         .mean();
@@ -46,10 +47,10 @@ final class PatternSection {
     text.line(
         "As drawn, in percent of the fingers; below, for all fingers, what the draw asks for.");
     text.line("");
-    String[] names = new String[PatternClass.values().length + 2];
+    String[] names = new String[TruePatternClass.values().length + 2];
     names[0] = "finger";
     names[1] = "fingers";
-    for (PatternClass pattern : PatternClass.values()) {
+    for (TruePatternClass pattern : TruePatternClass.values()) {
       names[pattern.ordinal() + 2] = Markdown.words(pattern);
     }
     text.head(names);
@@ -60,7 +61,7 @@ final class PatternSection {
     Object[] cells = new Object[names.length];
     cells[0] = "asked for";
     cells[1] = "";
-    for (PatternClass pattern : PatternClass.values()) {
+    for (TruePatternClass pattern : TruePatternClass.values()) {
       double sum = 0;
       for (FingerDigit digit : FingerDigit.values()) {
         sum += pattern.frequencyOn(digit);
@@ -72,10 +73,10 @@ final class PatternSection {
   }
 
   private void frequencyRow(String name, Set<FingerPosition> fingers) {
-    Object[] cells = new Object[PatternClass.values().length + 2];
+    Object[] cells = new Object[TruePatternClass.values().length + 2];
     cells[0] = name;
     cells[1] = drawn.known(Impression.ROLLED, fingers::contains, t -> 1).count();
-    for (PatternClass pattern : PatternClass.values()) {
+    for (TruePatternClass pattern : TruePatternClass.values()) {
       cells[pattern.ordinal() + 2] =
           Markdown.format("%.1f", 100 * share(drawn, fingers, Set.of(pattern)));
     }
@@ -94,7 +95,7 @@ final class PatternSection {
     text.head(names);
     int right = 0;
     List<ObservedPrint> prints = drawn.prints(kind);
-    for (PatternClass pattern : PatternClass.values()) {
+    for (TruePatternClass pattern : TruePatternClass.values()) {
       List<ObservedPrint> these =
           prints.stream().filter(p -> p.truth().orElseThrow().pattern() == pattern).toList();
       Map<PatternMeasure.PatternClass, Integer> counts = counts(these);
@@ -124,7 +125,7 @@ final class PatternSection {
     return counts;
   }
 
-  private static PatternMeasure.PatternClass seenAs(PatternClass drawn) {
+  private static PatternMeasure.PatternClass seenAs(TruePatternClass drawn) {
     return switch (drawn) {
       case PLAIN_ARCH -> PatternMeasure.PatternClass.ARCH;
       case TENTED_ARCH -> PatternMeasure.PatternClass.TENTED_ARCH;

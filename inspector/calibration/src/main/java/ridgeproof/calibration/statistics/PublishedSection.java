@@ -19,19 +19,19 @@ import ridgeproof.calibration.statistics.ObservedPrint.Sight;
 import ridgeproof.calibration.statistics.ObservedPrint.Truth;
 import ridgeproof.calibration.statistics.SimilarityScores.Relation;
 import ridgeproof.corpus.finger.FingerDigit;
-import ridgeproof.corpus.finger.PatternClass;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.corpus.finger.TruePatternClass;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.spec.layout.FingerPosition;
 
 /** The statistics held against what is published, and where they differ from it. */
 final class PublishedSection {
 
-  private static final Set<PatternClass> LOOPS =
-      EnumSet.of(PatternClass.LEFT_LOOP, PatternClass.RIGHT_LOOP);
-  private static final Set<PatternClass> WHORLS =
-      EnumSet.of(PatternClass.PLAIN_WHORL, PatternClass.DOUBLE_LOOP);
-  private static final Set<PatternClass> ARCHES =
-      EnumSet.of(PatternClass.PLAIN_ARCH, PatternClass.TENTED_ARCH);
+  private static final Set<TruePatternClass> LOOPS =
+      EnumSet.of(TruePatternClass.LEFT_LOOP, TruePatternClass.RIGHT_LOOP);
+  private static final Set<TruePatternClass> WHORLS =
+      EnumSet.of(TruePatternClass.PLAIN_WHORL, TruePatternClass.DOUBLE_LOOP);
+  private static final Set<TruePatternClass> ARCHES =
+      EnumSet.of(TruePatternClass.PLAIN_ARCH, TruePatternClass.TENTED_ARCH);
 
   /** Standard errors of the draw that a figure may lie outside. */
   private static final double CHANCE = 2;
@@ -52,8 +52,8 @@ final class PublishedSection {
     }
   }
 
-  private final Survey drawn;
-  private final Survey real;
+  private final CardStatistics drawn;
+  private final CardStatistics real;
   private final double limit;
   private final Markdown text;
   private final Map<String, Value> values = new LinkedHashMap<>();
@@ -62,7 +62,7 @@ final class PublishedSection {
           .collect(
               Collectors.groupingBy(PublishedFigure::key, LinkedHashMap::new, Collectors.toList()));
 
-  PublishedSection(Survey drawn, Survey real, double limit, Markdown text) {
+  PublishedSection(CardStatistics drawn, CardStatistics real, double limit, Markdown text) {
     this.drawn = drawn;
     this.real = real;
     this.limit = limit;
@@ -75,12 +75,12 @@ final class PublishedSection {
   private void patterns() {
     Set<FingerPosition> all = EnumSet.allOf(FingerPosition.class);
     pattern("loops", all, LOOPS);
-    pattern("left-loops", all, Set.of(PatternClass.LEFT_LOOP));
-    pattern("right-loops", all, Set.of(PatternClass.RIGHT_LOOP));
+    pattern("left-loops", all, Set.of(TruePatternClass.LEFT_LOOP));
+    pattern("right-loops", all, Set.of(TruePatternClass.RIGHT_LOOP));
     pattern("whorls", all, WHORLS);
     pattern("arches", all, ARCHES);
-    pattern("plain-arches", all, Set.of(PatternClass.PLAIN_ARCH));
-    pattern("tented-arches", all, Set.of(PatternClass.TENTED_ARCH));
+    pattern("plain-arches", all, Set.of(TruePatternClass.PLAIN_ARCH));
+    pattern("tented-arches", all, Set.of(TruePatternClass.TENTED_ARCH));
     for (FingerDigit.Kind kind : FingerDigit.Kind.values()) {
       Set<FingerPosition> fingers =
           all.stream()
@@ -90,13 +90,13 @@ final class PublishedSection {
     }
     double radial =
         PatternSection.share(
-                drawn, Set.of(FingerPosition.RIGHT_INDEX), Set.of(PatternClass.LEFT_LOOP))
+                drawn, Set.of(FingerPosition.RIGHT_INDEX), Set.of(TruePatternClass.LEFT_LOOP))
             + PatternSection.share(
-                drawn, Set.of(FingerPosition.LEFT_INDEX), Set.of(PatternClass.RIGHT_LOOP));
+                drawn, Set.of(FingerPosition.LEFT_INDEX), Set.of(TruePatternClass.RIGHT_LOOP));
     share("radial-index", radial / 2, 2 * drawn.cards().size());
   }
 
-  private void pattern(String key, Set<FingerPosition> fingers, Set<PatternClass> patterns) {
+  private void pattern(String key, Set<FingerPosition> fingers, Set<TruePatternClass> patterns) {
     share(
         key, PatternSection.share(drawn, fingers, patterns), fingers.size() * drawn.cards().size());
   }
@@ -146,7 +146,7 @@ final class PublishedSection {
             0));
   }
 
-  private static OptionalDouble seenEndings(Survey survey) {
+  private static OptionalDouble seenEndings(CardStatistics survey) {
     double all = survey.seen(Impression.ROLLED, ALL, s -> s.minutiae().total()).mean();
     double endings = survey.seen(Impression.ROLLED, ALL, s -> s.minutiae().endings()).mean();
     return all == 0 ? OptionalDouble.empty() : OptionalDouble.of(100 * endings / all);

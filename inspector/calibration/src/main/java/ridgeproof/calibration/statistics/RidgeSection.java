@@ -4,7 +4,7 @@ import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import ridgeproof.calibration.print.Distribution;
 import ridgeproof.calibration.print.Markdown;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.spec.layout.FingerPosition;
 
 /** Ridge period and minutiae. */
@@ -15,11 +15,11 @@ final class RidgeSection {
   /** 500 ppi. */
   private static final double PIXELS_PER_MM = 500 / 25.4;
 
-  private final Survey drawn;
-  private final Survey real;
+  private final CardStatistics drawn;
+  private final CardStatistics real;
   private final Markdown text;
 
-  RidgeSection(Survey drawn, Survey real, Markdown text) {
+  RidgeSection(CardStatistics drawn, CardStatistics real, Markdown text) {
     this.drawn = drawn;
     this.real = real;
     this.text = text;
@@ -102,7 +102,7 @@ final class RidgeSection {
         "");
   }
 
-  private void seen(String name, Survey survey, Impression kind) {
+  private void seen(String name, CardStatistics survey, Impression kind) {
     Distribution counts = survey.seen(kind, ALL, s -> s.minutiae().total());
     row(
         kind.key() + ": " + name,

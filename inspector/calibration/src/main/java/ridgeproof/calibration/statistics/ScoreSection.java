@@ -27,7 +27,7 @@ final class ScoreSection {
   /**
    * @param limit similarity from which on two prints are called one finger
    */
-  ScoreSection(Survey drawn, Survey real, double limit, Markdown text) {
+  ScoreSection(CardStatistics drawn, CardStatistics real, double limit, Markdown text) {
     this.limit = limit;
     this.text = text;
     for (Relation relation : Relation.values()) {

@@ -5,10 +5,10 @@ import static ridgeproof.calibration.statistics.RidgeSection.ALL;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import ridgeproof.calibration.print.Distribution;
-import ridgeproof.calibration.print.EyeTable;
+import ridgeproof.calibration.print.ManualAssessments;
 import ridgeproof.calibration.print.Markdown;
 import ridgeproof.calibration.statistics.SimilarityScores.Relation;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 
 /** How natural drawn prints are, as Markdown; without dates, so that one draw says the same. */
 public final class StatisticsReport {
@@ -17,7 +17,7 @@ public final class StatisticsReport {
   private static final double TAIL = 0.05;
 
   /** A number that one card has. */
-  private record CardStatistic(String name, String form, ToDoubleFunction<Survey> of) {}
+  private record CardStatistic(String name, String form, ToDoubleFunction<CardStatistics> of) {}
 
   private static final List<CardStatistic> OF_A_CARD =
       List.of(
@@ -69,8 +69,8 @@ public final class StatisticsReport {
               "%.1f",
               s -> s.scores(Relation.SAME_SUBJECT).quantile(1)));
 
-  private final Survey drawn;
-  private final Survey real;
+  private final CardStatistics drawn;
+  private final CardStatistics real;
   private final double limit;
   private final Markdown text = new Markdown();
 
@@ -78,13 +78,13 @@ public final class StatisticsReport {
    * @param real the card of a real person; no cards where there is none
    * @param limit similarity from which on two prints are called one finger
    */
-  public StatisticsReport(Survey drawn, Survey real, double limit) {
+  public StatisticsReport(CardStatistics drawn, CardStatistics real, double limit) {
     this.drawn = drawn;
     this.real = real;
     this.limit = limit;
   }
 
-  private static double mean(Survey survey, Impression kind) {
+  private static double mean(CardStatistics survey, Impression kind) {
     return survey.seen(kind, ALL, ObservedPrint.Sight::periodMm).mean();
   }
 
@@ -110,7 +110,7 @@ public final class StatisticsReport {
         drawn.seen(Impression.ROLLED, ALL, s -> 1).count(),
         drawn.seen(Impression.PLAIN, ALL, s -> 1).count());
     if (!real.cards().isEmpty()) {
-      text.line("Beside them, as numbers, the public ten-print card `%s`", EyeTable.CARD);
+      text.line("Beside them, as numbers, the public ten-print card `%s`", ManualAssessments.CARD);
       text.line("of one real person, ink on paper, by the same code.");
     }
     new PatternSection(drawn, real, text).write();

@@ -74,7 +74,7 @@ class FaultCatalogueTest {
     List<FaultResult> results = new FaultTrial(depth).run(faults);
     Map<String, String> told = notNamed();
     told.keySet().retainAll(faults.stream().map(Fault::id).collect(Collectors.toSet()));
-    Predicate<FaultResult> named = result -> result.outcome() == Outcome.NAMED;
+    Predicate<FaultResult> named = result -> result.outcome() == FaultOutcome.NAMED;
     Map<String, String> found = new TreeMap<>();
     results.stream()
         .filter(named.negate())

@@ -18,7 +18,7 @@ import ridgeproof.corpus.fault.FaultArea;
 import ridgeproof.corpus.fault.FaultCatalogue;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
@@ -36,7 +36,7 @@ class XmlFaultsTest {
 
   private static byte[] xml(byte[] file) {
     return new XmlTransactionWriter(TABLES)
-        .write(new TransactionReader(TABLES, ReadingLimits.standard()).read(ByteSource.of(file)));
+        .write(new TransactionReader(TABLES, ParseLimits.standard()).read(ByteSource.of(file)));
   }
 
   @Test

@@ -12,11 +12,11 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import ridgeproof.calibration.evaluation.DefectRules;
 import ridgeproof.calibration.print.Csv;
+import ridgeproof.calibration.print.MadeUpPrints;
 import ridgeproof.calibration.print.MeasureTable;
-import ridgeproof.calibration.print.Prints;
 import ridgeproof.corpus.impression.CaptureDefect;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
-import ridgeproof.ridges.quality.RidgeMeasure;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
+import ridgeproof.ridges.quality.QualityMetric;
 
 class LimitTableTest {
 
@@ -48,7 +48,7 @@ class LimitTableTest {
   @Test
   void theTableInUseHasTheCasesOfThePlan() {
     Set<String> planned =
-        FitCase.plan().stream()
+        LimitCriterion.plan().stream()
             .map(c -> c.rule() + "/" + c.name() + "/" + c.kind().key())
             .collect(Collectors.toSet());
     assertEquals(
@@ -69,15 +69,15 @@ class LimitTableTest {
 
   @Test
   void everyMeasureIsFoundByItsKey() {
-    for (RidgeMeasure measure : RidgeMeasure.values()) {
-      assertEquals(measure, RidgeMeasure.ofKey(measure.key()).orElseThrow());
+    for (QualityMetric measure : QualityMetric.values()) {
+      assertEquals(measure, QualityMetric.ofKey(measure.key()).orElseThrow());
     }
   }
 
   @Test
   void measuresAreReadBackAsWritten() throws IOException {
     StringBuilder written = new StringBuilder();
-    MeasureTable.write(Prints.dryAndClean(3), written);
+    MeasureTable.write(MadeUpPrints.dryAndClean(3), written);
     StringBuilder again = new StringBuilder();
     MeasureTable.write(MeasureTable.read(new StringReader(written.toString())), again);
     assertEquals(written.toString(), again.toString());

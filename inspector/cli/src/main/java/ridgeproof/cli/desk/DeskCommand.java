@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import ridgeproof.cli.io.Console;
-import ridgeproof.cli.option.DepthAndProfile;
+import ridgeproof.cli.option.ExaminationMixin;
 import ridgeproof.cli.option.LimitOptions;
 import ridgeproof.cli.option.PositiveConverter;
 
@@ -49,7 +49,7 @@ public final class DeskCommand implements Callable<Integer> {
   @Option(names = "--no-browser", description = "only print the address")
   boolean noBrowser;
 
-  @Mixin DepthAndProfile choices;
+  @Mixin ExaminationMixin choices;
 
   @Mixin LimitOptions limits;
 

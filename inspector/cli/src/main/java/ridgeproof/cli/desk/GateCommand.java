@@ -6,7 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import ridgeproof.cli.io.Console;
-import ridgeproof.cli.option.DepthAndProfile;
+import ridgeproof.cli.option.ExaminationMixin;
 import ridgeproof.cli.option.LimitOptions;
 
 @Command(
@@ -31,7 +31,7 @@ public final class GateCommand implements Callable<Integer> {
   @Option(names = "--once", description = "check what is in the folder, then end")
   boolean once;
 
-  @Mixin DepthAndProfile choices;
+  @Mixin ExaminationMixin choices;
 
   @Mixin LimitOptions limits;
 

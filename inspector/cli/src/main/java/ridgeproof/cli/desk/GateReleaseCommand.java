@@ -17,7 +17,7 @@ import ridgeproof.gate.GateFailure;
 import ridgeproof.gate.GateSettings;
 import ridgeproof.gate.HeldFile;
 import ridgeproof.gate.HeldFiles;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.spec.SpecTables;
 
 @Command(
@@ -72,7 +72,8 @@ final class GateReleaseCommand implements Callable<Integer> {
         throw CommandFailure.usage("--reason and --by are needed; reasons: " + words(settings));
       }
       String as = held.release(entry, reason, by);
-      console.print("released " + SafeText.of(entry) + ", moved on as " + SafeText.of(as));
+      console.print(
+          "released " + TextSanitizer.of(entry) + ", moved on as " + TextSanitizer.of(as));
       return ExitStatus.OK;
     } catch (GateFailure failure) {
       throw CommandFailure.usage(
@@ -91,6 +92,6 @@ final class GateReleaseCommand implements Callable<Integer> {
     if (held.isEmpty()) {
       console.print("no files are held");
     }
-    held.forEach(file -> console.print(file.verdict() + "  " + SafeText.of(file.entry())));
+    held.forEach(file -> console.print(file.verdict() + "  " + TextSanitizer.of(file.entry())));
   }
 }

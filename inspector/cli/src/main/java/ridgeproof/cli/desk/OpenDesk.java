@@ -15,7 +15,7 @@ import ridgeproof.desk.web.DeskSettings;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.facts.ImageExtraction;
-import ridgeproof.examination.safecopy.SafeCopies;
+import ridgeproof.examination.safecopy.Deidentifier;
 import ridgeproof.gate.FolderWatch;
 import ridgeproof.gate.Gate;
 import ridgeproof.gate.GateExamination;
@@ -79,7 +79,7 @@ final class OpenDesk {
         tables,
         watch(),
         gate(examiner, options),
-        () -> new SafeCopies(examiner, options.get(), new SyntheticPrints()),
+        () -> new Deidentifier(examiner, options.get(), new SyntheticPrints()),
         Version.facts(),
         Clock.systemUTC());
   }

@@ -12,9 +12,9 @@ import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.gate.Gate;
 import ridgeproof.gate.GateExamination;
 import ridgeproof.gate.GateFailure;
-import ridgeproof.gate.Passage;
-import ridgeproof.gate.Passage.Outcome;
-import ridgeproof.report.SafeText;
+import ridgeproof.gate.GatePassage;
+import ridgeproof.gate.GatePassage.Outcome;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.spec.SpecTables;
 
 /** The gate that a command asks for, apart from it for the same reason as {@link OpenDesk}. */
@@ -65,9 +65,9 @@ final class OpenGate {
     }
   }
 
-  private int status(List<Passage> passages) {
+  private int status(List<GatePassage> passages) {
     int worst = ExitStatus.OK;
-    for (Passage passage : passages) {
+    for (GatePassage passage : passages) {
       if (passage.outcome() == Outcome.PROBLEM) {
         problem(passage);
         worst = ExitStatus.INPUT_OUTPUT;
@@ -82,7 +82,7 @@ final class OpenGate {
   }
 
   /** The same problem is met every second, and told once. */
-  private void problem(Passage passage) {
+  private void problem(GatePassage passage) {
     String words = passage.name() + ": " + passage.step() + "; trying again";
     if (!words.equals(lastProblem)) {
       lastProblem = words;
@@ -90,9 +90,9 @@ final class OpenGate {
     }
   }
 
-  private static String line(Passage passage) {
-    String name = SafeText.of(passage.name());
-    String as = passage.as().equals(passage.name()) ? "" : " as " + SafeText.of(passage.as());
+  private static String line(GatePassage passage) {
+    String name = TextSanitizer.of(passage.name());
+    String as = passage.as().equals(passage.name()) ? "" : " as " + TextSanitizer.of(passage.as());
     String first =
         String.format(
             Locale.ROOT,
@@ -103,6 +103,6 @@ final class OpenGate {
             as);
     return passage.step().isEmpty() || passage.outcome() == Outcome.READY
         ? first
-        : first + "\n            " + SafeText.of(passage.step());
+        : first + "\n            " + TextSanitizer.of(passage.step());
   }
 }

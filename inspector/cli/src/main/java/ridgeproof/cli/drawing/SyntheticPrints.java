@@ -18,7 +18,7 @@ import ridgeproof.corpus.impression.FingerBox;
 import ridgeproof.corpus.impression.FrameSize;
 import ridgeproof.corpus.impression.Impression;
 import ridgeproof.corpus.impression.ImpressionSettings;
-import ridgeproof.corpus.impression.Slap;
+import ridgeproof.corpus.impression.SlapComposer;
 import ridgeproof.corpus.impression.TwoThumbs;
 import ridgeproof.examination.safecopy.PrintOrder;
 import ridgeproof.imagery.GrayImage;
@@ -159,7 +159,7 @@ public final class SyntheticPrints implements Function<PrintOrder, Optional<Gray
             masters.add(
                 fingers.computeIfAbsent(digit, key -> MasterFinger.grow(order.seed(), key))));
     if (order.position() == RIGHT_FOUR || order.position() == LEFT_FOUR) {
-      return Slap.fourFingers(masters, digits.get(0).hand(), settings);
+      return SlapComposer.fourFingers(masters, digits.get(0).hand(), settings);
     }
     if (order.position() == BOTH_THUMBS && masters.size() == 2) {
       return TwoThumbs.of(masters.get(0), masters.get(1), settings);

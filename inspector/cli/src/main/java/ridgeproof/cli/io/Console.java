@@ -7,7 +7,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 
 /**
  * Standard output and error, and whether a person is looking.
@@ -85,7 +85,7 @@ public record Console(
    */
   public void complain(String message) {
     String clear = watched ? "\r" + " ".repeat(78) + "\r" : "";
-    error.println(clear + "ridgeproof: " + SafeText.of(message));
+    error.println(clear + "ridgeproof: " + TextSanitizer.of(message));
     error.flush();
   }
 

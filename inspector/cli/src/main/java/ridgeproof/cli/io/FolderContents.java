@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.submission.FolderTables;
-import ridgeproof.transaction.reader.FileKind;
+import ridgeproof.transaction.reader.FileTypeSniffer;
 import ridgeproof.transaction.record.ByteSource;
 
 /**
@@ -104,7 +104,9 @@ final class FolderContents extends SimpleFileVisitor<Path> {
     } else if (bytes.length == 0) {
       empty.add(file);
     } else {
-      leaveOut(file, "not a transaction: looks like " + FileKind.of(ByteSource.of(bytes), tables));
+      leaveOut(
+          file,
+          "not a transaction: looks like " + FileTypeSniffer.of(ByteSource.of(bytes), tables));
     }
   }
 

@@ -41,7 +41,7 @@ public record InputFile(Path path, ByteSource bytes, FileFacts facts) {
       FileFacts facts = new FileFacts(path.getFileName().toString(), bytes.length(), sha256(bytes));
       return new InputFile(path, bytes, facts);
     } catch (IOException e) {
-      throw CommandFailure.inputOutput(IoWords.of(path, e));
+      throw CommandFailure.inputOutput(IoErrorMessages.of(path, e));
     }
   }
 

@@ -55,7 +55,7 @@ public final class InputPaths {
     try {
       contents = FolderContents.of(folder, tables);
     } catch (IOException e) {
-      throw CommandFailure.inputOutput(IoWords.of(folder, e));
+      throw CommandFailure.inputOutput(IoErrorMessages.of(folder, e));
     }
     if (contents.files().isEmpty()) {
       int others = contents.others().size();
@@ -81,7 +81,7 @@ public final class InputPaths {
       }
       return found;
     } catch (IOException e) {
-      throw CommandFailure.inputOutput(IoWords.of(parent, e));
+      throw CommandFailure.inputOutput(IoErrorMessages.of(parent, e));
     }
   }
 }

@@ -123,7 +123,7 @@ public final class OutputFile implements Closeable {
   }
 
   public static CommandFailure failure(Path target, IOException cause) {
-    return CommandFailure.inputOutput("cannot write " + IoWords.of(target, cause));
+    return CommandFailure.inputOutput("cannot write " + IoErrorMessages.of(target, cause));
   }
 
   Path target() {

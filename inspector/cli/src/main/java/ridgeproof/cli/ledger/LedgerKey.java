@@ -16,7 +16,7 @@ import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.Set;
 import ridgeproof.cli.io.CommandFailure;
-import ridgeproof.cli.io.IoWords;
+import ridgeproof.cli.io.IoErrorMessages;
 import ridgeproof.ledger.KeyedHash;
 
 /** The secret of a ledger: one line of hexadecimal digits in a file for its owner alone. */
@@ -42,7 +42,7 @@ final class LedgerKey {
       throw CommandFailure.inputOutput(
           file + ": the key file of the ledger is missing; without it entries cannot be tied");
     } catch (IOException e) {
-      throw CommandFailure.inputOutput(IoWords.of(file, e));
+      throw CommandFailure.inputOutput(IoErrorMessages.of(file, e));
     }
   }
 

@@ -7,7 +7,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.cli.io.CommandFailure;
-import ridgeproof.cli.io.IoWords;
+import ridgeproof.cli.io.IoErrorMessages;
 import ridgeproof.ledger.KeyedHash;
 import ridgeproof.ledger.store.LedgerError;
 import ridgeproof.ledger.store.LedgerStore;
@@ -82,7 +82,7 @@ record LedgerPlace(String address, Optional<Path> file, Path key) {
               LedgerKey.ownerOnly(file))
           .close();
     } catch (IOException e) {
-      throw CommandFailure.inputOutput(IoWords.of(file, e));
+      throw CommandFailure.inputOutput(IoErrorMessages.of(file, e));
     }
   }
 }

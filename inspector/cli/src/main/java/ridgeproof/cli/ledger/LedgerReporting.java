@@ -11,7 +11,7 @@ import java.util.Map;
 import ridgeproof.cli.io.CommandFailure;
 import ridgeproof.cli.io.Console;
 import ridgeproof.cli.io.ExitStatus;
-import ridgeproof.cli.io.IoWords;
+import ridgeproof.cli.io.IoErrorMessages;
 import ridgeproof.ledger.KeyedHash;
 import ridgeproof.ledger.report.LedgerPage;
 import ridgeproof.ledger.report.LedgerReport;
@@ -56,7 +56,7 @@ final class LedgerReporting {
           }
         }
       } catch (IOException e) {
-        throw CommandFailure.inputOutput(IoWords.of(operators, e));
+        throw CommandFailure.inputOutput(IoErrorMessages.of(operators, e));
       }
     }
     return names;

@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.util.OptionalLong;
 import picocli.CommandLine.Option;
 import ridgeproof.imagery.DecodingLimits;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 
 /** The limits that every command reading a file has. */
 public final class LimitOptions {
@@ -60,9 +60,9 @@ public final class LimitOptions {
       description = "longest time for all images of a file, in seconds (default: 120)")
   int fileSeconds;
 
-  public ReadingLimits reading() {
-    ReadingLimits standard = ReadingLimits.standard();
-    return new ReadingLimits(
+  public ParseLimits reading() {
+    ParseLimits standard = ParseLimits.standard();
+    return new ParseLimits(
         (int) Math.min(maxFileSize, Integer.MAX_VALUE),
         maxRecords,
         standard.maxItems(),

@@ -13,7 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import ridgeproof.cli.io.CommandFailure;
-import ridgeproof.cli.io.IoWords;
+import ridgeproof.cli.io.IoErrorMessages;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.SubmissionProfile;
@@ -65,7 +65,7 @@ public final class NamedProfile {
       try (InputStream stream = Files.newInputStream(path)) {
         bytes = stream.readNBytes(LARGEST + 1);
       } catch (IOException e) {
-        throw CommandFailure.usage(IoWords.of(path, e));
+        throw CommandFailure.usage(IoErrorMessages.of(path, e));
       }
       if (bytes.length > LARGEST) {
         throw CommandFailure.usage(name + ": exceeds the size limit of a profile, 1 MiB");

@@ -14,7 +14,7 @@ import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.pdf.Paper;
+import ridgeproof.report.pdf.PaperSize;
 import ridgeproof.report.pdf.PdfOptions;
 import ridgeproof.report.pdf.PdfReport;
 
@@ -56,7 +56,8 @@ public final class PdfOutput {
       FindingsReport report,
       RenderOptions rendering,
       Optional<Function<ExaminedImage, Optional<GrayImage>>> pixels) {
-    Paper sheet = paper == null ? Paper.A4 : Paper.valueOf(paper.name().toUpperCase(Locale.ROOT));
+    PaperSize sheet =
+        paper == null ? PaperSize.A4 : PaperSize.valueOf(paper.name().toUpperCase(Locale.ROOT));
     return PdfReport.render(
         file, report, rendering, new PdfOptions(sheet, Optional.ofNullable(generatedAt), pixels));
   }

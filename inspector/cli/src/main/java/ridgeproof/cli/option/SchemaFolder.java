@@ -11,7 +11,7 @@ import javax.xml.transform.stream.StreamSource;
 import javax.xml.validation.SchemaFactory;
 import org.xml.sax.SAXException;
 import ridgeproof.cli.io.CommandFailure;
-import ridgeproof.cli.io.IoWords;
+import ridgeproof.cli.io.IoErrorMessages;
 import ridgeproof.examination.xml.SchemaCheck;
 import ridgeproof.spec.xml.XmlTables;
 
@@ -45,7 +45,7 @@ public final class SchemaFolder {
         }
       }
     } catch (IOException e) {
-      throw CommandFailure.inputOutput(IoWords.of(folder, e));
+      throw CommandFailure.inputOutput(IoErrorMessages.of(folder, e));
     }
     throw CommandFailure.inputOutput(folder + ": has no schema that declares " + XmlTables.PACKAGE);
   }

@@ -14,11 +14,11 @@ public final class JoinedReports implements ReportSink {
 
   /** Makes the form that the reports are joined in. */
   public interface Form {
-    ReportAssembly on(ReportTarget target) throws IOException;
+    ReportWriter on(ReportTarget target) throws IOException;
   }
 
   private final ReportTarget target;
-  private final ReportAssembly assembly;
+  private final ReportWriter assembly;
   private final List<NotExamined> others = new ArrayList<>();
   private int examined;
 

@@ -2,7 +2,7 @@ package ridgeproof.examination.cause;
 
 import java.util.List;
 import java.util.Set;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.finding.Finding;
 
 /**
@@ -17,5 +17,5 @@ public interface CauseRule {
   /**
    * @param found what reading and the rules found
    */
-  void establish(Examinee examinee, List<Finding> found, CauseLog causes);
+  void establish(ExaminationInput examinee, List<Finding> found, CauseLog causes);
 }

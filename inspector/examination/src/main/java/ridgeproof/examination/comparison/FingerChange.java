@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.examination.facts.RidgeAnalysis;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.layout.FingerPosition;
 import ridgeproof.spec.rule.Severity;
@@ -105,7 +105,7 @@ public record FingerChange(
     Map<Integer, List<Finding>> concerns = report.concernsByRecord();
     Map<FingerPosition, FingerCapture> captures = new EnumMap<>(FingerPosition.class);
     for (ExaminedImage image : report.images()) {
-      List<FingerPosition> fingers = FingerPrints.named(image);
+      List<FingerPosition> fingers = TransactionPrints.named(image);
       if (!fingers.isEmpty() && rolled == (image.positions().get(0) <= LAST_ROLLED)) {
         List<Finding> found = concerns.getOrDefault(image.record().ordinal(), List.of());
         for (FingerPosition finger : fingers) {
@@ -125,7 +125,7 @@ public record FingerChange(
       ExaminedImage image, FingerPosition finger, List<Finding> found) {
     return new FingerCapture(
         image,
-        image.ridges().map(RidgeFacts::fingers).map(fingers -> fingers.get(finger)),
+        image.ridges().map(RidgeAnalysis::fingers).map(fingers -> fingers.get(finger)),
         found.stream()
             .filter(f -> f.severity() != Severity.NOTE && concerns(f, image, finger))
             .sorted(Comparator.comparing(Finding::severity))

@@ -21,8 +21,8 @@ final class PairComparison {
   private final IgnoredFields ignored;
   private final Depth depth;
   private final ImageComparison images;
-  private final FingerPrints firstPrints;
-  private final FingerPrints secondPrints;
+  private final TransactionPrints firstPrints;
+  private final TransactionPrints secondPrints;
   private final SequenceLimits limits;
 
   PairComparison(
@@ -36,8 +36,8 @@ final class PairComparison {
     this.ignored = ignored;
     this.depth = depth;
     this.images = new ImageComparison(extraction, depth != Depth.STRUCTURE);
-    this.firstPrints = new FingerPrints(first, extraction);
-    this.secondPrints = new FingerPrints(second, extraction);
+    this.firstPrints = new TransactionPrints(first, extraction);
+    this.secondPrints = new TransactionPrints(second, extraction);
     this.limits = MatchLimits.usual(first.tables());
   }
 
@@ -53,7 +53,7 @@ final class PairComparison {
     List<RecordPair> asking = pairs.stream().filter(this::asksForFingers).toList();
     firstPrints.measure(asking.stream().map(this::left).toList());
     secondPrints.measure(asking.stream().map(this::right).toList());
-    FingerQuestion question = new FingerQuestion(firstPrints, secondPrints, limits);
+    FingerComparator question = new FingerComparator(firstPrints, secondPrints, limits);
     return pairs.stream()
         .map(
             pair ->
@@ -79,7 +79,7 @@ final class PairComparison {
         !unread(pair.first()).equals(unread(pair.second())),
         FieldComparison.of(pair.first(), pair.second(), ignored, left.isPresent()),
         left.flatMap(image -> right.flatMap(other -> images.of(image, other))),
-        left.filter(image -> !FingerPrints.named(image).isEmpty()).isPresent(),
+        left.filter(image -> !TransactionPrints.named(image).isEmpty()).isPresent(),
         Optional.empty());
   }
 

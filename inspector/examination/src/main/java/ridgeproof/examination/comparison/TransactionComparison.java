@@ -79,8 +79,8 @@ public record TransactionComparison(
   }
 
   /** What the second comes to beside the first. */
-  public Outcome outcome() {
-    return Outcome.of(same(), first.verdict(), second.verdict(), changes);
+  public ComparisonOutcome outcome() {
+    return ComparisonOutcome.of(same(), first.verdict(), second.verdict(), changes);
   }
 
   private static boolean refers(Transaction later, Transaction earlier) {

@@ -13,7 +13,7 @@ import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.PixelDensity;
-import ridgeproof.imagery.measure.PrintFacts;
+import ridgeproof.imagery.measure.GrayLevelStatistics;
 import ridgeproof.spec.consistency.ImageRecordRow;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.FingerPosition;
@@ -52,15 +52,15 @@ public record ExaminedImage(
     Optional<ImageFormat> statedFormat,
     Optional<ByteSource> data,
     Optional<ImageHeader> header,
-    Optional<PixelFacts> pixels,
+    Optional<PixelStatistics> pixels,
     List<ImageDefect> decodingDefects,
-    Optional<RidgeFacts> ridges) {
+    Optional<RidgeAnalysis> ridges) {
 
   public ExaminedImage opened(
       ImageHeader found,
-      Optional<PixelFacts> measured,
+      Optional<PixelStatistics> measured,
       List<ImageDefect> defects,
-      Optional<RidgeFacts> seen) {
+      Optional<RidgeAnalysis> seen) {
     return new ExaminedImage(
         record,
         layout,
@@ -90,8 +90,8 @@ public record ExaminedImage(
   }
 
   /** What was measured of the print; empty where the gray levels mean nothing. */
-  public Optional<PrintFacts> print() {
-    return pixels.flatMap(PixelFacts::print);
+  public Optional<GrayLevelStatistics> print() {
+    return pixels.flatMap(PixelStatistics::print);
   }
 
   /** Where a finding on one finger of the image is. */

@@ -26,7 +26,7 @@ final class FileBudget {
   private static final long MEGA = 1_000_000;
 
   /** More than the largest slap has, 3.2 by 3 inches at 500 ppi. */
-  private static final long MOST_RIDGES = 3_000_000;
+  private static final long MAX_RIDGES = 3_000_000;
 
   /** More than a card has whose prints are all of the largest size. */
   private static final long PLAUSIBLE_RIDGES = 13_000_000;
@@ -34,7 +34,7 @@ final class FileBudget {
   private static final long PLAUSIBLE_RIDGES_PER_BYTE = 6;
 
   /** What a print costs, however small; a card has not so many that this matters. */
-  private static final long LEAST_RIDGES = 250_000;
+  private static final long MIN_RIDGES = 250_000;
 
   /** What a pixel takes while its ridges are looked at, in samples. */
   private static final long RIDGE_SAMPLES = 3;
@@ -91,8 +91,8 @@ final class FileBudget {
 
   /** Takes what looking at the ridges needs. */
   Optional<ImageDefect> takeRidges(ImageHeader header, long workingPixels) {
-    long needed = workingPixels == 0 ? 0 : Math.max(LEAST_RIDGES, workingPixels);
-    if (needed <= Math.min(ridgesLeft, MOST_RIDGES)) {
+    long needed = workingPixels == 0 ? 0 : Math.max(MIN_RIDGES, workingPixels);
+    if (needed <= Math.min(ridgesLeft, MAX_RIDGES)) {
       ridgesLeft -= needed;
       return Optional.empty();
     }
@@ -100,7 +100,7 @@ final class FileBudget {
         header,
         "ridges of %.1f million pixels; %.1f million remain for this file",
         workingPixels / 1e6,
-        Math.min(ridgesLeft, MOST_RIDGES) / 1e6);
+        Math.min(ridgesLeft, MAX_RIDGES) / 1e6);
   }
 
   private static Optional<ImageDefect> over(ImageHeader header, String format, Object... values) {

@@ -25,12 +25,12 @@ public final class ImageOpener {
 
   private final RecordImageDecoder decoder = new RecordImageDecoder();
   private final ExaminationOptions options;
-  private final Optional<RidgeSight> sight;
+  private final Optional<RidgeAnalyzer> sight;
 
   /**
    * @param sight what looks at the ridges; nothing to leave them
    */
-  public ImageOpener(ExaminationOptions options, Optional<RidgeSight> sight) {
+  public ImageOpener(ExaminationOptions options, Optional<RidgeAnalyzer> sight) {
     this.options = options;
     this.sight = sight;
   }
@@ -128,17 +128,17 @@ public final class ImageOpener {
     ByteSource data = image.data().orElseThrow();
     Decoding decoding = decoder.decode(image, data, header, budget.limits());
     boolean frictionRidge = image.layout().frictionRidge();
-    Optional<PixelFacts> pixels =
+    Optional<PixelStatistics> pixels =
         decoding
             .image()
-            .map(ours -> PixelFacts.of(ours, frictionRidge, second(image, header, decoding)))
+            .map(ours -> PixelStatistics.of(ours, frictionRidge, second(image, header, decoding)))
             .map(facts -> withPlaten(facts, image, decoding.image().orElseThrow()));
     List<ImageDefect> defects = new ArrayList<>(decoding.defects());
     Optional<ImageDefect> blind = plan.ridgesRefusal().or(() -> budget.late(header));
     if (blind.isPresent() && pixels.isPresent() && sight.isPresent()) {
       defects.add(blind.get());
     }
-    Optional<RidgeFacts> ridges =
+    Optional<RidgeAnalysis> ridges =
         pixels
             .filter(facts -> blind.isEmpty())
             .flatMap(
@@ -147,7 +147,7 @@ public final class ImageOpener {
     return image.opened(header, pixels, List.copyOf(defects), ridges);
   }
 
-  private PixelFacts withPlaten(PixelFacts facts, ExaminedImage image, GrayImage pixels) {
+  private PixelStatistics withPlaten(PixelStatistics facts, ExaminedImage image, GrayImage pixels) {
     return options.platen() && image.layout().frictionRidge() && image.density().isPresent()
         ? facts.withPlaten(PlatenFacts.of(pixels, image.density().get().meanPpi()))
         : facts;

@@ -31,7 +31,7 @@ public record MarkedFinger(
         continue;
       }
       Map<Integer, Integer> times = new HashMap<>();
-      for (Segment segment : Segment.of(image, layout)) {
+      for (MarkedSegment segment : MarkedSegment.of(image, layout)) {
         if (segment.position().isPresent()) {
           int position = segment.position().getAsInt();
           marked.add(

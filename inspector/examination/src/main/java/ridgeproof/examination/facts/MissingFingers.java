@@ -26,7 +26,7 @@ public final class MissingFingers {
 
   private final Map<Integer, Declaration> byFinger = new LinkedHashMap<>();
 
-  public MissingFingers(Examinee examinee) {
+  public MissingFingers(ExaminationInput examinee) {
     this(examinee.transaction(), examinee.tables());
   }
 

@@ -2,7 +2,7 @@ package ridgeproof.examination.facts;
 
 import java.util.Map;
 import java.util.Optional;
-import ridgeproof.examination.facts.SequenceFacts.SeenFinger;
+import ridgeproof.examination.facts.SequenceComparison.SeenFinger;
 import ridgeproof.imagery.PixelDensity;
 import ridgeproof.ridges.map.RotatedBox;
 import ridgeproof.ridges.matching.Minutiae;

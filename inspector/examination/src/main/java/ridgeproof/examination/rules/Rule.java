@@ -1,7 +1,7 @@
 package ridgeproof.examination.rules;
 
 import java.util.Set;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.finding.FindingLog;
 
 /** A requirement that needs more than a row of a layout. */
@@ -10,5 +10,5 @@ public interface Rule {
   /** The rows of the catalogue that it can report. */
   Set<String> ids();
 
-  void check(Examinee examinee, FindingLog log);
+  void check(ExaminationInput examinee, FindingLog log);
 }

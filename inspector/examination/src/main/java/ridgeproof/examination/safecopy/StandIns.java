@@ -10,12 +10,12 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.finding.Finding;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.PixelDensity;
 import ridgeproof.imagery.standin.StandInImages;
-import ridgeproof.ridges.matching.FingerAnswer;
+import ridgeproof.ridges.matching.FingerMatchResult;
 
 /**
  * Orders prints of nobody in the place of those of the original, and remembers what became of it.
@@ -112,7 +112,7 @@ final class StandIns {
         .ifPresent(
             sequence ->
                 sequence.answers().answers().stream()
-                    .filter(answer -> answer.verdict() == FingerAnswer.Verdict.CONTRADICTED)
+                    .filter(answer -> answer.verdict() == FingerMatchResult.Verdict.CONTRADICTED)
                     .forEach(
                         answer ->
                             answer

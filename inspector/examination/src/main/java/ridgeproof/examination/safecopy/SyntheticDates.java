@@ -17,15 +17,15 @@ import ridgeproof.spec.layout.Calendar;
  */
 final class SyntheticDates {
 
-  private static final int LEAST_MOVED = 400;
-  private static final int MOST_MOVED = 2000;
+  private static final int MIN_MOVED = 400;
+  private static final int MAX_MOVED = 2000;
   private static final int LONG_AGO_DAYS = 5 * 365;
-  private static final int MOST_MOVED_FURTHER = 2000;
+  private static final int MAX_MOVED_FURTHER = 2000;
   private static final int ATTEMPTS = 100;
   private static final int[] TURNED_ROUND = {4, 2, 0};
   private static final int[] MONTH_FIRST = {4, 0, 2};
 
-  private final Secret secret;
+  private final KeyedRandom secret;
   private final LocalDate pivot;
   private final int back;
   private final int forward;
@@ -35,7 +35,7 @@ final class SyntheticDates {
    * @param pivot the date of the transaction
    * @param dates all that the file holds, none of which comes out again
    */
-  SyntheticDates(Secret secret, LocalDate pivot, Set<LocalDate> dates) {
+  SyntheticDates(KeyedRandom secret, LocalDate pivot, Set<LocalDate> dates) {
     this.secret = secret;
     this.pivot = pivot;
     int attempt = 0;
@@ -49,13 +49,13 @@ final class SyntheticDates {
   }
 
   private record Moves(int back, int forward, int furtherBack) {
-    static Moves of(Secret secret, int attempt) {
+    static Moves of(KeyedRandom secret, int attempt) {
       Random random = secret.random("dates", "", attempt);
-      int span = MOST_MOVED - LEAST_MOVED;
+      int span = MAX_MOVED - MIN_MOVED;
       return new Moves(
-          LEAST_MOVED + random.nextInt(span),
-          LEAST_MOVED + random.nextInt(span),
-          random.nextInt(MOST_MOVED_FURTHER));
+          MIN_MOVED + random.nextInt(span),
+          MIN_MOVED + random.nextInt(span),
+          random.nextInt(MAX_MOVED_FURTHER));
     }
   }
 

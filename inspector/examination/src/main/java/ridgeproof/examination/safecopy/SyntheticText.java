@@ -7,7 +7,7 @@ import ridgeproof.spec.layout.CharacterType;
 final class SyntheticText {
 
   /** A longer run of letters and digits may be a template in hexadecimal digits or Base64. */
-  private static final int LONGEST_WORD = 32;
+  private static final int MAX_WORD = 32;
 
   private static final int[] OF_BYTES = {0x6C, 0xE9, 0x6C34, 0x20000};
   private static final String HEX = "0123456789ABCDEF";
@@ -26,7 +26,7 @@ final class SyntheticText {
     this.hexadecimal = characters == CharacterType.H;
     this.mixed =
         characters == CharacterType.B64
-            || text.length() > LONGEST_WORD
+            || text.length() > MAX_WORD
                 && text.indexOf(' ') < 0
                 && text.chars().anyMatch(Character::isDigit)
                 && text.chars().anyMatch(Character::isLetter);

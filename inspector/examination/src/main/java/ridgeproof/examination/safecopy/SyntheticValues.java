@@ -22,19 +22,23 @@ final class SyntheticValues {
   private static final int ATTEMPTS = 400;
 
   /** Of fewer codes another than the one that was there would tell which it was. */
-  private static final int FEWEST_TO_EXCLUDE = 4;
+  private static final int MIN_TO_EXCLUDE = 4;
 
   private static final Pattern DATE = Pattern.compile("[0-9]{8}");
   private static final Pattern TIME = Pattern.compile("[0-9]{14}Z");
 
   private final SpecTables tables;
-  private final KeptValues kept;
-  private final Secret secret;
+  private final RetainedValues kept;
+  private final KeyedRandom secret;
   private final SyntheticDates dates;
-  private final KnownWords known;
+  private final OriginalWords known;
 
   SyntheticValues(
-      SpecTables tables, KeptValues kept, Secret secret, SyntheticDates dates, KnownWords known) {
+      SpecTables tables,
+      RetainedValues kept,
+      KeyedRandom secret,
+      SyntheticDates dates,
+      OriginalWords known) {
     this.tables = tables;
     this.kept = kept;
     this.secret = secret;
@@ -88,7 +92,7 @@ final class SyntheticValues {
     }
     List<String> others =
         codes.stream().filter(code -> !code.equals(value) && !known.occurIn(code)).toList();
-    List<String> choice = others.size() + 1 < FEWEST_TO_EXCLUDE ? codes : others;
+    List<String> choice = others.size() + 1 < MIN_TO_EXCLUDE ? codes : others;
     return Optional.of(choice.get(random.nextInt(choice.size())));
   }
 

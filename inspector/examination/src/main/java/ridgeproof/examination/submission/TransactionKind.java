@@ -1,7 +1,7 @@
 package ridgeproof.examination.submission;
 
 import java.util.Optional;
-import ridgeproof.examination.rules.descriptive.Particulars;
+import ridgeproof.examination.rules.descriptive.DescriptiveText;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.Code;
 import ridgeproof.spec.layout.FieldNumber;
@@ -55,7 +55,7 @@ public final class TransactionKind {
    * only fill its field then, and is no measure of anything else.
    */
   public boolean isPlaceholder() {
-    return Particulars.areAbsent(transaction, tables);
+    return DescriptiveText.areAbsent(transaction, tables);
   }
 
   private Optional<TransactionNeed> listedNeed() {

@@ -25,7 +25,7 @@ import ridgeproof.transaction.record.LogicalRecord;
 public final class SchemaCheck {
 
   private static final String RULE = "RP-XML-008";
-  private static final int MOST_FINDINGS = 200;
+  private static final int MAX_FINDINGS = 200;
 
   private final Schema schema;
 
@@ -77,7 +77,7 @@ public final class SchemaCheck {
       Optional<SchemaMessage> said = SchemaMessage.of(String.valueOf(message.getMessage()));
       if (said.isPresent()) {
         log.add(RULE, place(message), Observed.of(said.get().found()), said.get().required());
-        if (++found >= MOST_FINDINGS) {
+        if (++found >= MAX_FINDINGS) {
           throw message;
         }
       }

@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
  */
 record SchemaMessage(String found, String required) {
 
-  private static final int MOST_NAMES = 4;
+  private static final int MAX_NAMES = 4;
   private static final Pattern KEY = Pattern.compile("^([a-zA-Z-]+[\\w.-]*):");
   private static final Pattern QUOTED = Pattern.compile("'([^']*)'");
   private static final Pattern NAMES = Pattern.compile("\"[^\"]*\":([\\w-]+)");
@@ -61,10 +61,8 @@ record SchemaMessage(String found, String required) {
   private static String names(List<String> quoted, int from) {
     String all = String.join(" ", quoted.subList(Math.min(from, quoted.size()), quoted.size()));
     List<String> names = NAMES.matcher(all).results().map(m -> m.group(1)).distinct().toList();
-    String listed = names.stream().limit(MOST_NAMES).collect(Collectors.joining(" or "));
-    return listed.isEmpty()
-        ? "none here"
-        : listed + (names.size() > MOST_NAMES ? " or others" : "");
+    String listed = names.stream().limit(MAX_NAMES).collect(Collectors.joining(" or "));
+    return listed.isEmpty() ? "none here" : listed + (names.size() > MAX_NAMES ? " or others" : "");
   }
 
   private static String last(List<String> quoted, int fromTheEnd) {

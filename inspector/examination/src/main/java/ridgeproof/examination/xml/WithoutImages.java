@@ -11,7 +11,7 @@ import ridgeproof.transaction.record.ByteSource;
  */
 final class WithoutImages extends InputStream {
 
-  private static final int LONGEST_KEPT = 4096;
+  private static final int MAX_KEPT = 4096;
 
   private final ByteBuffer bytes;
   private int position;
@@ -35,7 +35,7 @@ final class WithoutImages extends InputStream {
       while (end < bytes.limit() && CharacterType.B64.allows(bytes.get(end))) {
         end++;
       }
-      runEnd = end - position > LONGEST_KEPT ? end : runEnd;
+      runEnd = end - position > MAX_KEPT ? end : runEnd;
     }
     return value;
   }

@@ -10,7 +10,7 @@ import ridgeproof.examination.SampleCard;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.spec.layout.FieldNumber;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.writer.FieldDraft;
@@ -29,7 +29,7 @@ class MarkedFingerTest {
         SampleCard.rolledTagged().with(15, old -> RecordDraft.tagged(14, fields)).bytes();
     return EXTRACTION
         .imagesOf(
-            new TransactionReader(SampleCard.TABLES, ReadingLimits.standard())
+            new TransactionReader(SampleCard.TABLES, ParseLimits.standard())
                 .read(ByteSource.of(bytes)))
         .get(12);
   }

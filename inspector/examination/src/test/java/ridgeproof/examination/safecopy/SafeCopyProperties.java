@@ -25,7 +25,7 @@ import ridgeproof.finding.Finding;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.CharacterEncoding;
@@ -36,12 +36,12 @@ import ridgeproof.transaction.writer.TransactionWriter;
 class SafeCopyProperties {
 
   private static final SpecTables TABLES = SpecTables.open();
-  private static final Examiner EXAMINER = new Examiner(TABLES, ReadingLimits.standard());
+  private static final Examiner EXAMINER = new Examiner(TABLES, ParseLimits.standard());
   private static final ExaminationOptions OPTIONS =
       ExaminationOptions.standard().withToday(LocalDate.of(2026, 3, 3));
 
   /** Fewer digits come about by chance in lengths and in values that are made up. */
-  private static final int FEWEST_DIGITS = 5;
+  private static final int MIN_DIGITS = 5;
 
   /** A field of a particular, and what it says. */
   record Particular(int field, String value) {}
@@ -102,11 +102,11 @@ class SafeCopyProperties {
   }
 
   private static SafeCopy copy(byte[] file) {
-    return new SafeCopies(EXAMINER, OPTIONS).of(EXAMINER.examine(ByteSource.of(file), OPTIONS));
+    return new Deidentifier(EXAMINER, OPTIONS).of(EXAMINER.examine(ByteSource.of(file), OPTIONS));
   }
 
   private static Transaction read(byte[] file) {
-    return new TransactionReader(TABLES, ReadingLimits.standard()).read(ByteSource.of(file));
+    return new TransactionReader(TABLES, ParseLimits.standard()).read(ByteSource.of(file));
   }
 
   private static List<String> structure(Transaction transaction) {
@@ -141,7 +141,7 @@ class SafeCopyProperties {
           (particular.value() + " " + particular.value().replaceAll("[^A-Za-z0-9]", " "))
               .split("[ ,]")) {
         boolean digits = part.chars().allMatch(Character::isDigit);
-        if (part.length() >= (digits ? FEWEST_DIGITS : 3) && !part.matches("0*")) {
+        if (part.length() >= (digits ? MIN_DIGITS : 3) && !part.matches("0*")) {
           assertFalse(text.contains(part.toUpperCase(Locale.ROOT)), particular::toString);
         }
       }

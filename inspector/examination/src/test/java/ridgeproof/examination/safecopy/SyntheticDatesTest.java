@@ -19,7 +19,7 @@ class SyntheticDatesTest {
   private static final LocalDate SENT = LocalDate.of(2026, 3, 2);
 
   private static SyntheticDates dates(int salt) {
-    Secret secret = Secret.of(ByteSource.of(new byte[] {(byte) salt}));
+    KeyedRandom secret = KeyedRandom.of(ByteSource.of(new byte[] {(byte) salt}));
     return new SyntheticDates(secret, SENT, Set.of(SENT));
   }
 

@@ -24,7 +24,7 @@ import ridgeproof.examination.SampleCard;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Finding;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
@@ -39,8 +39,7 @@ class XmlRulesTest {
     return new String(
         new XmlTransactionWriter(SampleCard.TABLES)
             .write(
-                new TransactionReader(SampleCard.TABLES, ReadingLimits.standard())
-                    .read(traditional)),
+                new TransactionReader(SampleCard.TABLES, ParseLimits.standard()).read(traditional)),
         StandardCharsets.UTF_8);
   }
 
@@ -49,7 +48,7 @@ class XmlRulesTest {
         ExaminationOptions.standard()
             .withDepth(Depth.STRUCTURE)
             .withToday(LocalDate.of(2026, 6, 1));
-    return new Examiner(SampleCard.TABLES, ReadingLimits.standard(), schemas)
+    return new Examiner(SampleCard.TABLES, ParseLimits.standard(), schemas)
         .examine(ByteSource.of(xml.getBytes(StandardCharsets.UTF_8)), options);
   }
 

@@ -34,7 +34,7 @@ public final class BlankImages {
    *     the skeleton of its codestream does
    */
   public byte[] inPlaceOf(ByteSource image, ImageFormat stated, int bitsPerPixel, boolean sound) {
-    CommentMask comments = new CommentMask(harmless);
+    CommentRedactor comments = new CommentRedactor(harmless);
     return switch (ImageHeaders.formatOf(image)) {
       case WSQ -> new BlankWsq(image, comments).bytes(sound);
       case JPEG, JPEG_LOSSLESS -> new BlankJpeg(image, comments).bytes(sound);

@@ -21,18 +21,18 @@ final class BlankJpeg {
   private static final int COM = 0xFE;
   private static final int JFIF_BYTES = 14;
   private static final int ADOBE_BYTES = 12;
-  private static final int LONGEST_SEGMENT = 2 + 0xFFFF;
+  private static final int MAX_SEGMENT = 2 + 0xFFFF;
 
   /** Tables are no longer than this; a damaged length could take coded data for one. */
-  private static final int LONGEST_TABLES = 2048;
+  private static final int MAX_TABLES = 2048;
 
   private final ByteSource source;
-  private final CommentMask comments;
+  private final CommentRedactor comments;
   private final ImageBytes bytes;
   private boolean sound;
   private JpegScanBlank scans;
 
-  BlankJpeg(ByteSource source, CommentMask comments) {
+  BlankJpeg(ByteSource source, CommentRedactor comments) {
     this.source = source;
     this.comments = comments;
     this.bytes = new ImageBytes(source, 0);
@@ -72,7 +72,7 @@ final class BlankJpeg {
       bytes.put(start + 4, comments.mask(body.latin1(0, body.length())));
     } else if (code >= APP0 && code <= APP15) {
       bytes.keep(start + 4, known(code, body));
-    } else if (body.length() <= LONGEST_TABLES) {
+    } else if (body.length() <= MAX_TABLES) {
       bytes.keep(start + 4, body.length());
       scans = scans.with(code, body);
     }
@@ -119,7 +119,7 @@ final class BlankJpeg {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     int left = spare;
     while (left >= 4) {
-      int size = Math.min(left, LONGEST_SEGMENT);
+      int size = Math.min(left, MAX_SEGMENT);
       out.write(0xFF);
       out.write(COM);
       out.write(size - 2 >>> 8);

@@ -16,26 +16,26 @@ final class BlankJpeg2000 {
   private static final int EOC = 0xFFD9;
   private static final int SOT_BYTES = 12;
   private static final int BOX_HEADER = 8;
-  private static final int MOST_DEEP = 3;
+  private static final int MAX_DEEP = 3;
 
   /** SIZ, COD, COC, RGN, QCD, QCC and POC: how the image is coded, nothing of what it shows. */
   private static final Set<Integer> CODING =
       Set.of(0xFF51, 0xFF52, 0xFF53, 0xFF5E, 0xFF5C, 0xFF5D, 0xFF5F);
 
-  private static final int LONGEST_CODING = 512;
+  private static final int MAX_CODING = 512;
   private static final Set<String> PARENTS = Set.of("jp2h", "res ");
 
   /** Boxes of a few numbers; any other may hold text, another image, or a profile with a name. */
   private static final Set<String> KEPT_BOXES =
       Set.of("jP  ", "ftyp", "ihdr", "bpcc", "colr", "resc", "resd");
 
-  private static final int LONGEST_BOX = 40;
+  private static final int MAX_BOX = 40;
 
   private final ByteSource source;
-  private final CommentMask comments;
+  private final CommentRedactor comments;
   private final ImageBytes bytes;
 
-  BlankJpeg2000(ByteSource source, CommentMask comments) {
+  BlankJpeg2000(ByteSource source, CommentRedactor comments) {
     this.source = source;
     this.comments = comments;
     this.bytes = new ImageBytes(source, 0);
@@ -73,11 +73,11 @@ final class BlankJpeg2000 {
   }
 
   private void box(String type, int content, int end, int depth) {
-    if (PARENTS.contains(type) && depth < MOST_DEEP) {
+    if (PARENTS.contains(type) && depth < MAX_DEEP) {
       boxes(content, end, depth + 1);
     } else if (type.equals("jp2c")) {
       codestream(content, end);
-    } else if (KEPT_BOXES.contains(type) && end - content <= LONGEST_BOX) {
+    } else if (KEPT_BOXES.contains(type) && end - content <= MAX_BOX) {
       bytes.keep(content, end - content);
     }
   }
@@ -119,7 +119,7 @@ final class BlankJpeg2000 {
       if (marker == COM && content >= 2) {
         bytes.keep(position + 4, 2);
         bytes.put(position + 6, comments.mask(source.latin1(position + 6, content - 2)));
-      } else if (CODING.contains(marker) && content <= LONGEST_CODING) {
+      } else if (CODING.contains(marker) && content <= MAX_CODING) {
         bytes.keep(position + 4, content);
       }
       position += 2 + length;

@@ -24,7 +24,7 @@ final class BlankPng {
   /** Chunks of a few numbers on how pixels are meant. */
   private static final Set<String> KEPT = Set.of("IHDR", "pHYs", "gAMA", "cHRM", "sRGB", "sBIT");
 
-  private static final int MOST_KEPT = 32;
+  private static final int MAX_KEPT = 32;
 
   /** Ancillary, private, safe to copy: no decoder looks at it. */
   private static final String PADDING = "paDd";
@@ -69,7 +69,7 @@ final class BlankPng {
       dataEnd = position + CHUNK_OVERHEAD + length;
     }
     byte[] content = new byte[length];
-    if (KEPT.contains(type) && length <= MOST_KEPT) {
+    if (KEPT.contains(type) && length <= MAX_KEPT) {
       source.slice(position + 8, length).asBuffer().get(content);
     }
     ByteSource typed = source.slice(position + 4, 4 + length);

@@ -11,7 +11,7 @@ final class BlankTiff {
 
   private static final int WHITE_LINES = 0xFF;
   private static final int ENTRY_BYTES = 12;
-  private static final int MOST_ENTRIES = 256;
+  private static final int MAX_ENTRIES = 256;
   private static final int SHORT = 3;
   private static final int LONG = 4;
   private static final int RATIONAL = 5;
@@ -32,7 +32,7 @@ final class BlankTiff {
       return bytes.toArray();
     }
     int start = (int) directory;
-    int entries = (int) Math.min(number(start, 2), MOST_ENTRIES);
+    int entries = (int) Math.min(number(start, 2), MAX_ENTRIES);
     bytes.keep(start, 2);
     int position = start + 2;
     long previous = 0;

@@ -17,7 +17,7 @@ final class BlankWsq {
 
   private static final int MID_GRAY = 128;
   private static final int SEGMENT_HEAD = 4;
-  private static final int LONGEST_SEGMENT = 2 + 0xFFFF;
+  private static final int MAX_SEGMENT = 2 + 0xFFFF;
 
   /** From the marker: black and white; then height, width, shift and scale in between. */
   private static final int GRAY_RANGE_AT = 4;
@@ -29,13 +29,13 @@ final class BlankWsq {
   private static final byte[] NO_SCALE = {4, 0, 1};
 
   private static final int SYMBOL_COUNTS = 16;
-  private static final int MOST_SYMBOLS = 256;
+  private static final int MAX_SYMBOLS = 256;
 
   private final ByteSource source;
-  private final CommentMask comments;
+  private final CommentRedactor comments;
   private final WsqCodestream codestream;
 
-  BlankWsq(ByteSource source, CommentMask comments) {
+  BlankWsq(ByteSource source, CommentRedactor comments) {
     this.source = source;
     this.comments = comments;
     this.codestream = WsqCodestream.read(source);
@@ -117,7 +117,7 @@ final class BlankWsq {
     int position = start;
     int left = spare;
     while (left > 0) {
-      int size = Math.min(left, LONGEST_SEGMENT);
+      int size = Math.min(left, MAX_SEGMENT);
       // What is left over has to hold a segment of its own.
       size -= left > size && left - size < SEGMENT_HEAD ? SEGMENT_HEAD : 0;
       int code = WsqMarker.COM.code();
@@ -179,7 +179,7 @@ final class BlankWsq {
       for (int i = 1; i <= SYMBOL_COUNTS; i++) {
         symbols += source.byteAt(position + i);
       }
-      if (symbols > MOST_SYMBOLS) {
+      if (symbols > MAX_SYMBOLS) {
         return false;
       }
       position += 1 + SYMBOL_COUNTS + symbols;

@@ -37,7 +37,7 @@ public final class ImageCodecs {
   /** Why an image is refused by what its header states, before any work, if so. */
   public static Optional<ImageDefect> refusal(
       ByteSource codestream, ImageHeader header, DecodingLimits limits) {
-    return SizeCheck.refusal(codestream, header, limits);
+    return ImageSizeGuard.refusal(codestream, header, limits);
   }
 
   /**
@@ -81,7 +81,7 @@ public final class ImageCodecs {
       case JPEG_LOSSLESS -> new LosslessJpegCodec();
       case JPEG_2000 -> new Jpeg2000Codec();
       case PNG -> new PngCodec();
-      case TIFF, GROUP_4 -> new FacsimileCodec();
+      case TIFF, GROUP_4 -> new Group4Codec();
       case PEN_VECTORS -> new PenVectorCodec();
       case RAW -> new RawCodec();
     };

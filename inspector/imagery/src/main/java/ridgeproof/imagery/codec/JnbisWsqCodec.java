@@ -26,12 +26,12 @@ public final class JnbisWsqCodec implements ImageCodec {
   @Override
   public Decoding decode(ByteSource codestream, StatedSize stated, DecodingLimits limits) {
     ImageHeader header = ImageHeaders.read(codestream);
-    Optional<ImageDefect> refusal = SizeCheck.refusal(codestream, header, limits);
+    Optional<ImageDefect> refusal = ImageSizeGuard.refusal(codestream, header, limits);
     if (refusal.isPresent()) {
       return Decoding.failed(refusal.get());
     }
     // It cannot be stopped: past the time limit its daemon thread runs out by itself.
-    return TimedDecoding.run(
+    return DecodingTimeout.run(
         () -> decoded(codestream, header), () -> {}, codestream.origin(), () -> "", limits);
   }
 

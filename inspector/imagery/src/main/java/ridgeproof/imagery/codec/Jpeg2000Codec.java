@@ -38,7 +38,7 @@ public final class Jpeg2000Codec implements ImageCodec {
   @Override
   public Decoding decode(ByteSource codestream, StatedSize stated, DecodingLimits limits) {
     ImageHeader header = ImageHeaders.read(codestream);
-    Optional<ImageDefect> refusal = SizeCheck.refusal(codestream, header, limits);
+    Optional<ImageDefect> refusal = ImageSizeGuard.refusal(codestream, header, limits);
     if (refusal.isPresent()) {
       return Decoding.failed(refusal.get());
     }
@@ -47,11 +47,11 @@ public final class Jpeg2000Codec implements ImageCodec {
       String detail = "the structure of the codestream cannot be decoded";
       return Decoding.failed(new ImageDefect(ImageDefect.Kind.DAMAGE, codestream.origin(), detail));
     }
-    return ReaderDecoding.run(codestream, new QuietReader(), limits);
+    return ImageIoDecoder.run(codestream, new QuietReader(), limits);
   }
 
   /** JJ2000, kept from writing to the console: of what it says, and of data that ends early. */
-  private static final class QuietReader implements ReaderDecoding.ReaderSource {
+  private static final class QuietReader implements ImageIoDecoder.ReaderSource {
 
     /** It prints a stack trace where a code-block's data is cut off. */
     @Override

@@ -22,7 +22,7 @@ public final class LosslessJpegCodec implements ImageCodec {
 
   @Override
   public Decoding decode(ByteSource codestream, StatedSize stated, DecodingLimits limits) {
-    return ReaderDecoding.run(LosslessTables.ofFirstClass(codestream), warnings -> open(), limits);
+    return ImageIoDecoder.run(LosslessTables.ofFirstClass(codestream), warnings -> open(), limits);
   }
 
   private static ImageReader open() throws IOException {

@@ -28,7 +28,7 @@ public final class PenVectorCodec implements ImageCodec {
   private static final int MARGIN = 10;
 
   /** A signature is a picture to look at; more pixels would show nothing more. */
-  private static final int LONGEST_SIDE = 1000;
+  private static final int MAX_SIDE = 1000;
 
   @Override
   public Set<ImageFormat> formats() {
@@ -59,7 +59,7 @@ public final class PenVectorCodec implements ImageCodec {
       bottom = Math.min(bottom, y(points, i));
       top = Math.max(top, y(points, i));
     }
-    double scale = (double) LONGEST_SIDE / Math.max(1, Math.max(right - left, top - bottom));
+    double scale = (double) MAX_SIDE / Math.max(1, Math.max(right - left, top - bottom));
     BufferedImage page =
         new BufferedImage(
             (int) ((right - left) * scale) + 2 * MARGIN + 1,

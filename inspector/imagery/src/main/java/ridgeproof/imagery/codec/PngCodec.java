@@ -17,6 +17,6 @@ public final class PngCodec implements ImageCodec {
 
   @Override
   public Decoding decode(ByteSource codestream, StatedSize stated, DecodingLimits limits) {
-    return ReaderDecoding.run(codestream, warnings -> JdkReaders.open("png"), limits);
+    return ImageIoDecoder.run(codestream, warnings -> JdkImageReaders.open("png"), limits);
   }
 }

@@ -36,7 +36,7 @@ public final class RawCodec implements ImageCodec {
       return damaged(offset, bits + " bits for each pixel");
     }
     Optional<ImageDefect> refusal =
-        SizeCheck.refusal(stated.width(), stated.height(), offset, limits);
+        ImageSizeGuard.refusal(stated.width(), stated.height(), offset, limits);
     if (refusal.isPresent()) {
       return Decoding.failed(refusal.get());
     }
@@ -103,9 +103,9 @@ public final class RawCodec implements ImageCodec {
     int at = (int) (bit / 8);
     return switch (bits) {
       case 1 -> (source.byteAt(at) >> (7 - bit % 8) & 1) == 1 ? 0 : 255;
-      case 16 -> GraySamples.level(source.uint16At(at), 16);
+      case 16 -> GrayConverter.level(source.uint16At(at), 16);
       default ->
-          GraySamples.luminance(source.byteAt(at), source.byteAt(at + 1), source.byteAt(at + 2));
+          GrayConverter.luminance(source.byteAt(at), source.byteAt(at + 1), source.byteAt(at + 2));
     };
   }
 }

@@ -27,10 +27,11 @@ public final class ImageHeaders {
       case JPEG_2000 ->
           isJp2(codestream)
               ? new Jp2BoxReader(codestream).read()
-              : Jpeg2000Codestream.headerOf(codestream);
+              : Jpeg2000HeaderReader.headerOf(codestream);
       case PNG -> new PngHeaderReader(codestream).read();
       case TIFF -> new TiffHeaderReader(codestream).read();
-      case RAW, GROUP_4, PEN_VECTORS -> new HeaderDraft(codestream, ImageFormat.RAW).finish();
+      case RAW, GROUP_4, PEN_VECTORS ->
+          new ImageHeaderBuilder(codestream, ImageFormat.RAW).finish();
     };
   }
 

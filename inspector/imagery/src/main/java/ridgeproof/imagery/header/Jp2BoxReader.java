@@ -13,7 +13,7 @@ final class Jp2BoxReader {
   private static final double METRES_PER_INCH = 0.0254;
   private static final int RESOLUTION_BYTES = 10;
 
-  private final HeaderDraft draft;
+  private final ImageHeaderBuilder draft;
   private final ByteSource source;
   private boolean codestreamSeen;
   private boolean captureDensitySeen;
@@ -21,7 +21,7 @@ final class Jp2BoxReader {
   private long boxWidth;
 
   Jp2BoxReader(ByteSource source) {
-    this.draft = new HeaderDraft(source, ImageFormat.JPEG_2000);
+    this.draft = new ImageHeaderBuilder(source, ImageFormat.JPEG_2000);
     this.source = source;
   }
 
@@ -196,7 +196,7 @@ final class Jp2BoxReader {
       return;
     }
     codestreamSeen = true;
-    int end = new Jpeg2000Codestream(draft, box.content(), box.end()).walk().orElse(box.end());
+    int end = new Jpeg2000HeaderReader(draft, box.content(), box.end()).walk().orElse(box.end());
     if (end < box.end()) {
       draft.fact("bytes after the end marker in the codestream box", box.end() - end);
     }

@@ -32,8 +32,8 @@ final class JpegHeaderReader {
   private static final int COM = 0xFE;
   private static final int MAX_PRECISION = 16;
 
-  private final HeaderDraft draft;
-  private final MarkerWalk walk;
+  private final ImageHeaderBuilder draft;
+  private final JpegMarkerReader walk;
   private final RestartCount restarts;
   private final BitSet quantizationTables = new BitSet();
   private final BitSet huffmanTables = new BitSet();
@@ -45,17 +45,17 @@ final class JpegHeaderReader {
   private int lines;
 
   JpegHeaderReader(ByteSource source) {
-    this.draft = new HeaderDraft(source, ImageFormat.JPEG);
+    this.draft = new ImageHeaderBuilder(source, ImageFormat.JPEG);
     this.restarts = new RestartCount(draft, RST0);
     this.walk =
-        new MarkerWalk(
+        new JpegMarkerReader(
             draft,
             2,
             code -> code == TEM || code == SOI || code == EOI || restarts.isRestart(code));
   }
 
   ImageHeader read() {
-    Optional<MarkerWalk.Segment> segment = walk.next();
+    Optional<JpegMarkerReader.Segment> segment = walk.next();
     while (segment.isPresent() && segment.get().code() != EOI) {
       take(segment.get());
       segment = walk.next();
@@ -67,7 +67,7 @@ final class JpegHeaderReader {
     return draft.finish();
   }
 
-  private void take(MarkerWalk.Segment segment) {
+  private void take(JpegMarkerReader.Segment segment) {
     ByteSource body = segment.body();
     int code = segment.code();
     switch (code) {
@@ -96,7 +96,7 @@ final class JpegHeaderReader {
         || code == SOF55;
   }
 
-  private void frame(MarkerWalk.Segment segment) {
+  private void frame(JpegMarkerReader.Segment segment) {
     ByteSource body = segment.body();
     int components = body.has(0, 6) ? body.byteAt(5) : 0;
     if (components == 0 || body.length() < 6 + 3 * components) {
@@ -139,7 +139,7 @@ final class JpegHeaderReader {
     draft.fact("sampling factors", sampling);
   }
 
-  private void scan(MarkerWalk.Segment segment) {
+  private void scan(JpegMarkerReader.Segment segment) {
     ByteSource body = segment.body();
     scans++;
     int components = body.isEmpty() ? 0 : body.byteAt(0);
@@ -187,7 +187,7 @@ final class JpegHeaderReader {
     draft.lossless = Optional.of(pointTransform == 0);
   }
 
-  private void defineQuantization(MarkerWalk.Segment segment) {
+  private void defineQuantization(JpegMarkerReader.Segment segment) {
     ByteSource body = segment.body();
     int at = 0;
     while (at < body.length()) {
@@ -202,7 +202,7 @@ final class JpegHeaderReader {
     }
   }
 
-  private void defineHuffman(MarkerWalk.Segment segment) {
+  private void defineHuffman(JpegMarkerReader.Segment segment) {
     ByteSource body = segment.body();
     int at = 0;
     while (at < body.length()) {
@@ -227,7 +227,7 @@ final class JpegHeaderReader {
     draft.fact("restart interval", restartInterval + " MCU");
   }
 
-  private void numberOfLines(MarkerWalk.Segment segment) {
+  private void numberOfLines(JpegMarkerReader.Segment segment) {
     lines = segment.body().has(0, 2) ? segment.body().uint16At(0) : 0;
     if (draft.height == 0 && lines > 0) {
       draft.size(draft.width, lines, segment.position());

@@ -35,7 +35,7 @@ final class NistComment {
   }
 
   /** Puts a comment segment into the draft: its lines, its density, or the text as it is. */
-  static void keep(HeaderDraft draft, String text) {
+  static void keep(ImageHeaderBuilder draft, String text) {
     Optional<Map<String, String>> lines = parse(text);
     if (lines.isEmpty()) {
       draft.comment("COM", text);

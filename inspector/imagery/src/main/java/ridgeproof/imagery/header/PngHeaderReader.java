@@ -15,13 +15,13 @@ final class PngHeaderReader {
   private static final int IHDR_BYTES = 13;
   private static final double METRES_PER_INCH = 0.0254;
 
-  private final HeaderDraft draft;
+  private final ImageHeaderBuilder draft;
   private final ByteSource source;
   private int dataChunks;
   private boolean dataEnded;
 
   PngHeaderReader(ByteSource source) {
-    this.draft = new HeaderDraft(source, ImageFormat.PNG);
+    this.draft = new ImageHeaderBuilder(source, ImageFormat.PNG);
     this.source = source;
   }
 

@@ -3,7 +3,7 @@ package ridgeproof.imagery.header;
 /** Restart markers in entropy-coded data, which count from 0 to 7 and begin anew (T.81 F.1.1.5). */
 final class RestartCount {
 
-  private final HeaderDraft draft;
+  private final ImageHeaderBuilder draft;
   private final int firstCode;
   private int total;
   private int expected;
@@ -12,7 +12,7 @@ final class RestartCount {
   /**
    * @param firstCode the code of restart marker 0
    */
-  RestartCount(HeaderDraft draft, int firstCode) {
+  RestartCount(ImageHeaderBuilder draft, int firstCode) {
     this.draft = draft;
     this.firstCode = firstCode;
   }

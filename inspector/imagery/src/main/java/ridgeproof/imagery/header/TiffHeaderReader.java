@@ -23,11 +23,11 @@ final class TiffHeaderReader {
   private static final int TILE_BYTE_COUNTS = 325;
   private static final int MAX_DIRECTORIES = 64;
 
-  private final HeaderDraft draft;
+  private final ImageHeaderBuilder draft;
   private final ByteSource source;
 
   TiffHeaderReader(ByteSource source) {
-    this.draft = new HeaderDraft(source, ImageFormat.TIFF);
+    this.draft = new ImageHeaderBuilder(source, ImageFormat.TIFF);
     this.source = source;
   }
 

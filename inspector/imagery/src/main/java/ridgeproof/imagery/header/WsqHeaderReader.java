@@ -8,9 +8,9 @@ import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.wsq.QuantizerRate;
 import ridgeproof.imagery.wsq.codestream.CodestreamDefect;
-import ridgeproof.imagery.wsq.codestream.ScaledNumber;
 import ridgeproof.imagery.wsq.codestream.WsqCodestream;
 import ridgeproof.imagery.wsq.codestream.WsqComment;
+import ridgeproof.imagery.wsq.codestream.WsqDecimal;
 import ridgeproof.imagery.wsq.codestream.WsqFrame;
 import ridgeproof.transaction.record.ByteSource;
 
@@ -19,11 +19,11 @@ final class WsqHeaderReader {
 
   private static final int GRAY_BITS = 8;
 
-  private final HeaderDraft draft;
+  private final ImageHeaderBuilder draft;
   private final WsqCodestream codestream;
 
   WsqHeaderReader(ByteSource source) {
-    this.draft = new HeaderDraft(source, ImageFormat.WSQ);
+    this.draft = new ImageHeaderBuilder(source, ImageFormat.WSQ);
     this.codestream = WsqCodestream.read(source);
   }
 
@@ -64,7 +64,7 @@ final class WsqHeaderReader {
     draft.fact("software number", frame.softwareImplementation());
   }
 
-  private static String decimal(ScaledNumber number) {
+  private static String decimal(WsqDecimal number) {
     return Double.toString(number.value());
   }
 }

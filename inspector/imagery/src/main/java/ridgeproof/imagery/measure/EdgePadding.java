@@ -17,7 +17,7 @@ public record EdgePadding(int top, int bottom, int left, int right) {
   private static final int TOLERANCE = 3;
 
   /** A clean ground goes on beside the edge; of padding few pixels do. */
-  private static final double MOST_ALIKE = 0.2;
+  private static final double MAX_ALIKE = 0.2;
 
   /** The ringing of a wavelet at the edge of the padding. */
   private static final int SKIRT = 16;
@@ -56,7 +56,7 @@ public record EdgePadding(int top, int bottom, int left, int right) {
       return 0;
     }
     int beside = alike(image, constant + SKIRT, length, level);
-    return beside <= MOST_ALIKE * length ? constant : 0;
+    return beside <= MAX_ALIKE * length ? constant : 0;
   }
 
   private static int alike(Lines image, int line, int length, int level) {

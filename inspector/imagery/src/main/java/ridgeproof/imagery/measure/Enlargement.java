@@ -18,7 +18,7 @@ public record Enlargement(double evenness, double fineDetail) {
   private static final int SIDE = 64;
   private static final int STEP = 4;
   private static final int SKIPPED = 3;
-  private static final double LEAST_VARIANCE = 900;
+  private static final double MIN_VARIANCE = 900;
 
   /** Cycles for each 64 pixels: what a scan at half the resolution cannot have. */
   private static final int FINE = 18;
@@ -83,7 +83,7 @@ public record Enlargement(double evenness, double fineDetail) {
         squares += (double) gray * gray / count;
       }
     }
-    if (squares - mean * mean < LEAST_VARIANCE) {
+    if (squares - mean * mean < MIN_VARIANCE) {
       return;
     }
     double[] row = new double[SIDE];

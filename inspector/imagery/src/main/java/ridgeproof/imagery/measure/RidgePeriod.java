@@ -19,28 +19,30 @@ import ridgeproof.imagery.GrayImage;
  */
 public record RidgePeriod(double pixels, double spread, int windows, double coherentShare) {
 
-  private static final int BLOCKS = RidgeWindow.SIDE / BlockGrid.BLOCK;
+  private static final int BLOCKS = RidgeWindow.SIDE / ContrastBlocks.BLOCK;
 
   /** Of the 16 blocks of a window; a print has holes and creases. */
-  private static final int LEAST_PRINT_BLOCKS = 13;
+  private static final int MIN_PRINT_BLOCKS = 13;
 
   /** More windows make the median no better. */
-  private static final int MOST_WINDOWS = 64;
+  private static final int MAX_WINDOWS = 64;
 
   private static final double MM_PER_INCH = 25.4;
 
   private record Place(int column, int row) {}
 
-  static Optional<RidgePeriod> of(GrayImage image, BlockGrid grid) {
+  static Optional<RidgePeriod> of(GrayImage image, ContrastBlocks grid) {
     List<Place> places = places(grid);
-    int looked = Math.min(places.size(), MOST_WINDOWS);
+    int looked = Math.min(places.size(), MAX_WINDOWS);
     double[] periods = new double[looked];
     int found = 0;
     byte[] window = new byte[RidgeWindow.SIDE * RidgeWindow.SIDE];
     ByteBuffer pixels = image.asBuffer();
     for (int i = 0; i < looked; i++) {
       Place place = places.get((int) ((long) i * places.size() / looked));
-      int start = place.row() * BlockGrid.BLOCK * image.width() + place.column() * BlockGrid.BLOCK;
+      int start =
+          place.row() * ContrastBlocks.BLOCK * image.width()
+              + place.column() * ContrastBlocks.BLOCK;
       for (int y = 0; y < RidgeWindow.SIDE; y++) {
         pixels.get(start + y * image.width(), window, y * RidgeWindow.SIDE, RidgeWindow.SIDE);
       }
@@ -67,11 +69,11 @@ public record RidgePeriod(double pixels, double spread, int windows, double cohe
     return pixels / ppi * MM_PER_INCH;
   }
 
-  private static List<Place> places(BlockGrid grid) {
+  private static List<Place> places(ContrastBlocks grid) {
     List<Place> places = new ArrayList<>();
     for (int row = 0; row + BLOCKS <= grid.rows(); row += BLOCKS) {
       for (int column = 0; column + BLOCKS <= grid.columns(); column += BLOCKS) {
-        if (printBlocks(grid, column, row) >= LEAST_PRINT_BLOCKS) {
+        if (printBlocks(grid, column, row) >= MIN_PRINT_BLOCKS) {
           places.add(new Place(column, row));
         }
       }
@@ -79,11 +81,11 @@ public record RidgePeriod(double pixels, double spread, int windows, double cohe
     return places;
   }
 
-  private static int printBlocks(BlockGrid grid, int left, int top) {
+  private static int printBlocks(ContrastBlocks grid, int left, int top) {
     int count = 0;
     for (int row = top; row < top + BLOCKS; row++) {
       for (int column = left; column < left + BLOCKS; column++) {
-        count += grid.kindAt(column, row) == BlockGrid.Kind.BARE ? 0 : 1;
+        count += grid.kindAt(column, row) == ContrastBlocks.Kind.BARE ? 0 : 1;
       }
     }
     return count;

@@ -18,10 +18,10 @@ final class RidgeWindow {
   private static final int ALONG = 8;
   private static final int SAMPLES = 2 * REACH + 1;
 
-  private static final double LEAST_COHERENCE = 0.4;
-  private static final double LEAST_CORRELATION = 0.35;
-  private static final int SHORTEST_PERIOD = 3;
-  private static final int LONGEST_PERIOD = 26;
+  private static final double MIN_COHERENCE = 0.4;
+  private static final double MIN_CORRELATION = 0.35;
+  private static final int MIN_PERIOD = 3;
+  private static final int MAX_PERIOD = 26;
 
   private RidgeWindow() {}
 
@@ -45,7 +45,7 @@ final class RidgeWindow {
       }
     }
     double energy = xx + yy;
-    if (energy == 0 || Math.hypot(xx - yy, 2 * xy) < LEAST_COHERENCE * energy) {
+    if (energy == 0 || Math.hypot(xx - yy, 2 * xy) < MIN_COHERENCE * energy) {
       return OptionalDouble.empty();
     }
     return firstPeak(signature(pixels, Math.atan2(2 * xy, xx - yy) / 2));
@@ -88,7 +88,7 @@ final class RidgeWindow {
 
   /** The first lag, once the correlation was negative, at which it is high again. */
   private static OptionalDouble firstPeak(double[] signature) {
-    double[] correlation = new double[LONGEST_PERIOD + 2];
+    double[] correlation = new double[MAX_PERIOD + 2];
     for (int lag = 0; lag < correlation.length; lag++) {
       for (int i = lag; i < SAMPLES; i++) {
         correlation[lag] += signature[i] * signature[i - lag];
@@ -96,14 +96,14 @@ final class RidgeWindow {
       correlation[lag] /= SAMPLES - lag;
     }
     int lag = 1;
-    while (lag <= LONGEST_PERIOD && correlation[lag] >= 0) {
+    while (lag <= MAX_PERIOD && correlation[lag] >= 0) {
       lag++;
     }
-    for (lag = Math.max(lag, SHORTEST_PERIOD); lag <= LONGEST_PERIOD; lag++) {
+    for (lag = Math.max(lag, MIN_PERIOD); lag <= MAX_PERIOD; lag++) {
       double before = correlation[lag - 1];
       double here = correlation[lag];
       double after = correlation[lag + 1];
-      if (here >= before && here > after && here >= LEAST_CORRELATION * correlation[0]) {
+      if (here >= before && here > after && here >= MIN_CORRELATION * correlation[0]) {
         return OptionalDouble.of(lag + (before - after) / (2 * (before - 2 * here + after)));
       }
     }

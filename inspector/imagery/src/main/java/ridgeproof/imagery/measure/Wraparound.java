@@ -17,7 +17,7 @@ public record Wraparound(int pieces, int joined, boolean vertical) {
   private static final int SMOOTHED = 12;
 
   /** Standard deviation in gray levels without slow changes; paper and glass stay far below. */
-  private static final double LEAST_CONTRAST = 12;
+  private static final double MIN_CONTRAST = 12;
 
   /** Neighboring lines of a print are more alike than this, lines far apart seldom. */
   private static final double ALIKE = 0.75;
@@ -61,7 +61,7 @@ public record Wraparound(int pieces, int joined, boolean vertical) {
         otherSquares += other[i] * other[i];
         product += one[i] * other[i];
       }
-      if (Math.min(squares, otherSquares) >= PIECE * LEAST_CONTRAST * LEAST_CONTRAST) {
+      if (Math.min(squares, otherSquares) >= PIECE * MIN_CONTRAST * MIN_CONTRAST) {
         pieces++;
         joined += product >= ALIKE * Math.sqrt(squares * otherSquares) ? 1 : 0;
       }

@@ -16,12 +16,12 @@ public final class StandInImages {
   private static final int SOI_BYTES = 2;
   private static final byte[] COMMENT = {(byte) 0xFF, (byte) 0xA8};
   private static final int SEGMENT_HEAD = 4;
-  private static final int LONGEST_SEGMENT = 2 + 0xFFFF;
+  private static final int MAX_SEGMENT = 2 + 0xFFFF;
 
   /** Nearer to the room that there is than this share no further rate is tried. */
   private static final double NEAR = 0.85;
 
-  private static final int MOST_RATES = 8;
+  private static final int MAX_RATES = 8;
   private static final double MIN_RATE = 0.05;
 
   private StandInImages() {}
@@ -47,7 +47,7 @@ public final class StandInImages {
   private static Optional<byte[]> wsq(int room, GrayImage picture, int ppi) {
     Optional<byte[]> best = Optional.empty();
     double rate = WsqEncoding.STANDARD_BITS_PER_PIXEL;
-    for (int i = 0; i < MOST_RATES; i++) {
+    for (int i = 0; i < MAX_RATES; i++) {
       byte[] bytes = WsqEncoder.encode(picture, new WsqEncoding(rate, ppi, 0));
       int spare = room - bytes.length;
       boolean fits = spare == 0 || spare >= SEGMENT_HEAD;
@@ -71,7 +71,7 @@ public final class StandInImages {
     out.write(wsq, 0, SOI_BYTES);
     int left = length - wsq.length;
     while (left > 0) {
-      int size = Math.min(left, LONGEST_SEGMENT);
+      int size = Math.min(left, MAX_SEGMENT);
       // What is left over has to hold a segment of its own.
       size -= left > size && left - size < SEGMENT_HEAD ? SEGMENT_HEAD : 0;
       out.writeBytes(COMMENT);

@@ -4,7 +4,7 @@ import java.util.Optional;
 import ridgeproof.imagery.wsq.codestream.HuffmanTable;
 import ridgeproof.imagery.wsq.codestream.WsqBlock;
 import ridgeproof.imagery.wsq.codestream.WsqCodestream;
-import ridgeproof.imagery.wsq.entropy.EntropyData;
+import ridgeproof.imagery.wsq.entropy.EntropyCodedSegment;
 import ridgeproof.imagery.wsq.entropy.HuffmanLookup;
 import ridgeproof.imagery.wsq.subband.EntropySymbols;
 
@@ -16,7 +16,7 @@ final class CodedExtent {
 
   private final byte[] bytes;
   private final int origin;
-  private EntropyData data;
+  private EntropyCodedSegment data;
   private int segment;
   private int next;
   private long buffer;
@@ -38,7 +38,7 @@ final class CodedExtent {
       Optional<HuffmanTable> table = block.table();
       if (table.isPresent()) {
         int start = block.dataOffset() - origin;
-        data = new EntropyData(bytes, start, start + block.dataLength());
+        data = new EntropyCodedSegment(bytes, start, start + block.dataLength());
         sum += count(new HuffmanLookup(table.get()));
       }
     }
@@ -50,7 +50,7 @@ final class CodedExtent {
     enter(0);
     while (true) {
       refill();
-      int entry = codes.find((int) (buffer >>> (Long.SIZE - HuffmanTable.LONGEST_CODE)));
+      int entry = codes.find((int) (buffer >>> (Long.SIZE - HuffmanTable.MAX_CODE)));
       int length = entry & HuffmanLookup.LENGTH_MASK;
       int symbol = entry >>> HuffmanLookup.SYMBOL_SHIFT;
       int extra = EntropySymbols.extraBits(symbol);

@@ -14,7 +14,7 @@ import ridgeproof.imagery.wsq.wavelet.WaveletAnalysis;
  */
 public final class QuantizerRate {
 
-  private static final int LOWEST_BANDS = BinAllocation.LOWEST_BANDS;
+  private static final int MIN_BANDS = BitAllocation.MIN_BANDS;
   private static final int CODED = WaveletAnalysis.CODED_SUBBANDS;
   private static final double WIDTH_FACTOR = 10;
 
@@ -22,7 +22,7 @@ public final class QuantizerRate {
   private static final double USUAL_LOWEST = 7.5;
 
   /** Bins this narrow lose nothing that shows, and encoders go no further down. */
-  private static final double FINEST = BinAllocation.NARROWEST;
+  private static final double FINEST = BitAllocation.NARROWEST;
 
   private static final double LARGEST = 16;
 
@@ -30,9 +30,9 @@ public final class QuantizerRate {
   private static final double SAME = 0.002;
 
   /** Beyond this no variance of 8-bit pixels goes; the widths follow some other rule. */
-  private static final double LARGEST_LOG_VARIANCE = 25;
+  private static final double MAX_LOG_VARIANCE = 25;
 
-  private static final double LEAST_LOG_VARIANCE = Math.log(1.01) * 0.5;
+  private static final double MIN_LOG_VARIANCE = Math.log(1.01) * 0.5;
 
   private QuantizerRate() {}
 
@@ -45,7 +45,7 @@ public final class QuantizerRate {
     if (lowest <= FINEST * (1 + SAME)) {
       return OptionalDouble.of(LARGEST);
     }
-    for (int subband = 1; subband < LOWEST_BANDS; subband++) {
+    for (int subband = 1; subband < MIN_BANDS; subband++) {
       if (Math.abs(width(table, subband) - lowest) > SAME * lowest) {
         return OptionalDouble.empty();
       }
@@ -56,18 +56,18 @@ public final class QuantizerRate {
       double width = width(table, subband);
       if (width > 0) {
         double deviation = USUAL_LOWEST;
-        if (subband >= LOWEST_BANDS) {
-          double logVariance = WIDTH_FACTOR * lowest / (BinAllocation.weight(subband) * width);
-          if (logVariance > LARGEST_LOG_VARIANCE || logVariance < LEAST_LOG_VARIANCE) {
+        if (subband >= MIN_BANDS) {
+          double logVariance = WIDTH_FACTOR * lowest / (BitAllocation.weight(subband) * width);
+          if (logVariance > MAX_LOG_VARIANCE || logVariance < MIN_LOG_VARIANCE) {
             return OptionalDouble.empty();
           }
           deviation = logVariance / 2 / Math.log(2);
         }
-        double own = 1 + log2(BinAllocation.LOADING_FACTOR) + deviation - log2(width);
+        double own = 1 + log2(BitAllocation.LOADING_FACTOR) + deviation - log2(width);
         // A band whose bins are wider than it reaches gets no bits.
         if (own > 0) {
-          share += BinAllocation.shareOfPixels(subband);
-          bits += BinAllocation.shareOfPixels(subband) * own;
+          share += BitAllocation.shareOfPixels(subband);
+          bits += BitAllocation.shareOfPixels(subband) * own;
         }
       }
     }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.codestream.CodestreamDefect;
 import ridgeproof.imagery.wsq.codestream.CodestreamDefect.Kind;
-import ridgeproof.imagery.wsq.codestream.StopSignal;
+import ridgeproof.imagery.wsq.codestream.DecodingDeadline;
 import ridgeproof.imagery.wsq.codestream.WsqCodestream;
 import ridgeproof.imagery.wsq.codestream.WsqFrame;
 import ridgeproof.imagery.wsq.codestream.WsqLimits;
@@ -33,7 +33,7 @@ public final class WsqDecoder {
   private static final long LARGE = 4_000_000;
 
   /** Of a large image that holds less than this part of its coefficients nothing can be seen. */
-  private static final long LEAST_PART = 64;
+  private static final long MIN_PART = 64;
 
   private WsqDecoder() {}
 
@@ -63,7 +63,7 @@ public final class WsqDecoder {
     long coded = CoefficientPlane.codedCoefficients(tree, codestream.quantization().get());
     if (coded > LARGE) {
       long held = new CodedExtent(source.toArray(), source.origin()).of(codestream);
-      if (held < coded / LEAST_PART) {
+      if (held < coded / MIN_PART) {
         String detail = "states " + frame.pixels() + " pixels, the data codes only " + held;
         defects.add(new CodestreamDefect(Kind.SIZE_IMPLAUSIBLE, frame.offset(), detail));
         return new WsqDecoding(Optional.empty(), codestream, defects, coded, 0);
@@ -80,7 +80,7 @@ public final class WsqDecoder {
       WsqLimits limits,
       List<CodestreamDefect> defects) {
     WsqFrame frame = codestream.frame().orElseThrow();
-    StopSignal stop = new StopSignal(limits);
+    DecodingDeadline stop = new DecodingDeadline(limits);
     BandSynthesis bands = ImageSynthesis.of(FilterPair.of(codestream.transform().orElseThrow()));
     CoefficientPlane plane =
         new CoefficientPlane(

@@ -7,16 +7,16 @@ import java.util.Locale;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.wsq.codestream.CodestreamWriter;
 import ridgeproof.imagery.wsq.codestream.HuffmanTable;
+import ridgeproof.imagery.wsq.codestream.MarkerSegmentSyntax;
 import ridgeproof.imagery.wsq.codestream.QuantizationTable;
-import ridgeproof.imagery.wsq.codestream.ScaledNumber;
-import ridgeproof.imagery.wsq.codestream.SegmentContent;
+import ridgeproof.imagery.wsq.codestream.WsqDecimal;
 import ridgeproof.imagery.wsq.codestream.WsqMarker;
+import ridgeproof.imagery.wsq.entropy.HuffmanBlockEncoder;
 import ridgeproof.imagery.wsq.entropy.HuffmanCode;
-import ridgeproof.imagery.wsq.entropy.SymbolBlock;
 import ridgeproof.imagery.wsq.subband.Quantization;
 import ridgeproof.imagery.wsq.subband.SubbandTree;
 import ridgeproof.imagery.wsq.wavelet.FilterPair;
-import ridgeproof.imagery.wsq.wavelet.LiftingLadder;
+import ridgeproof.imagery.wsq.wavelet.LiftingScheme;
 import ridgeproof.imagery.wsq.wavelet.RowSource;
 import ridgeproof.imagery.wsq.wavelet.WaveletAnalysis;
 
@@ -31,9 +31,9 @@ import ridgeproof.imagery.wsq.wavelet.WaveletAnalysis;
  */
 public final class WsqEncoder {
 
-  private static final int LARGEST_SIDE = 0xFFFF;
-  private static final int LARGEST_MANTISSA = 0xFFFF;
-  private static final long LARGEST_FILTER_MANTISSA = 0xFFFFFFFFL;
+  private static final int MAX_SIDE = 0xFFFF;
+  private static final int MAX_MANTISSA = 0xFFFF;
+  private static final long MAX_FILTER_MANTISSA = 0xFFFFFFFFL;
   private static final int GRAYS = 256;
   private static final double HALF_RANGE = 128;
   private static final int ENCODER_ALGORITHM = 0;
@@ -55,7 +55,7 @@ public final class WsqEncoder {
    * @throws IllegalArgumentException when a side is longer than 65535 pixels
    */
   public static byte[] encode(GrayImage image, WsqEncoding options) {
-    if (image.width() > LARGEST_SIDE || image.height() > LARGEST_SIDE) {
+    if (image.width() > MAX_SIDE || image.height() > MAX_SIDE) {
       throw new IllegalArgumentException(image.width() + " x " + image.height() + " pixels");
     }
     return new WsqEncoder(image, options).encode();
@@ -64,13 +64,13 @@ public final class WsqEncoder {
   private byte[] encode() {
     byte[] pixels = image.toArray();
     GrayRange range = GrayRange.of(pixels);
-    ScaledNumber shift = ScaledNumber.closestTo(range.mean(), LARGEST_MANTISSA);
-    ScaledNumber scale = ScaledNumber.closestTo(range.halfWidth() / HALF_RANGE, LARGEST_MANTISSA);
+    WsqDecimal shift = WsqDecimal.closestTo(range.mean(), MAX_MANTISSA);
+    WsqDecimal scale = WsqDecimal.closestTo(range.halfWidth() / HALF_RANGE, MAX_MANTISSA);
     SubbandTree tree = new SubbandTree(image.width(), image.height());
-    LiftingLadder ladder = LiftingLadder.of(FilterPair.STANDARD).orElseThrow();
+    LiftingScheme ladder = LiftingScheme.of(FilterPair.STANDARD).orElseThrow();
     WaveletAnalysis analysis =
         new WaveletAnalysis(ladder, tree, normalized(pixels, shift.value(), scale.value()));
-    QuantizationTable table = BinAllocation.table(analysis, tree, options.bitsPerPixel());
+    QuantizationTable table = BitAllocation.table(analysis, tree, options.bitsPerPixel());
     out.marker(WsqMarker.SOI);
     writeComment();
     writeFilters();
@@ -119,12 +119,13 @@ public final class WsqEncoder {
     };
   }
 
-  private static List<SymbolBlock> blocks(WaveletAnalysis analysis, QuantizationTable table) {
+  private static List<HuffmanBlockEncoder> blocks(
+      WaveletAnalysis analysis, QuantizationTable table) {
     Quantization quantization = new Quantization(table);
-    List<SymbolBlock> blocks = new ArrayList<>();
+    List<HuffmanBlockEncoder> blocks = new ArrayList<>();
     int subband = 0;
     for (int last : LAST_SUBBANDS) {
-      SymbolBlock block = new SymbolBlock();
+      HuffmanBlockEncoder block = new HuffmanBlockEncoder();
       for (; subband <= last; subband++) {
         if (quantization.isCoded(subband)) {
           block.add(
@@ -160,8 +161,8 @@ public final class WsqEncoder {
   }
 
   private void writeFilters() {
-    List<ScaledNumber> low = numbers(FilterPair.STANDARD.lowPassAnalysis());
-    List<ScaledNumber> high = numbers(FilterPair.STANDARD.highPassAnalysis());
+    List<WsqDecimal> low = numbers(FilterPair.STANDARD.lowPassAnalysis());
+    List<WsqDecimal> high = numbers(FilterPair.STANDARD.highPassAnalysis());
     out.marker(WsqMarker.DTT);
     out.uint16(4 + 6 * (low.size() + high.size()));
     out.uint8(2 * low.size() - 1);
@@ -170,17 +171,17 @@ public final class WsqEncoder {
     out.signedNumbers(high);
   }
 
-  private static List<ScaledNumber> numbers(double[] values) {
-    List<ScaledNumber> numbers = new ArrayList<>();
+  private static List<WsqDecimal> numbers(double[] values) {
+    List<WsqDecimal> numbers = new ArrayList<>();
     for (double value : values) {
-      numbers.add(ScaledNumber.closestTo(value, LARGEST_FILTER_MANTISSA));
+      numbers.add(WsqDecimal.closestTo(value, MAX_FILTER_MANTISSA));
     }
     return numbers;
   }
 
   private void writeQuantization(QuantizationTable table) {
     out.marker(WsqMarker.DQT);
-    out.uint16(SegmentContent.QUANTIZATION_LENGTH);
+    out.uint16(MarkerSegmentSyntax.QUANTIZATION_LENGTH);
     out.shortNumber(table.binCenter());
     for (int subband = 0; subband < SubbandTree.SUBBANDS; subband++) {
       out.shortNumber(table.binWidths().get(subband));
@@ -188,9 +189,9 @@ public final class WsqEncoder {
     }
   }
 
-  private void writeFrame(ScaledNumber shift, ScaledNumber scale) {
+  private void writeFrame(WsqDecimal shift, WsqDecimal scale) {
     out.marker(WsqMarker.SOF);
-    out.uint16(SegmentContent.FRAME_LENGTH);
+    out.uint16(MarkerSegmentSyntax.FRAME_LENGTH);
     out.uint8(0);
     out.uint8(GRAYS - 1);
     out.uint16(image.height());
@@ -201,7 +202,7 @@ public final class WsqEncoder {
     out.uint16(options.softwareImplementation());
   }
 
-  private void writeBlocks(List<SymbolBlock> blocks) {
+  private void writeBlocks(List<HuffmanBlockEncoder> blocks) {
     HuffmanCode first = code(0, blocks.subList(0, 1));
     HuffmanCode others = code(1, blocks.subList(1, blocks.size()));
     writeTable(first);
@@ -210,7 +211,7 @@ public final class WsqEncoder {
     blocks.subList(1, blocks.size()).forEach(block -> writeBlock(others, block));
   }
 
-  private static HuffmanCode code(int id, List<SymbolBlock> blocks) {
+  private static HuffmanCode code(int id, List<HuffmanBlockEncoder> blocks) {
     int[] frequencies = new int[SYMBOLS];
     blocks.forEach(block -> block.countInto(frequencies));
     return HuffmanCode.of(id, frequencies);
@@ -219,15 +220,15 @@ public final class WsqEncoder {
   private void writeTable(HuffmanCode code) {
     HuffmanTable table = code.table();
     out.marker(WsqMarker.DHT);
-    out.uint16(2 + 1 + HuffmanTable.LONGEST_CODE + table.symbols().size());
+    out.uint16(2 + 1 + HuffmanTable.MAX_CODE + table.symbols().size());
     out.uint8(table.id());
     table.codesOfLength().forEach(out::uint8);
     table.symbols().forEach(out::uint8);
   }
 
-  private void writeBlock(HuffmanCode code, SymbolBlock block) {
+  private void writeBlock(HuffmanCode code, HuffmanBlockEncoder block) {
     out.marker(WsqMarker.SOB);
-    out.uint16(SegmentContent.BLOCK_LENGTH);
+    out.uint16(MarkerSegmentSyntax.BLOCK_LENGTH);
     out.uint8(code.table().id());
     block.write(code, out);
   }

@@ -19,10 +19,10 @@ public record WsqEncoding(double bitsPerPixel, int ppi, int softwareImplementati
   /** A higher rate, about 5:1. */
   public static final double HIGH_BITS_PER_PIXEL = 2.25;
 
-  private static final double MOST_BITS_PER_PIXEL = 16;
+  private static final double MAX_BITS_PER_PIXEL = 16;
 
   public WsqEncoding {
-    if (!(bitsPerPixel > 0 && bitsPerPixel <= MOST_BITS_PER_PIXEL)) {
+    if (!(bitsPerPixel > 0 && bitsPerPixel <= MAX_BITS_PER_PIXEL)) {
       throw new IllegalArgumentException(bitsPerPixel + " bits per pixel");
     }
     if (softwareImplementation < 0 || softwareImplementation > 0xFFFF) {

@@ -21,7 +21,7 @@ import ridgeproof.imagery.ImageCodec.StatedSize;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
-import ridgeproof.imagery.Samples;
+import ridgeproof.imagery.ImageSamples;
 import ridgeproof.imagery.codec.ImageCodecs;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.transaction.record.ByteSource;
@@ -29,7 +29,7 @@ import ridgeproof.transaction.record.ByteSource;
 class BlankImagesTest {
 
   private static final Set<String> HARMLESS = Set.of("NIST_COM", "PPI", "PIX_WIDTH");
-  private static final StatedSize SIZE = new StatedSize(Samples.WIDTH, Samples.HEIGHT, 8);
+  private static final StatedSize SIZE = new StatedSize(ImageSamples.WIDTH, ImageSamples.HEIGHT, 8);
 
   /** A directory, and Huffman tables between scans. */
   private static final Set<String> WITH_TABLES_AT_THE_END =
@@ -38,7 +38,7 @@ class BlankImagesTest {
   private static final int COPIED_BY_CHANCE = 16;
 
   static Set<String> names() {
-    return Samples.all().keySet();
+    return ImageSamples.all().keySet();
   }
 
   private static byte[] blank(byte[] image, boolean sound) {
@@ -66,7 +66,7 @@ class BlankImagesTest {
   @ParameterizedTest
   @MethodSource("names")
   void aBlankImageHasTheSizeDepthAndBytesOfTheOneItStandsFor(String name) {
-    byte[] image = Samples.all().get(name);
+    byte[] image = ImageSamples.all().get(name);
     byte[] blank = blank(image, true);
     assertEquals(image.length, blank.length);
     assertFalse(Arrays.equals(image, blank));
@@ -83,7 +83,7 @@ class BlankImagesTest {
   @ParameterizedTest
   @MethodSource("names")
   void aBlankImageShowsNothing(String name) {
-    Decoding decoding = decode(blank(Samples.all().get(name), true));
+    Decoding decoding = decode(blank(ImageSamples.all().get(name), true));
     boolean coded = !List.of("colour-progressive.jpg", "gray-arithmetic.jpg").contains(name);
     assertEquals(coded, decoding.image().isPresent() && decoding.defects().isEmpty(), name);
     decoding
@@ -95,7 +95,7 @@ class BlankImagesTest {
   @ParameterizedTest
   @MethodSource("names")
   void nothingOfTheCodedDataIsLeft(String name) {
-    byte[] image = Samples.all().get(name);
+    byte[] image = ImageSamples.all().get(name);
     for (boolean sound : new boolean[] {true, false}) {
       byte[] blank = blank(image, sound);
       // Headers and tables stand before the last quarter of each sample; end markers after it.
@@ -112,7 +112,7 @@ class BlankImagesTest {
   @ParameterizedTest
   @MethodSource("names")
   void damageOfTheCodestreamStaysDamage(String name) {
-    byte[] whole = Samples.all().get(name);
+    byte[] whole = ImageSamples.all().get(name);
     byte[] cut = Arrays.copyOf(whole, whole.length * 2 / 3);
     byte[] blank = blank(cut, false);
     assertEquals(cut.length, blank.length);
@@ -126,7 +126,7 @@ class BlankImagesTest {
   @ParameterizedTest
   @MethodSource("names")
   void anythingAtAllInItsPlaceIsNoReasonToThrow(String name) {
-    byte[] image = Samples.all().get(name);
+    byte[] image = ImageSamples.all().get(name);
     for (int i = 2; i < image.length; i += 37) {
       byte[] changed = image.clone();
       changed[i] ^= (byte) 0xA5;
@@ -138,7 +138,7 @@ class BlankImagesTest {
   @Test
   void aCommentKeepsItsHarmlessLinesAlone() {
     String comment = "NIST_COM 3\nPPI 500\nOPERATOR SPECIMEN\nPIX_WIDTH 61";
-    byte[] image = withComment(Samples.wsq(), 0xA8, comment);
+    byte[] image = withComment(ImageSamples.wsq(), 0xA8, comment);
     String blank = new String(blank(image, true), StandardCharsets.ISO_8859_1);
     assertTrue(blank.contains("NIST_COM 3\nPPI 500\nxxxxxxxxxxxxxxxxx\nPIX_WIDTH 61"), blank);
     String skeleton = new String(blank(image, false), StandardCharsets.ISO_8859_1);
@@ -150,9 +150,9 @@ class BlankImagesTest {
   void aCommentInWordsGoesWhole() {
     for (byte[] image :
         List.of(
-            withComment(Samples.wsq(), 0xA8, "taken by SPECIMEN"),
-            withComment(Samples.all().get("baseline.jpg"), 0xFE, "taken by SPECIMEN"),
-            withComment(Samples.all().get("baseline.jpg"), 0xE1, "Exif\0\0 SPECIMEN"))) {
+            withComment(ImageSamples.wsq(), 0xA8, "taken by SPECIMEN"),
+            withComment(ImageSamples.all().get("baseline.jpg"), 0xFE, "taken by SPECIMEN"),
+            withComment(ImageSamples.all().get("baseline.jpg"), 0xE1, "Exif\0\0 SPECIMEN"))) {
       for (boolean sound : new boolean[] {true, false}) {
         String blank = new String(blank(image, sound), StandardCharsets.ISO_8859_1);
         assertFalse(blank.contains("SPECIMEN"));
@@ -184,12 +184,12 @@ class BlankImagesTest {
 
   @Test
   void aWsqKeepsTheNumbersOfItsEncoder() {
-    assertEquals("42123", header(blank(Samples.wsq(), true)).facts().get("software number"));
+    assertEquals("42123", header(blank(ImageSamples.wsq(), true)).facts().get("software number"));
   }
 
   @Test
   void pixelsAsTheyAreBecomeGray() {
-    byte[] pixels = Samples.grayImage().toArray();
+    byte[] pixels = ImageSamples.grayImage().toArray();
     byte[] gray = new byte[pixels.length];
     Arrays.fill(gray, (byte) 0x80);
     assertArrayEquals(gray, blank(pixels, true));

@@ -12,7 +12,7 @@ import ridgeproof.imagery.Decoding;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.ImageCodec.StatedSize;
 import ridgeproof.imagery.ImageHeader;
-import ridgeproof.imagery.Samples;
+import ridgeproof.imagery.ImageSamples;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.transaction.record.ByteSource;
 
@@ -26,11 +26,12 @@ class DamagedImageTest {
   /** Small enough that no flipped size costs memory or time. */
   private static final DecodingLimits LIMITS = new DecodingLimits(300_000, Duration.ofSeconds(10));
 
-  private static final StatedSize STATED = new StatedSize(Samples.WIDTH, Samples.HEIGHT, 8);
+  private static final StatedSize STATED =
+      new StatedSize(ImageSamples.WIDTH, ImageSamples.HEIGHT, 8);
 
   @TestFactory
   Stream<DynamicTest> everyTruncationEndsInAnImageOrADefect() {
-    return Samples.all().entrySet().stream()
+    return ImageSamples.all().entrySet().stream()
         .map(
             sample ->
                 DynamicTest.dynamicTest(
@@ -45,7 +46,7 @@ class DamagedImageTest {
 
   @TestFactory
   Stream<DynamicTest> everyFlippedByteEndsInAnImageOrADefect() {
-    return Samples.all().entrySet().stream()
+    return ImageSamples.all().entrySet().stream()
         .map(
             sample ->
                 DynamicTest.dynamicTest(

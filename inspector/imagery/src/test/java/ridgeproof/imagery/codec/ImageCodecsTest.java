@@ -21,14 +21,14 @@ import ridgeproof.imagery.ImageCodec.StatedSize;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageDefect.Kind;
 import ridgeproof.imagery.ImageFormat;
-import ridgeproof.imagery.Samples;
+import ridgeproof.imagery.ImageSamples;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.transaction.record.ByteSource;
 
 class ImageCodecsTest {
 
   private static final StatedSize NOTHING_STATED = new StatedSize(0, 0, 8);
-  private static final byte[] GRAY = Samples.grayImage().toArray();
+  private static final byte[] GRAY = ImageSamples.grayImage().toArray();
 
   private static Decoding decode(byte[] file) {
     return decode(file, NOTHING_STATED, DecodingLimits.standard());
@@ -43,8 +43,8 @@ class ImageCodecsTest {
     Decoding decoding = decode(file);
     assertEquals(List.of(), decoding.defects());
     GrayImage image = decoding.image().orElseThrow();
-    assertEquals(Samples.WIDTH, image.width());
-    assertEquals(Samples.HEIGHT, image.height());
+    assertEquals(ImageSamples.WIDTH, image.width());
+    assertEquals(ImageSamples.HEIGHT, image.height());
     return image;
   }
 
@@ -70,23 +70,24 @@ class ImageCodecsTest {
   @ValueSource(
       strings = {"gray-53.j2k", "gray-tiles.jp2", "lossless.jpg", "old-lossless.jpg", "gray.png"})
   void losslessFormatsGiveBackEveryGrayLevel(String name) {
-    assertArrayEquals(GRAY, pixels(Samples.all().get(name)).toArray());
+    assertArrayEquals(GRAY, pixels(ImageSamples.all().get(name)).toArray());
   }
 
   @Test
   void aTableOfTheOtherClassIsAnOddityWithItsPlace() {
-    byte[] file = Samples.all().get("old-lossless.jpg");
+    byte[] file = ImageSamples.all().get("old-lossless.jpg");
     List<ImageDefect> defects = ImageHeaders.read(ByteSource.of(file)).defects();
     assertEquals(1, defects.size());
     assertEquals(Kind.ODDITY, defects.get(0).kind());
     assertEquals(0x10, file[defects.get(0).offset()]);
     assertEquals(
-        List.of(), ImageHeaders.read(ByteSource.of(Samples.all().get("lossless.jpg"))).defects());
+        List.of(),
+        ImageHeaders.read(ByteSource.of(ImageSamples.all().get("lossless.jpg"))).defects());
   }
 
   @Test
   void aLosslessJpegWithoutItsSecondHalfSaysHowFarItWasRead() {
-    byte[] file = Samples.all().get("old-lossless.jpg");
+    byte[] file = ImageSamples.all().get("old-lossless.jpg");
     Decoding decoding = decode(Arrays.copyOf(file, file.length / 2));
     String detail = decoding.defects().get(0).detail();
     assertTrue(detail.endsWith("of " + file.length / 2 + " bytes"), detail);
@@ -94,20 +95,20 @@ class ImageCodecsTest {
 
   @Test
   void irreversibleJpeg2000AgreesWithAnotherDecoder() {
-    byte[] other = Samples.pixelsOf("gray-97.pgm", GRAY.length);
-    assertTrue(furthest(other, pixels(Samples.resource("gray-97.jp2")).toArray()) <= 1);
+    byte[] other = ImageSamples.pixelsOf("gray-97.pgm", GRAY.length);
+    assertTrue(furthest(other, pixels(ImageSamples.resource("gray-97.jp2")).toArray()) <= 1);
   }
 
   @Test
   void restartedJpegAgreesWithAnotherDecoder() {
-    byte[] other = Samples.pixelsOf("gray-restart.pgm", GRAY.length);
-    assertTrue(furthest(other, pixels(Samples.resource("gray-restart.jpg")).toArray()) <= 1);
+    byte[] other = ImageSamples.pixelsOf("gray-restart.pgm", GRAY.length);
+    assertTrue(furthest(other, pixels(ImageSamples.resource("gray-restart.jpg")).toArray()) <= 1);
   }
 
   @Test
   void progressiveColourJpegBecomesTheLuminanceOfAnotherDecoder() {
-    byte[] other = Samples.pixelsOf("colour-progressive.pgm", GRAY.length);
-    byte[] ours = pixels(Samples.resource("colour-progressive.jpg")).toArray();
+    byte[] other = ImageSamples.pixelsOf("colour-progressive.pgm", GRAY.length);
+    byte[] ours = pixels(ImageSamples.resource("colour-progressive.jpg")).toArray();
     double sum = 0;
     for (int i = 0; i < ours.length; i++) {
       sum += Math.abs((ours[i] & 0xFF) - (other[i] & 0xFF));
@@ -118,7 +119,7 @@ class ImageCodecsTest {
 
   @Test
   void reversibleColourJpeg2000BecomesLuminance() {
-    byte[] rgb = Samples.pixelsOf("colour.ppm", 3 * GRAY.length);
+    byte[] rgb = ImageSamples.pixelsOf("colour.ppm", 3 * GRAY.length);
     byte[] gray = new byte[GRAY.length];
     for (int i = 0; i < gray.length; i++) {
       double y =
@@ -127,48 +128,51 @@ class ImageCodecsTest {
               + 0.114 * (rgb[3 * i + 2] & 0xFF);
       gray[i] = (byte) Math.round(y);
     }
-    assertTrue(furthest(gray, pixels(Samples.resource("colour-53.jp2")).toArray()) <= 1);
+    assertTrue(furthest(gray, pixels(ImageSamples.resource("colour-53.jp2")).toArray()) <= 1);
   }
 
   @Test
   void colourPngBecomesLuminance() {
-    BufferedImage colour = Samples.colour();
-    assertTrue(furthest(luminanceOf(colour), pixels(Samples.png(colour)).toArray()) <= 1);
+    BufferedImage colour = ImageSamples.colour();
+    assertTrue(furthest(luminanceOf(colour), pixels(ImageSamples.png(colour)).toArray()) <= 1);
   }
 
   @Test
   void sixteenBitPngIsScaledToEightBits() {
     BufferedImage deep =
-        new BufferedImage(Samples.WIDTH, Samples.HEIGHT, BufferedImage.TYPE_USHORT_GRAY);
+        new BufferedImage(ImageSamples.WIDTH, ImageSamples.HEIGHT, BufferedImage.TYPE_USHORT_GRAY);
     for (int i = 0; i < GRAY.length; i++) {
       deep.getRaster()
           .setSample(
-              i % Samples.WIDTH,
-              i / Samples.WIDTH,
+              i % ImageSamples.WIDTH,
+              i / ImageSamples.WIDTH,
               0,
               Math.min(65_535, (GRAY[i] & 0xFF) * 257 + 100));
     }
-    assertArrayEquals(GRAY, pixels(Samples.png(deep)).toArray());
+    assertArrayEquals(GRAY, pixels(ImageSamples.png(deep)).toArray());
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"CCITT T.6", "PackBits", "LZW"})
   void bilevelTiffBecomesBlackAndWhite(String compression) {
-    byte[] file = Samples.tiff(Samples.bilevel(), compression);
-    assertArrayEquals(luminanceOf(Samples.bilevel()), pixels(file).toArray());
+    byte[] file = ImageSamples.tiff(ImageSamples.bilevel(), compression);
+    assertArrayEquals(luminanceOf(ImageSamples.bilevel()), pixels(file).toArray());
   }
 
   @Test
   void groupFourDataAloneIsDecodedByTheStatedSize() {
-    byte[] file = Samples.tiff(Samples.bilevel(), "CCITT T.6");
+    byte[] file = ImageSamples.tiff(ImageSamples.bilevel(), "CCITT T.6");
     ByteSource tiff = ByteSource.of(file);
     ByteSource coded = strip(tiff);
     Decoding decoding =
         ImageCodecs.standard()
             .decodeGroup4(
-                coded, new StatedSize(Samples.WIDTH, Samples.HEIGHT, 1), DecodingLimits.standard());
+                coded,
+                new StatedSize(ImageSamples.WIDTH, ImageSamples.HEIGHT, 1),
+                DecodingLimits.standard());
     assertEquals(List.of(), decoding.defects());
-    assertArrayEquals(luminanceOf(Samples.bilevel()), decoding.image().orElseThrow().toArray());
+    assertArrayEquals(
+        luminanceOf(ImageSamples.bilevel()), decoding.image().orElseThrow().toArray());
   }
 
   /** The only strip of a big-endian TIFF file of the JDK. */
@@ -190,7 +194,7 @@ class ImageCodecsTest {
   @Test
   void damageInsideTheDataBecomesADefect() {
     for (String name : List.of("gray.png", "gray-53.j2k", "lossless.jpg", "gray.wsq")) {
-      byte[] file = Samples.all().get(name);
+      byte[] file = ImageSamples.all().get(name);
       Decoding decoding = decode(Arrays.copyOf(file, file.length / 2));
       assertTrue(
           decoding.image().isEmpty() || !decoding.defects().isEmpty(),
@@ -200,7 +204,7 @@ class ImageCodecsTest {
 
   @Test
   void whatALibraryCannotDecodeIsADefectAtTheImagesOffset() {
-    byte[] file = Samples.resource("gray-restart.jpg");
+    byte[] file = ImageSamples.resource("gray-restart.jpg");
     int frame = 0;
     while (file[frame] != (byte) 0xFF || file[frame + 1] != (byte) 0xC0) {
       frame++;
@@ -220,8 +224,8 @@ class ImageCodecsTest {
   @Test
   void morePixelsThanTheLimitAreRefusedBeforeDecoding() {
     DecodingLimits few =
-        new DecodingLimits(Samples.WIDTH * Samples.HEIGHT - 1, Duration.ofSeconds(9));
-    Samples.all()
+        new DecodingLimits(ImageSamples.WIDTH * ImageSamples.HEIGHT - 1, Duration.ofSeconds(9));
+    ImageSamples.all()
         .forEach(
             (name, file) -> {
               Decoding decoding = decode(file, NOTHING_STATED, few);
@@ -234,7 +238,7 @@ class ImageCodecsTest {
 
   @Test
   void moreThanTheBytesCanHoldIsDamage() {
-    byte[] png = Samples.png(Samples.gray());
+    byte[] png = ImageSamples.png(ImageSamples.gray());
     ByteBuffer.wrap(png).putInt(16, 14_000).putInt(20, 14_000);
     ImageDefect defect = decode(png).defects().get(0);
     assertEquals(Kind.DAMAGE, defect.kind());
@@ -244,7 +248,7 @@ class ImageCodecsTest {
   @Test
   void noTimeAtAllIsALimit() {
     DecodingLimits noTime = new DecodingLimits(1_000_000, Duration.ZERO);
-    byte[] large = Samples.png(new BufferedImage(1000, 1000, BufferedImage.TYPE_BYTE_GRAY));
+    byte[] large = ImageSamples.png(new BufferedImage(1000, 1000, BufferedImage.TYPE_BYTE_GRAY));
     Decoding decoding = decode(large, NOTHING_STATED, noTime);
     assertTrue(decoding.image().isEmpty());
     assertEquals(Kind.LIMIT, decoding.defects().get(0).kind());
@@ -265,7 +269,7 @@ class ImageCodecsTest {
             return new Decoding(java.util.Optional.of(fixed), List.of());
           }
         };
-    ByteSource source = ByteSource.of(Samples.wsq());
+    ByteSource source = ByteSource.of(ImageSamples.wsq());
     Decoding decoding =
         ImageCodecs.standard()
             .with(other)

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import ridgeproof.imagery.Decoding;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.ImageCodec.StatedSize;
-import ridgeproof.imagery.Samples;
+import ridgeproof.imagery.ImageSamples;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.transaction.record.ByteSource;
 
@@ -93,12 +93,14 @@ class LazyLoadingTest {
 
   @Test
   void pngNeedsOnlyTheJdk() throws Exception {
-    assertEquals(Set.of(), librariesLoadedFor(Samples.png(Samples.gray()), Samples.WIDTH));
+    assertEquals(
+        Set.of(), librariesLoadedFor(ImageSamples.png(ImageSamples.gray()), ImageSamples.WIDTH));
   }
 
   @Test
   void jpeg2000NeedsItsOwnLibraryAlone() throws Exception {
-    Set<String> libraries = librariesLoadedFor(Samples.resource("gray-53.j2k"), Samples.WIDTH);
+    Set<String> libraries =
+        librariesLoadedFor(ImageSamples.resource("gray-53.j2k"), ImageSamples.WIDTH);
     assertTrue(libraries.contains("jj2000"));
     assertTrue(Set.of("jj2000", "jaiimageio").containsAll(libraries), libraries.toString());
   }

@@ -16,8 +16,8 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.ImageHeader;
+import ridgeproof.imagery.ImageSamples;
 import ridgeproof.imagery.PixelDensity;
-import ridgeproof.imagery.Samples;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.transaction.record.ByteSource;
 
@@ -40,7 +40,7 @@ class PngWriterTest {
 
   @Test
   void anotherReaderGivesBackEveryPixel() throws IOException {
-    assertReadBack(Samples.grayImage());
+    assertReadBack(ImageSamples.grayImage());
   }
 
   @Property(tries = 100)
@@ -56,7 +56,7 @@ class PngWriterTest {
 
   @Test
   void densityIsWrittenInPixelsForEachMetre() throws IOException {
-    byte[] file = written(Samples.grayImage(), Optional.of(new PixelDensity(500, 1000)));
+    byte[] file = written(ImageSamples.grayImage(), Optional.of(new PixelDensity(500, 1000)));
     ImageHeader header = ImageHeaders.read(ByteSource.of(file));
     assertEquals(List.of(), header.defects());
     assertEquals(19_685 * 0.0254, header.density().orElseThrow().horizontalPpi(), 1e-9);
@@ -65,7 +65,7 @@ class PngWriterTest {
 
   @Test
   void noDensityIsWrittenWhereNoneIsKnown() throws IOException {
-    byte[] file = written(Samples.grayImage(), Optional.empty());
+    byte[] file = written(ImageSamples.grayImage(), Optional.empty());
     ImageHeader header = ImageHeaders.read(ByteSource.of(file));
     assertEquals(Optional.empty(), header.density());
     assertEquals(List.of(), header.defects());

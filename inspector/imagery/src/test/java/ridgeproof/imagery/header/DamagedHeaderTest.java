@@ -10,7 +10,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageHeader;
-import ridgeproof.imagery.Samples;
+import ridgeproof.imagery.ImageSamples;
 import ridgeproof.transaction.record.ByteSource;
 
 class DamagedHeaderTest {
@@ -19,7 +19,7 @@ class DamagedHeaderTest {
 
   @TestFactory
   Stream<DynamicTest> everyTruncationEndsInAHeaderWithoutDefectsOutsideTheFile() {
-    return Samples.all().entrySet().stream()
+    return ImageSamples.all().entrySet().stream()
         .map(
             sample ->
                 DynamicTest.dynamicTest(
@@ -33,7 +33,7 @@ class DamagedHeaderTest {
 
   @TestFactory
   Stream<DynamicTest> everyTruncatedCodestreamIsDamaged() {
-    return Samples.all().entrySet().stream()
+    return ImageSamples.all().entrySet().stream()
         .map(
             sample ->
                 DynamicTest.dynamicTest(
@@ -51,7 +51,7 @@ class DamagedHeaderTest {
 
   @TestFactory
   Stream<DynamicTest> everyFlippedByteEndsInAHeaderWithoutDefectsOutsideTheFile() {
-    return Samples.all().entrySet().stream()
+    return ImageSamples.all().entrySet().stream()
         .map(sample -> DynamicTest.dynamicTest(sample.getKey(), () -> flip(sample)));
   }
 

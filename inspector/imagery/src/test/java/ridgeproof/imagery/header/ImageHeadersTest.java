@@ -18,7 +18,7 @@ import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageDefect.Kind;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
-import ridgeproof.imagery.Samples;
+import ridgeproof.imagery.ImageSamples;
 import ridgeproof.imagery.codec.ImageCodecs;
 import ridgeproof.transaction.record.ByteRange;
 import ridgeproof.transaction.record.ByteSource;
@@ -39,7 +39,7 @@ class ImageHeadersTest {
   }
 
   private static ImageHeader readSample(String name) {
-    return read(Samples.all().get(name));
+    return read(ImageSamples.all().get(name));
   }
 
   @ParameterizedTest
@@ -59,11 +59,11 @@ class ImageHeadersTest {
         "gray.wsq"
       })
   void everySampleStatesItsSizeAndHasNoDefect(String name) {
-    byte[] file = Samples.all().get(name);
+    byte[] file = ImageSamples.all().get(name);
     ImageHeader header = readAtOrigin(file);
     assertEquals(List.of(), header.defects());
-    assertEquals(Samples.WIDTH, header.width());
-    assertEquals(Samples.HEIGHT, header.height());
+    assertEquals(ImageSamples.WIDTH, header.width());
+    assertEquals(ImageSamples.HEIGHT, header.height());
     assertEquals(new ByteRange(ORIGIN, file.length), header.extent());
   }
 
@@ -80,7 +80,7 @@ class ImageHeadersTest {
         "gray.wsq"
       })
   void bytesAfterTheEndAreTrailingAtAnAbsoluteOffset(String name) {
-    byte[] file = Samples.all().get(name);
+    byte[] file = ImageSamples.all().get(name);
     ImageHeader header = readAtOrigin(Arrays.copyOf(file, file.length + 3));
     assertEquals(1, header.defects().size());
     ImageDefect defect = header.defects().get(0);
@@ -103,7 +103,7 @@ class ImageHeadersTest {
         "gray.wsq"
       })
   void aFileCutOneByteShortIsDamaged(String name) {
-    byte[] file = Samples.all().get(name);
+    byte[] file = ImageSamples.all().get(name);
     ImageHeader header = read(Arrays.copyOf(file, file.length - 1));
     assertTrue(header.defects().stream().anyMatch(d -> d.kind() == Kind.DAMAGE));
     assertFalse(header.defects().stream().anyMatch(d -> d.kind() == Kind.TRAILING_BYTES));
@@ -148,7 +148,7 @@ class ImageHeadersTest {
 
   @Test
   void restartMarkersAreCountedAndTheirOrderChecked() {
-    byte[] file = Samples.resource("gray-restart.jpg");
+    byte[] file = ImageSamples.resource("gray-restart.jpg");
     ImageHeader header = read(file);
     assertEquals("5", header.facts().get("restart markers"));
     assertEquals("8 MCU", header.facts().get("restart interval"));
@@ -170,7 +170,7 @@ class ImageHeadersTest {
 
   @Test
   void jfifDensityInCentimetresBecomesPixelsPerInch() {
-    byte[] file = Samples.all().get("lossless.jpg");
+    byte[] file = ImageSamples.all().get("lossless.jpg");
     int jfif = indexOf(file, 'J', 'F', 'I', 'F');
     file[jfif + 7] = 2;
     ByteBuffer.wrap(file).putShort(jfif + 8, (short) 197).putShort(jfif + 10, (short) 100);
@@ -183,7 +183,7 @@ class ImageHeadersTest {
 
   @Test
   void aJpegWithoutItsTablesIsDamaged() {
-    byte[] file = Samples.resource("gray-restart.jpg");
+    byte[] file = ImageSamples.resource("gray-restart.jpg");
     file[indexOf(file, 0xFF, 0xDB) + 1] = (byte) 0xEF;
     assertEquals(
         List.of("a scan without the quantization table (DQT) it uses"),
@@ -217,7 +217,7 @@ class ImageHeadersTest {
     byte[] header =
         concat(box("resd", 100, 1, 100, 1, 0x0202), box("resc", 19685, 1, 19685, 1, 0x0000));
     byte[] resolution = box("res ", header);
-    byte[] file = Samples.resource("gray-97.jp2");
+    byte[] file = ImageSamples.resource("gray-97.jp2");
     int jp2h = indexOf(file, 'j', 'p', '2', 'h') - 4;
     int end = jp2h + ByteBuffer.wrap(file).getInt(jp2h);
     byte[] with =
@@ -235,7 +235,7 @@ class ImageHeadersTest {
   void boxesNestedWithoutEndDoNotExhaustTheStack() {
     byte[] nest = new byte[400_000];
     ByteBuffer out = ByteBuffer.wrap(nest);
-    out.put(Samples.resource("gray-97.jp2"), 0, 12);
+    out.put(ImageSamples.resource("gray-97.jp2"), 0, 12);
     while (out.remaining() >= 8) {
       out.putInt(out.remaining()).put("jp2h".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
     }
@@ -244,7 +244,7 @@ class ImageHeadersTest {
 
   @Test
   void aMissingTileIsDamage() {
-    byte[] file = Samples.resource("gray-tiles.jp2");
+    byte[] file = ImageSamples.resource("gray-tiles.jp2");
     int second = indexOf(file, 0xFF, 0x90, 0, 10, 0, 1);
     file[second + 5] = 0;
     assertEquals("holds 3 of 4 tiles", read(file).defects().get(0).detail());
@@ -252,7 +252,7 @@ class ImageHeadersTest {
 
   @Test
   void markerCodesWithinCodedDataAreDamageAndAreNotDecoded() {
-    byte[] file = Samples.resource("gray-53.j2k");
+    byte[] file = ImageSamples.resource("gray-53.j2k");
     int data = indexOf(file, 0xFF, 0x93) + 2;
     file[data + 40] = (byte) 0xFF;
     file[data + 41] = (byte) 0xFF;
@@ -269,7 +269,7 @@ class ImageHeadersTest {
 
   @Test
   void pngDensityAndChecksums() {
-    byte[] file = Samples.png(Samples.gray(), 19685);
+    byte[] file = ImageSamples.png(ImageSamples.gray(), 19685);
     ImageHeader header = read(file);
     assertEquals(499.999, header.density().orElseThrow().verticalPpi(), 1e-9);
     assertEquals(Optional.of(true), header.lossless());
@@ -301,7 +301,7 @@ class ImageHeadersTest {
     assertEquals("61", header.comments().get("PIX_WIDTH"));
     assertEquals(500, header.density().orElseThrow().verticalPpi());
     assertEquals("42123", header.facts().get("software number"));
-    double mean = mean(Samples.grayImage().toArray());
+    double mean = mean(ImageSamples.grayImage().toArray());
     assertEquals(mean, Double.parseDouble(header.facts().get("shift")), 0.01);
     assertEquals("255", header.facts().get("white"));
   }

@@ -12,10 +12,10 @@ import ridgeproof.imagery.wsq.TestImages.Content;
 import ridgeproof.imagery.wsq.codestream.CodestreamDefect;
 import ridgeproof.imagery.wsq.codestream.CodestreamDefect.Kind;
 import ridgeproof.imagery.wsq.codestream.CodestreamWriter;
-import ridgeproof.imagery.wsq.codestream.ScaledNumber;
-import ridgeproof.imagery.wsq.codestream.StopSignal;
+import ridgeproof.imagery.wsq.codestream.DecodingDeadline;
 import ridgeproof.imagery.wsq.codestream.WsqBlock;
 import ridgeproof.imagery.wsq.codestream.WsqCodestream;
+import ridgeproof.imagery.wsq.codestream.WsqDecimal;
 import ridgeproof.imagery.wsq.codestream.WsqFrame;
 import ridgeproof.imagery.wsq.codestream.WsqLimits;
 import ridgeproof.imagery.wsq.codestream.WsqMarker;
@@ -100,9 +100,9 @@ class WsqDecoderTest {
     return out.toArray();
   }
 
-  private static List<ScaledNumber> numbers(double[] values) {
+  private static List<WsqDecimal> numbers(double[] values) {
     return Arrays.stream(values)
-        .mapToObj(value -> ScaledNumber.closestTo(value, 0xFFFFFFFFL))
+        .mapToObj(value -> WsqDecimal.closestTo(value, 0xFFFFFFFFL))
         .toList();
   }
 
@@ -122,7 +122,7 @@ class WsqDecoderTest {
   private static byte[] decoded(
       ByteSource source, WsqCodestream codestream, BandSynthesis synthesis) {
     WsqFrame frame = codestream.frame().orElseThrow();
-    StopSignal never = new StopSignal(WsqLimits.standard());
+    DecodingDeadline never = new DecodingDeadline(WsqLimits.standard());
     CoefficientPlane plane =
         new CoefficientPlane(
             new SubbandTree(frame.width(), frame.height()),

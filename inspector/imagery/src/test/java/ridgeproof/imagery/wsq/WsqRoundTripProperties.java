@@ -25,7 +25,7 @@ class WsqRoundTripProperties {
   private static final int BORDER = 20;
 
   /** Below this the other decoder's reflection at the borders reaches past its smallest bands. */
-  private static final int LEAST_SIDE_OF_OTHER_DECODER = 82;
+  private static final int MIN_SIDE_OF_OTHER_DECODER = 82;
 
   @Property(tries = 400)
   void everySmallSizeGivesACompleteImageOfThatSize(
@@ -51,8 +51,8 @@ class WsqRoundTripProperties {
 
   @Property(tries = 25)
   void anotherDecoderSeesTheSameImage(
-      @ForAll @IntRange(min = LEAST_SIDE_OF_OTHER_DECODER, max = 400) int width,
-      @ForAll @IntRange(min = LEAST_SIDE_OF_OTHER_DECODER, max = 400) int height,
+      @ForAll @IntRange(min = MIN_SIDE_OF_OTHER_DECODER, max = 400) int width,
+      @ForAll @IntRange(min = MIN_SIDE_OF_OTHER_DECODER, max = 400) int height,
       @ForAll Content content,
       @ForAll @DoubleRange(min = 0.2, max = 5) double rate,
       @ForAll long seed) {

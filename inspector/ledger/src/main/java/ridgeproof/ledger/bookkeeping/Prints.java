@@ -9,9 +9,9 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.PixelFacts;
+import ridgeproof.examination.facts.PixelStatistics;
 import ridgeproof.imagery.ImageHeader;
-import ridgeproof.imagery.measure.PrintFacts;
+import ridgeproof.imagery.measure.GrayLevelStatistics;
 import ridgeproof.imagery.platen.PlatenFacts;
 import ridgeproof.ledger.EntryPrint;
 import ridgeproof.ledger.KeyedHash;
@@ -49,7 +49,7 @@ final class Prints {
         image.header().map(Prints::encoder).orElse(""),
         scores,
         measures(image),
-        image.pixels().flatMap(PixelFacts::platen).map(PlatenNote::of));
+        image.pixels().flatMap(PixelStatistics::platen).map(PlatenNote::of));
   }
 
   /** A longer number is no code, and could be anything. */
@@ -71,17 +71,17 @@ final class Prints {
   private static Map<PrintMeasure, Double> measures(ExaminedImage image) {
     Map<PrintMeasure, Double> measures = new EnumMap<>(PrintMeasure.class);
     image.compressionRatio().ifPresent(ratio -> measures.put(PrintMeasure.COMPRESSION, ratio));
-    Optional<PrintFacts> print = image.pixels().flatMap(PixelFacts::print);
+    Optional<GrayLevelStatistics> print = image.pixels().flatMap(PixelStatistics::print);
     print.ifPresent(facts -> gray(facts, measures));
     print
-        .flatMap(PrintFacts::ridges)
+        .flatMap(GrayLevelStatistics::ridges)
         .flatMap(ridges -> image.density().map(d -> ridges.millimetres(d.meanPpi())))
         .ifPresent(period -> measures.put(PrintMeasure.RIDGE_PERIOD, period));
-    image.pixels().flatMap(PixelFacts::platen).ifPresent(platen -> platen(platen, measures));
+    image.pixels().flatMap(PixelStatistics::platen).ifPresent(platen -> platen(platen, measures));
     return measures;
   }
 
-  private static void gray(PrintFacts facts, Map<PrintMeasure, Double> measures) {
+  private static void gray(GrayLevelStatistics facts, Map<PrintMeasure, Double> measures) {
     facts
         .ground()
         .ifPresent(

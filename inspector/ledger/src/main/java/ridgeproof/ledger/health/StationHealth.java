@@ -49,7 +49,7 @@ public record StationHealth(
     visits
         .byStation()
         .keySet()
-        .forEach(station -> found.addAll(new Marks(visits, station, rate).find()));
+        .forEach(station -> found.addAll(new PlatenMarks(visits, station, rate).find()));
     found.addAll(new Changes(visits, rate).find());
     found.addAll(new Comparisons(visits, rate).find());
     found.sort(Comparator.comparingDouble(HealthFinding::probability));

@@ -10,11 +10,11 @@ import java.util.stream.Collectors;
 import ridgeproof.examination.message.BureauMessages;
 import ridgeproof.examination.message.Explanation;
 import ridgeproof.ledger.Entry;
-import ridgeproof.ledger.Outcome;
 import ridgeproof.ledger.ResponseMessage;
+import ridgeproof.ledger.ResponseOutcome;
 import ridgeproof.ledger.response.Responses;
 import ridgeproof.ledger.store.LedgerStore;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.rule.BureauMessage;
 import ridgeproof.transaction.Transaction;
@@ -34,7 +34,7 @@ public record Answer(boolean accepted, List<String> lines) {
    */
   public static Answer of(
       Entry response, Transaction transaction, LedgerStore store, SpecTables tables) {
-    boolean accepted = response.response().orElseThrow().outcome() == Outcome.ACCEPTED;
+    boolean accepted = response.response().orElseThrow().outcome() == ResponseOutcome.ACCEPTED;
     List<String> lines = new ArrayList<>();
     lines.add(
         accepted ? "The bureau accepted the submission." : "The bureau rejected the submission.");
@@ -115,7 +115,7 @@ public record Answer(boolean accepted, List<String> lines) {
     if (messages.isEmpty()) {
       lines.add(
           "Reason: "
-              + SafeText.of(reason.reason())
+              + TextSanitizer.of(reason.reason())
               + finger
               + ". It is not in the tables; ask the bureau.");
       return;
@@ -141,6 +141,6 @@ public record Answer(boolean accepted, List<String> lines) {
    * @param file what to call the response
    */
   public String text(String file) {
-    return SafeText.of(file) + "\n  " + String.join("\n  ", lines) + "\n";
+    return TextSanitizer.of(file) + "\n  " + String.join("\n  ", lines) + "\n";
   }
 }

@@ -2,7 +2,7 @@ package ridgeproof.ledger.report;
 
 import java.util.Optional;
 import ridgeproof.examination.Verdict;
-import ridgeproof.ledger.Outcome;
+import ridgeproof.ledger.ResponseOutcome;
 
 /**
  * A file of the ledger, as far as figures need it.
@@ -22,4 +22,4 @@ record Attempt(
     String operator,
     Verdict verdict,
     Optional<String> refers,
-    Optional<Outcome> outcome) {}
+    Optional<ResponseOutcome> outcome) {}

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ridgeproof.examination.Verdict;
-import ridgeproof.ledger.Outcome;
+import ridgeproof.ledger.ResponseOutcome;
 import ridgeproof.ledger.Station;
 import ridgeproof.ledger.store.LedgerQueries;
 
@@ -33,8 +33,8 @@ record Cases(
     int silent) {
 
   private static final Verdict[] VERDICTS = Verdict.values();
-  private static final List<Optional<Outcome>> OUTCOMES =
-      Stream.of(Outcome.values()).map(Optional::of).toList();
+  private static final List<Optional<ResponseOutcome>> OUTCOMES =
+      Stream.of(ResponseOutcome.values()).map(Optional::of).toList();
 
   /**
    * Of a response the number that it answers, of a submission its own, and numbers for words:
@@ -42,7 +42,7 @@ record Cases(
    */
   private static final String ATTEMPTS =
       "SELECT id, day, station, "
-          + ordinalOf("outcome", Outcome.values())
+          + ordinalOf("outcome", ResponseOutcome.values())
           + ", CASE WHEN outcome IS NULL THEN control ELSE refers END"
           + ", CASE WHEN outcome IS NULL THEN SUBSTR(file_hash, 1, 16) END"
           + ", CASE WHEN outcome IS NULL THEN operator END, "

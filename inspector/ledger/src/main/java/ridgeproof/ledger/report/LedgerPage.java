@@ -15,12 +15,12 @@ import java.util.function.Function;
 import ridgeproof.examination.Verdict;
 import ridgeproof.ledger.health.HealthFinding;
 import ridgeproof.ledger.health.StationHealth;
-import ridgeproof.report.SafeText;
-import ridgeproof.report.page.PageHead;
+import ridgeproof.report.TextSanitizer;
+import ridgeproof.report.page.HtmlHead;
 
 /** What the template of the page is filled with; every text is inert already. */
 public record LedgerPage(
-    PageHead head,
+    HtmlHead head,
     String stamp,
     String lead,
     List<String> notes,
@@ -47,7 +47,7 @@ public record LedgerPage(
 
     static ShareRow of(String name, Share share) {
       return new ShareRow(
-          SafeText.of(name),
+          TextSanitizer.of(name),
           share.words(),
           share.isTelling(),
           number(share.value()),
@@ -92,7 +92,7 @@ public record LedgerPage(
     Acceptance acceptance = report.acceptance();
     LedgerReport.Names names = report.names();
     return new LedgerPage(
-        PageHead.styled("Report on the ledger", style()),
+        HtmlHead.styled("Report on the ledger", style()),
         acceptance.all().isTelling()
             ? String.format(Locale.ROOT, "%.0f %%", PERCENT * acceptance.all().value())
             : acceptance.all().of() + " of " + acceptance.all().all(),
@@ -106,7 +106,9 @@ public record LedgerPage(
             Verdict::name,
             "No submission has been answered yet."),
         agreement.misses().entrySet().stream()
-            .map(e -> new CountRow(e.getValue(), SafeText.of(names.reasons().words(e.getKey()))))
+            .map(
+                e ->
+                    new CountRow(e.getValue(), TextSanitizer.of(names.reasons().words(e.getKey()))))
             .toList(),
         table(
             "Our false alarms: HOLD by this rule, sent all the same, and accepted",
@@ -195,7 +197,7 @@ public record LedgerPage(
                 rows.add(
                     new CountRow(
                         fingers.values().stream().mapToLong(Long::longValue).sum(),
-                        SafeText.of(names.reasons().words(reason)))));
+                        TextSanitizer.of(names.reasons().words(reason)))));
     return rows;
   }
 
@@ -233,7 +235,7 @@ public record LedgerPage(
         String.join(
             "; ",
             health.people().entrySet().stream()
-                .map(entry -> SafeText.of(entry.getKey()) + ", " + entry.getValue())
+                .map(entry -> TextSanitizer.of(entry.getKey()) + ", " + entry.getValue())
                 .toList());
     return String.format(
             Locale.ROOT,
@@ -254,8 +256,8 @@ public record LedgerPage(
                 + String.join("; ", finding.alsoChanged().stream().map(f -> f.title()).toList())
                 + ".";
     return new FaultNote(
-        SafeText.of(who) + ": " + finding.fault().title() + LedgerText.dates(finding),
-        "Found: " + SafeText.of(finding.observed()) + ".",
+        TextSanitizer.of(who) + ": " + finding.fault().title() + LedgerText.dates(finding),
+        "Found: " + TextSanitizer.of(finding.observed()) + ".",
         also,
         finding.fault().remedy(),
         finding.map().map(PlatenDrawing::of).orElse(null));

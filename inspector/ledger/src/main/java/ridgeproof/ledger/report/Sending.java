@@ -1,6 +1,6 @@
 package ridgeproof.ledger.report;
 
-import ridgeproof.ledger.Outcome;
+import ridgeproof.ledger.ResponseOutcome;
 
 /**
  * A submission that was answered.
@@ -10,6 +10,6 @@ import ridgeproof.ledger.Outcome;
 record Sending(Attempt submission, Attempt response, boolean first) {
 
   boolean accepted() {
-    return response.outcome().orElseThrow() == Outcome.ACCEPTED;
+    return response.outcome().orElseThrow() == ResponseOutcome.ACCEPTED;
   }
 }

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import ridgeproof.ledger.KeyedHash;
-import ridgeproof.ledger.Outcome;
 import ridgeproof.ledger.Response;
 import ridgeproof.ledger.ResponseMessage;
+import ridgeproof.ledger.ResponseOutcome;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.Code;
 import ridgeproof.spec.layout.FieldNumber;
@@ -33,7 +33,7 @@ public final class Responses {
 
   /** What a response says; empty for other transactions and where it names no submission. */
   public Optional<Response> of(Transaction transaction) {
-    Optional<Outcome> outcome = outcome(transaction);
+    Optional<ResponseOutcome> outcome = outcome(transaction);
     Optional<String> refers = transaction.header().flatMap(header -> header.text(REFERENCE));
     return outcome.isEmpty() || refers.isEmpty()
         ? Optional.empty()
@@ -43,7 +43,7 @@ public final class Responses {
   }
 
   /** An error is a rejection, and any other answer says that the submission was processed. */
-  private Optional<Outcome> outcome(Transaction transaction) {
+  private Optional<ResponseOutcome> outcome(Transaction transaction) {
     return transaction
         .typeOfTransaction()
         .flatMap(type -> tables.codes(TYPES).find(type))
@@ -51,14 +51,14 @@ public final class Responses {
         .flatMap(
             kind ->
                 switch (kind) {
-                  case "error" -> Optional.of(Outcome.REJECTED);
-                  case "response" -> Optional.of(Outcome.ACCEPTED);
+                  case "error" -> Optional.of(ResponseOutcome.REJECTED);
+                  case "response" -> Optional.of(ResponseOutcome.ACCEPTED);
                   default -> Optional.empty();
                 });
   }
 
-  private List<ResponseMessage> messages(Transaction transaction, Outcome outcome) {
-    return outcome == Outcome.ACCEPTED
+  private List<ResponseMessage> messages(Transaction transaction, ResponseOutcome outcome) {
+    return outcome == ResponseOutcome.ACCEPTED
         ? List.of()
         : texts(transaction).map(reasons::of).limit(MAX_MESSAGES).toList();
   }

@@ -19,11 +19,11 @@ import ridgeproof.examination.facts.Depth;
 import ridgeproof.ledger.Entry;
 import ridgeproof.ledger.EntryFinding;
 import ridgeproof.ledger.EntryPrint;
-import ridgeproof.ledger.Outcome;
 import ridgeproof.ledger.PlatenNote;
 import ridgeproof.ledger.PrintMeasure;
 import ridgeproof.ledger.Response;
 import ridgeproof.ledger.ResponseMessage;
+import ridgeproof.ledger.ResponseOutcome;
 import ridgeproof.ledger.Station;
 import ridgeproof.spec.rule.Severity;
 
@@ -85,7 +85,7 @@ final class EntryReader {
     return outcome == null
         ? Optional.empty()
         : Optional.of(
-            new Response(row.getString("refers"), Outcome.valueOf(outcome), messages(id)));
+            new Response(row.getString("refers"), ResponseOutcome.valueOf(outcome), messages(id)));
   }
 
   /** Makes one part of a row. */

@@ -25,7 +25,7 @@ import ridgeproof.ledger.report.LedgerReport;
 import ridgeproof.ledger.store.LedgerStore;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldNumber;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /** A small year; {@code docs/ledger.md} has the results of whole years. */
@@ -38,7 +38,7 @@ class OfficeYearTest {
   @TempDir Path folder;
 
   private LedgerReport report(OfficeYear year) throws IOException, InterruptedException {
-    Examiner examiner = new Examiner(TABLES, ReadingLimits.standard());
+    Examiner examiner = new Examiner(TABLES, ParseLimits.standard());
     ExaminationOptions options =
         ExaminationOptions.standard().withDepth(Depth.IMAGES).withPlaten(true);
     Bookkeeper bookkeeper =

@@ -26,7 +26,7 @@ import ridgeproof.ledger.KeyedHash;
 import ridgeproof.ledger.bookkeeping.Bookkeeper;
 import ridgeproof.ledger.store.LedgerStore;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /**
@@ -39,7 +39,7 @@ class StationFaultsTest {
   private static final KeyedHash HASH = new KeyedHash(new byte[KeyedHash.KEY_BYTES]);
   private static final Bookkeeper BOOKKEEPER =
       new Bookkeeper(HASH, TABLES, "test", false, List.of());
-  private static final Examiner EXAMINER = new Examiner(TABLES, ReadingLimits.standard());
+  private static final Examiner EXAMINER = new Examiner(TABLES, ParseLimits.standard());
   private static final ExaminationOptions OPTIONS =
       ExaminationOptions.standard().withDepth(Depth.IMAGES).withPlaten(true);
   private static final Instant NOW = Instant.parse("2026-01-15T00:00:00Z");

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.Verdict;
-import ridgeproof.ledger.Outcome;
+import ridgeproof.ledger.ResponseOutcome;
 
 class CasesTest {
 
@@ -18,7 +18,7 @@ class CasesTest {
         id, day, file, control, 1, "", Verdict.READY, Optional.empty(), Optional.empty());
   }
 
-  private static Attempt answer(long id, long day, String refers, Outcome outcome) {
+  private static Attempt answer(long id, long day, String refers, ResponseOutcome outcome) {
     return new Attempt(
         id,
         day,
@@ -41,8 +41,8 @@ class CasesTest {
         cases(
             sent(1, 10, "a", "A"),
             sent(2, 10, "b", "B"),
-            answer(3, 12, "B", Outcome.REJECTED),
-            answer(4, 13, "A", Outcome.ACCEPTED));
+            answer(3, 12, "B", ResponseOutcome.REJECTED),
+            answer(4, 13, "A", ResponseOutcome.ACCEPTED));
     assertEquals(2, cases.sendings().size());
     assertEquals(1, cases.sendings().get(0).submission().id());
     assertTrue(cases.sendings().get(0).accepted());
@@ -52,7 +52,7 @@ class CasesTest {
 
   @Test
   void aResponseThatWasRecordedBeforeItsSubmissionIsTiedToo() {
-    Cases cases = cases(answer(1, 12, "A", Outcome.ACCEPTED), sent(2, 12, "a", "A"));
+    Cases cases = cases(answer(1, 12, "A", ResponseOutcome.ACCEPTED), sent(2, 12, "a", "A"));
     assertEquals(2, cases.sendings().get(0).submission().id());
   }
 
@@ -61,9 +61,9 @@ class CasesTest {
     Cases cases =
         cases(
             sent(1, 10, "a", "A"),
-            answer(2, 12, "A", Outcome.REJECTED),
+            answer(2, 12, "A", ResponseOutcome.REJECTED),
             sent(3, 14, "b", "A"),
-            answer(4, 16, "A", Outcome.ACCEPTED));
+            answer(4, 16, "A", ResponseOutcome.ACCEPTED));
     assertEquals(List.of(1L, 3L), cases.sendings().stream().map(s -> s.submission().id()).toList());
     assertEquals(List.of(true, false), cases.sendings().stream().map(Sending::first).toList());
     Acceptance acceptance = Acceptance.of(cases);
@@ -74,7 +74,10 @@ class CasesTest {
   @Test
   void aFileThatIsExaminedTwiceCountsOnce() {
     Cases cases =
-        cases(sent(1, 10, "a", "A"), sent(2, 10, "a", "A"), answer(3, 12, "A", Outcome.ACCEPTED));
+        cases(
+            sent(1, 10, "a", "A"),
+            sent(2, 10, "a", "A"),
+            answer(3, 12, "A", ResponseOutcome.ACCEPTED));
     assertEquals(2, cases.sendings().get(0).submission().id());
     assertEquals(1, cases.submissions().get("A").size());
   }
@@ -84,14 +87,14 @@ class CasesTest {
     Cases cases =
         cases(
             sent(1, 10, "a", "A"),
-            answer(2, 12, "A", Outcome.ACCEPTED),
-            answer(3, 13, "A", Outcome.ACCEPTED));
+            answer(2, 12, "A", ResponseOutcome.ACCEPTED),
+            answer(3, 13, "A", ResponseOutcome.ACCEPTED));
     assertEquals(1, cases.sendings().size());
   }
 
   @Test
   void whatCannotBeTiedIsCounted() {
-    Cases cases = cases(sent(1, 10, "a", ""), answer(2, 12, "X", Outcome.ACCEPTED));
+    Cases cases = cases(sent(1, 10, "a", ""), answer(2, 12, "X", ResponseOutcome.ACCEPTED));
     assertEquals(1, cases.unmatched());
     assertEquals(1, cases.silent());
     assertEquals(List.of(), cases.sendings());

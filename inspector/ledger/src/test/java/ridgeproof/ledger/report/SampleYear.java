@@ -17,11 +17,11 @@ import ridgeproof.ledger.Entry;
 import ridgeproof.ledger.EntryFinding;
 import ridgeproof.ledger.EntryPrint;
 import ridgeproof.ledger.KeyedHash;
-import ridgeproof.ledger.Outcome;
 import ridgeproof.ledger.PlatenNote;
 import ridgeproof.ledger.PrintMeasure;
 import ridgeproof.ledger.Response;
 import ridgeproof.ledger.ResponseMessage;
+import ridgeproof.ledger.ResponseOutcome;
 import ridgeproof.ledger.Station;
 import ridgeproof.spec.rule.Severity;
 
@@ -108,7 +108,7 @@ final class SampleYear {
         Optional.of(
             new Response(
                 HASH.control(control),
-                reasons.isEmpty() ? Outcome.ACCEPTED : Outcome.REJECTED,
+                reasons.isEmpty() ? ResponseOutcome.ACCEPTED : ResponseOutcome.REJECTED,
                 reasons)));
   }
 

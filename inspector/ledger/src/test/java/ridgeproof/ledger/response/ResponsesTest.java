@@ -10,13 +10,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import ridgeproof.ledger.KeyedHash;
-import ridgeproof.ledger.Outcome;
 import ridgeproof.ledger.Response;
 import ridgeproof.ledger.ResponseMessage;
+import ridgeproof.ledger.ResponseOutcome;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.CharacterEncoding;
@@ -55,7 +55,7 @@ class ResponsesTest {
     byte[] bytes =
         new TransactionWriter(CharacterEncoding.ASCII)
             .write(List.of(RecordDraft.tagged(1, header), RecordDraft.tagged(2, second)));
-    return new TransactionReader(TABLES, ReadingLimits.standard()).read(ByteSource.of(bytes));
+    return new TransactionReader(TABLES, ParseLimits.standard()).read(ByteSource.of(bytes));
   }
 
   private static FieldDraft text(int type, int field, String value) {
@@ -69,7 +69,7 @@ class ResponsesTest {
   @Test
   void resultsOfASubmissionAreAnAcceptance() {
     assertEquals(
-        Optional.of(new Response(HASH.control("PILOT-7"), Outcome.ACCEPTED, List.of())),
+        Optional.of(new Response(HASH.control("PILOT-7"), ResponseOutcome.ACCEPTED, List.of())),
         of(transaction("SRE", "PILOT-7")));
   }
 
@@ -79,7 +79,7 @@ class ResponsesTest {
         Optional.of(
             new Response(
                 HASH.control("PILOT-7"),
-                Outcome.REJECTED,
+                ResponseOutcome.REJECTED,
                 List.of(
                     new ResponseMessage("L0008", OptionalInt.of(3)),
                     new ResponseMessage("E0002", OptionalInt.empty())))),

@@ -17,11 +17,11 @@ import ridgeproof.ledger.Entry;
 import ridgeproof.ledger.EntryFinding;
 import ridgeproof.ledger.EntryPrint;
 import ridgeproof.ledger.KeyedHash;
-import ridgeproof.ledger.Outcome;
 import ridgeproof.ledger.PlatenNote;
 import ridgeproof.ledger.PrintMeasure;
 import ridgeproof.ledger.Response;
 import ridgeproof.ledger.ResponseMessage;
+import ridgeproof.ledger.ResponseOutcome;
 import ridgeproof.ledger.Station;
 import ridgeproof.spec.rule.Severity;
 
@@ -68,7 +68,7 @@ public final class SampleEntries {
         Optional.of(
             new Response(
                 HASH.control("PILOT-" + number),
-                rejected ? Outcome.REJECTED : Outcome.ACCEPTED,
+                rejected ? ResponseOutcome.REJECTED : ResponseOutcome.ACCEPTED,
                 rejected
                     ? List.of(new ResponseMessage("L0008", OptionalInt.of(1 + random.nextInt(10))))
                     : List.of())));

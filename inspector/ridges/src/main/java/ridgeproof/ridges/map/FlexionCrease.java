@@ -17,7 +17,7 @@ public final class FlexionCrease {
   private static final double NEAREST_TO_CUT = 9;
 
   /** Of the clear ridges in the rows above, the most that a row along the crease has. */
-  private static final double MOST_RIDGES = 0.45;
+  private static final double MAX_RIDGES = 0.45;
 
   /** Of those, how many there are again below it, and within how many blocks. */
   private static final double RECOVERY = 0.2;
@@ -25,10 +25,10 @@ public final class FlexionCrease {
   private static final int BELOW = 9;
 
   /** Of the print that lies above the crease at least. */
-  private static final double LEAST_KEPT = 0.5;
+  private static final double MIN_KEPT = 0.5;
 
   /** The same of a print so long that it must show lower phalanges. */
-  private static final double LEAST_KEPT_OF_LONG = 0.15;
+  private static final double MIN_KEPT_OF_LONG = 0.15;
 
   /** Degrees either way that the finger may lean, and the steps in which leans are tried. */
   private static final int LEAN = 25;
@@ -54,7 +54,7 @@ public final class FlexionCrease {
       boolean isLong = length(bins) > FARTHEST;
       Row crease = crease(maps, print, bins);
       RidgeRegion above = above(print, bins, crease.row());
-      boolean most = above.size() >= (isLong ? LEAST_KEPT_OF_LONG : LEAST_KEPT) * print.size();
+      boolean most = above.size() >= (isLong ? MIN_KEPT_OF_LONG : MIN_KEPT) * print.size();
       // Below a long print's crease there is as much again: the line is the barest, not the
       // highest.
       boolean better = isLong ? crease.ridges() < barest : above.size() < distal.size();
@@ -114,7 +114,7 @@ public final class FlexionCrease {
       double usual = Statistics.quantile(Arrays.copyOf(clear, bin), bin, 0.5);
       double here = smooth(clear, bin);
       boolean lowest = here <= smooth(clear, bin + 1) && here <= smooth(clear, bin - 1);
-      if (lowest && here <= MOST_RIDGES * usual && recovers(clear, bin, here, usual)) {
+      if (lowest && here <= MAX_RIDGES * usual && recovers(clear, bin, here, usual)) {
         return new Row(bin, here / usual);
       }
     }

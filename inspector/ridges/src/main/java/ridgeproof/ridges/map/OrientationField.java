@@ -7,7 +7,7 @@ package ridgeproof.ridges.map;
 public final class OrientationField {
 
   /** Right at a core directions nearly cancel; only where nothing was averaged is there none. */
-  private static final double LEAST_LENGTH = 1e-6;
+  private static final double MIN_LENGTH = 1e-6;
 
   private final BlockGrid grid;
   private final boolean[] inside;
@@ -49,7 +49,7 @@ public final class OrientationField {
       return false;
     }
     int block = grid.index(column, row);
-    return inside[block] && Math.hypot(cosines[block], sines[block]) >= LEAST_LENGTH;
+    return inside[block] && Math.hypot(cosines[block], sines[block]) >= MIN_LENGTH;
   }
 
   /** Twice the direction along the ridges, radians. */

@@ -25,7 +25,7 @@ public final class RidgeMaps {
   private static final double OPENING = 2.3;
 
   /** Blocks; 70 mm2, the size of a punched hole and its rim. */
-  private static final int LARGEST_HOLE = 190;
+  private static final int MAX_HOLE = 190;
 
   /** Blocks that a print may reach beyond its good ridges, 2.4 mm. */
   private static final int GROWTH = 4;
@@ -38,8 +38,8 @@ public final class RidgeMaps {
   private final double scale;
   private final byte[] pixels;
   private final BlockGrid grid;
-  private final TensorField tensors;
-  private final SignatureField signatures;
+  private final StructureTensorField tensors;
+  private final XSignatureField signatures;
   private final float[] means;
   private final boolean[] ridges;
   private final boolean[] prints;
@@ -52,15 +52,15 @@ public final class RidgeMaps {
         BlockGrid.over(
             scale == 1 ? image.width() : WorkingResolution.length(image.width(), scale),
             scale == 1 ? image.height() : WorkingResolution.length(image.height(), scale));
-    tensors = TensorField.of(pixels, grid);
-    signatures = SignatureField.of(pixels, tensors);
+    tensors = StructureTensorField.of(pixels, grid);
+    signatures = XSignatureField.of(pixels, tensors);
     ridges = RidgeMask.strict(tensors, signatures);
     means = grid.means(pixels);
     boolean[] skin = SkinMask.of(pixels, tensors, means, ridges);
     boolean[] sure = among(skin, SURE_REACH, SURELY_RIDGES);
     boolean[] likely = among(skin, AMONG_REACH, AMONG_RIDGES);
-    prints = RidgeMask.fillHoles(RidgeMask.touching(likely, sure, grid), grid, LARGEST_HOLE);
-    extents = RidgeMask.fillHoles(grow(skin), grid, LARGEST_HOLE);
+    prints = RidgeMask.fillHoles(RidgeMask.touching(likely, sure, grid), grid, MAX_HOLE);
+    extents = RidgeMask.fillHoles(grow(skin), grid, MAX_HOLE);
   }
 
   /** Whether {@link #of} can work with an image of this resolution (pixels per inch). */
@@ -116,11 +116,11 @@ public final class RidgeMaps {
     return means;
   }
 
-  public TensorField tensors() {
+  public StructureTensorField tensors() {
     return tensors;
   }
 
-  public SignatureField signatures() {
+  public XSignatureField signatures() {
     return signatures;
   }
 

@@ -8,28 +8,28 @@ import java.util.Arrays;
 public final class RidgeMask {
 
   /** Pixels; 0.2 mm, the ridges of a small child. */
-  private static final double LEAST_PERIOD = 4.2;
+  private static final double MIN_PERIOD = 4.2;
 
   /** Pixels; 0.85 mm, beyond the widest adult ridges. */
-  private static final double MOST_PERIOD = 16.5;
+  private static final double MAX_PERIOD = 16.5;
 
-  private static final double LEAST_COHERENCE = 0.22;
-  private static final double LEAST_PERIODICITY = 0.35;
+  private static final double MIN_COHERENCE = 0.22;
+  private static final double MIN_PERIODICITY = 0.35;
 
   /** Gray levels. */
-  private static final double LEAST_CONTRAST = 9;
+  private static final double MIN_CONTRAST = 9;
 
   private RidgeMask() {}
 
-  static boolean[] strict(TensorField tensors, SignatureField signatures) {
+  static boolean[] strict(StructureTensorField tensors, XSignatureField signatures) {
     boolean[] mask = new boolean[tensors.grid().blocks()];
     for (int block = 0; block < mask.length; block++) {
       mask[block] =
-          signatures.periodicity(block) >= LEAST_PERIODICITY
-              && signatures.period(block) >= LEAST_PERIOD
-              && signatures.period(block) <= MOST_PERIOD
-              && signatures.contrast(block) >= LEAST_CONTRAST
-              && tensors.coherence(block) >= LEAST_COHERENCE;
+          signatures.periodicity(block) >= MIN_PERIODICITY
+              && signatures.period(block) >= MIN_PERIOD
+              && signatures.period(block) <= MAX_PERIOD
+              && signatures.contrast(block) >= MIN_CONTRAST
+              && tensors.coherence(block) >= MIN_COHERENCE;
     }
     return mask;
   }

@@ -10,29 +10,29 @@ import java.util.function.IntToDoubleFunction;
 final class SkinMask {
 
   /** Of the median gradient in clear ridges. */
-  private static final double LEAST_GRADIENT = 0.45;
+  private static final double MIN_GRADIENT = 0.45;
 
   /** Of that gradient; blocks that vary less are ground. */
   private static final double GROUND_GRADIENT = 0.2;
 
   /** Part of the image that must be such ground to tell its level. */
-  private static final double LEAST_GROUND = 0.04;
+  private static final double MIN_GROUND = 0.04;
 
   /** Of the way from the ground to the ridges' mean gray that skin differs from the ground. */
-  private static final double LEAST_DEPTH = 0.25;
+  private static final double MIN_DEPTH = 0.25;
 
   /** Of that way: where so much of it is covered, ridges have run together. */
   private static final double CLOSED = 1.1;
 
   private static final double LIGHTEST = 0.9;
 
-  private final TensorField tensors;
+  private final StructureTensorField tensors;
   private final float[] means;
   private final double gradient;
   private final double ground;
   private final double depth;
 
-  private SkinMask(byte[] pixels, TensorField tensors, float[] means, boolean[] ridges) {
+  private SkinMask(byte[] pixels, StructureTensorField tensors, float[] means, boolean[] ridges) {
     this.tensors = tensors;
     this.means = means;
     gradient = medianOf(ridges, tensors::ownGradient);
@@ -40,7 +40,8 @@ final class SkinMask {
     depth = medianOf(ridges, block -> means[block]) - ground;
   }
 
-  static boolean[] of(byte[] pixels, TensorField tensors, float[] means, boolean[] ridges) {
+  static boolean[] of(
+      byte[] pixels, StructureTensorField tensors, float[] means, boolean[] ridges) {
     SkinMask mask = new SkinMask(pixels, tensors, means, ridges);
     boolean[] skin = new boolean[ridges.length];
     for (int block = 0; block < skin.length; block++) {
@@ -51,8 +52,8 @@ final class SkinMask {
 
   private boolean isSkin(int block) {
     double covered = depth == 0 ? 0 : (means[block] - ground) / depth;
-    boolean textured = tensors.ownGradient(block) >= LEAST_GRADIENT * gradient;
-    return covered >= CLOSED || textured && covered >= LEAST_DEPTH;
+    boolean textured = tensors.ownGradient(block) >= MIN_GRADIENT * gradient;
+    return covered >= CLOSED || textured && covered >= MIN_DEPTH;
   }
 
   /** The gray level of what shows nothing; where prints fill the image, that of their valleys. */
@@ -64,7 +65,7 @@ final class SkinMask {
         even[count++] = means[block];
       }
     }
-    return count >= LEAST_GROUND * means.length
+    return count >= MIN_GROUND * means.length
         ? Statistics.quantile(even, count, 0.5)
         : lightest(pixels);
   }

@@ -9,18 +9,18 @@ public final class WorkingResolution {
   public static final double MM_PER_PIXEL = 25.4 / PPI;
 
   /** Below this ridges of a child (0.2 mm) have fewer than two pixels. */
-  private static final double LEAST_PPI = 240;
+  private static final double MIN_PPI = 240;
 
-  private static final double MOST_PPI = 4800;
+  private static final double MAX_PPI = 4800;
   private static final double SAME = 0.01;
 
   /** Memory for the working image stays bounded whatever resolution is claimed. */
-  private static final long MOST_PIXELS = 64_000_000L;
+  private static final long MAX_PIXELS = 64_000_000L;
 
   private WorkingResolution() {}
 
   static boolean isUsable(double ppi) {
-    return ppi >= LEAST_PPI && ppi <= MOST_PPI;
+    return ppi >= MIN_PPI && ppi <= MAX_PPI;
   }
 
   /** Pixels of the working image for one of the source; 1 when they are alike within 1 %. */
@@ -31,7 +31,7 @@ public final class WorkingResolution {
 
   static boolean fits(GrayImage image, double ppi) {
     double scale = scale(ppi);
-    return image.width() * scale * image.height() * scale <= MOST_PIXELS;
+    return image.width() * scale * image.height() * scale <= MAX_PIXELS;
   }
 
   static byte[] pixels(GrayImage image, double ppi) {

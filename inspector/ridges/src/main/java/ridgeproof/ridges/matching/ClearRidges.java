@@ -14,8 +14,8 @@ final class ClearRidges {
   /** Blocks to the border of the print: ridges end there because the print does. */
   private static final double BORDER = 1.5;
 
-  private static final double LEAST_COHERENCE = 0.4;
-  private static final double LEAST_CLARITY = 0.4;
+  private static final double MIN_COHERENCE = 0.4;
+  private static final double MIN_CLARITY = 0.4;
 
   private final RidgeMaps maps;
   private final boolean[] inside;
@@ -47,8 +47,8 @@ final class ClearRidges {
   boolean support(Minutia minutia) {
     int block = maps.grid().index(column(minutia), row(minutia));
     return inner[block]
-        && maps.tensors().coherence(block) > LEAST_COHERENCE
-        && maps.signatures().clarity(block) > LEAST_CLARITY
+        && maps.tensors().coherence(block) > MIN_COHERENCE
+        && maps.signatures().clarity(block) > MIN_CLARITY
         && surround(minutia);
   }
 
@@ -59,7 +59,7 @@ final class ClearRidges {
     for (int block = 0; block < inside.length; block++) {
       if (inside[block]) {
         print++;
-        clear += maps.tensors().coherence(block) > LEAST_COHERENCE ? 1 : 0;
+        clear += maps.tensors().coherence(block) > MIN_COHERENCE ? 1 : 0;
       }
     }
     return print == 0 ? 0 : (double) clear / print;

@@ -42,10 +42,10 @@ public final class Minutiae {
    * The largest area that is shown to the extractor, at 500 ppi: more than a roll from nail to
    * nail. Its work grows with the square of the minutiae.
    */
-  private static final double MOST_PIXELS = 700_000;
+  private static final double MAX_PIXELS = 700_000;
 
   /** The same of ridges without order, where it finds a minutia at every step. */
-  private static final double MOST_DISORDERED_PIXELS = 100_000;
+  private static final double MAX_DISORDERED_PIXELS = 100_000;
 
   /**
    * Of the blocks of a print, those with clear ridges; of 160 real prints none had less than 0.8.
@@ -95,7 +95,7 @@ public final class Minutiae {
     double rim = 2 * RIM_MM * ppi / MM_PER_INCH;
     double width = print.width() + rim;
     double height = print.height() + rim;
-    double shrunk = shrunk(width * height * Math.pow(WorkingResolution.PPI / ppi, 2), MOST_PIXELS);
+    double shrunk = shrunk(width * height * Math.pow(WorkingResolution.PPI / ppi, 2), MAX_PIXELS);
     GrayImage cut =
         new RotatedBox(
                 print.centreX(), print.centreY(), shrunk * width, shrunk * height, print.degrees())
@@ -112,7 +112,7 @@ public final class Minutiae {
     int right = grid.right(Math.min(grid.columns() - 1, region.right() + RIM));
     int bottom = grid.bottom(Math.min(grid.rows() - 1, region.bottom() + RIM));
     ClearRidges ridges = new ClearRidges(maps, region);
-    double most = ridges.share() < ORDERED ? MOST_DISORDERED_PIXELS : MOST_PIXELS;
+    double most = ridges.share() < ORDERED ? MAX_DISORDERED_PIXELS : MAX_PIXELS;
     double shrunk = shrunk((double) (right - left) * (bottom - top), most);
     int width = (int) (shrunk * (right - left));
     int height = (int) (shrunk * (bottom - top));

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import ridgeproof.ridges.matching.FingerAnswer.Reason;
-import ridgeproof.ridges.matching.FingerAnswer.Verdict;
+import ridgeproof.ridges.matching.FingerMatchResult.Reason;
+import ridgeproof.ridges.matching.FingerMatchResult.Verdict;
 import ridgeproof.spec.layout.FingerPosition;
 
 /**
@@ -28,13 +28,13 @@ public final class SequenceCheck {
    */
   private static final double CERTAIN = 1.5;
 
-  private static final int LEAST_MINUTIAE = 12;
+  private static final int MIN_MINUTIAE = 12;
 
   /** Among fewer other prints of the card the lead of one may be chance. */
   private static final int FEW_RIVALS = 8;
 
   /** What was fitted on some thousand pairs is good for no more. */
-  private static final double MOST_ODDS = 9;
+  private static final double MAX_ODDS = 9;
 
   private final CardScores scores;
   private final Set<FingerPosition> uncertain;
@@ -90,7 +90,7 @@ public final class SequenceCheck {
   }
 
   /** Of plain prints whose places are certain, without second templates. */
-  public static SequenceAnswers check(
+  public static SequenceResult check(
       Map<FingerPosition, Minutiae> rolls,
       Map<FingerPosition, Minutiae> plains,
       SequenceLimits limits) {
@@ -107,7 +107,7 @@ public final class SequenceCheck {
    *     technician
    * @param second asked for prints that do not match by the first template
    */
-  public static SequenceAnswers check(
+  public static SequenceResult check(
       Map<FingerPosition, Minutiae> rolls,
       Map<FingerPosition, Minutiae> plains,
       Set<FingerPosition> uncertain,
@@ -117,14 +117,14 @@ public final class SequenceCheck {
   }
 
   /** The same of prints whose similarities come from elsewhere. */
-  public static SequenceAnswers check(
+  public static SequenceResult check(
       CardScores scores, Set<FingerPosition> uncertain, SequenceLimits limits) {
     SequenceCheck check = new SequenceCheck(scores, uncertain, limits);
-    List<FingerAnswer> answers = check.answers();
+    List<FingerMatchResult> answers = check.answers();
     check.matrix.compareRolls(check.settled(answers));
-    return new SequenceAnswers(
+    return new SequenceResult(
         answers,
-        new SequenceIrregularities(
+        new SequenceErrorFinder(
                 answers, check.matrix, check.arrangement, check.claims, CERTAIN * limits.careful())
             .named(),
         limits.threshold());
@@ -156,8 +156,8 @@ public final class SequenceCheck {
     return at == plain;
   }
 
-  private List<FingerAnswer> answers() {
-    List<FingerAnswer> answers = new ArrayList<>();
+  private List<FingerMatchResult> answers() {
+    List<FingerMatchResult> answers = new ArrayList<>();
     for (FingerPosition position : FingerPosition.values()) {
       if (rolls.contains(position) || plains.contains(position)) {
         answers.add(answer(position));
@@ -166,16 +166,16 @@ public final class SequenceCheck {
     return answers;
   }
 
-  private Set<FingerPosition> settled(List<FingerAnswer> answers) {
+  private Set<FingerPosition> settled(List<FingerMatchResult> answers) {
     return answers.stream()
         .filter(a -> a.verdict() == Verdict.CONFIRMED && a.otherScore() < limits.threshold())
-        .map(FingerAnswer::position)
+        .map(FingerMatchResult::position)
         .collect(Collectors.toUnmodifiableSet());
   }
 
-  private FingerAnswer answer(FingerPosition position) {
+  private FingerMatchResult answer(FingerPosition position) {
     if (!plains.contains(position)) {
-      return new FingerAnswer(
+      return new FingerMatchResult(
           position, Verdict.INCONCLUSIVE, Reason.NO_PLAIN_PRINT, 0, Optional.empty(), 0);
     }
     double own = matrix.plainToRoll(position, position);
@@ -183,7 +183,7 @@ public final class SequenceCheck {
     double most = likest.map(roll -> matrix.plainToRoll(position, roll)).orElse(0.0);
     FingerPosition claimed = claims.get(position);
     if (claimed != null && speaksFor(position, claimed)) {
-      return new FingerAnswer(
+      return new FingerMatchResult(
           position,
           Verdict.CONTRADICTED,
           Reason.MATCHES_ANOTHER_ROLL,
@@ -195,30 +195,29 @@ public final class SequenceCheck {
     Optional<Reason> confirmed =
         claimed == null ? confirmed(position, own, most) : Optional.empty();
     if (confirmed.isPresent()) {
-      return new FingerAnswer(
+      return new FingerMatchResult(
           position,
           Verdict.CONFIRMED,
           confirmed.get(),
           own,
           likest,
           most,
-          Math.min(
-              MOST_ODDS, Math.max(arrangement.place(position).evidence(), limits.weight(own))));
+          Math.min(MAX_ODDS, Math.max(arrangement.place(position).evidence(), limits.weight(own))));
     }
     if (own < limits.threshold() && uncertain.contains(position)) {
-      return new FingerAnswer(
+      return new FingerMatchResult(
           position, Verdict.INCONCLUSIVE, Reason.PLACE_UNCERTAIN, own, likest, most);
     }
     return alone(position, own, likest, most);
   }
 
   /** What the print says by itself, where the card as a whole does not decide. */
-  private FingerAnswer alone(
+  private FingerMatchResult alone(
       FingerPosition position, double own, Optional<FingerPosition> likest, double most) {
     boolean ownMatches = own >= limits.threshold();
     boolean otherIsCertain = most >= CERTAIN * limits.careful();
     if (otherIsCertain && !ownMatches && most >= CLEARLY * own && isOnlyMatch(position, likest)) {
-      return new FingerAnswer(
+      return new FingerMatchResult(
           position,
           Verdict.CONTRADICTED,
           Reason.MATCHES_ANOTHER_ROLL,
@@ -229,7 +228,7 @@ public final class SequenceCheck {
     }
     boolean several = most >= limits.threshold() && (ownMatches || otherIsCertain);
     Reason reason = several ? Reason.MATCHES_SEVERAL_ROLLS : without(position);
-    return new FingerAnswer(position, Verdict.INCONCLUSIVE, reason, own, likest, most);
+    return new FingerMatchResult(position, Verdict.INCONCLUSIVE, reason, own, likest, most);
   }
 
   /**
@@ -264,8 +263,7 @@ public final class SequenceCheck {
       return Reason.NO_ROLL;
     }
     boolean few =
-        scores.plains().get(position) < LEAST_MINUTIAE
-            || scores.rolls().get(position) < LEAST_MINUTIAE;
+        scores.plains().get(position) < MIN_MINUTIAE || scores.rolls().get(position) < MIN_MINUTIAE;
     return few ? Reason.TOO_FEW_MINUTIAE : Reason.MATCHES_NO_ROLL;
   }
 

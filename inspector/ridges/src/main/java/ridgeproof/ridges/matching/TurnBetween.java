@@ -25,7 +25,7 @@ public final class TurnBetween {
   private static final double MM_PER_INCH = 25.4;
 
   /** Pairs that agree below which the prints share too little. */
-  private static final int LEAST_PAIRS = 6;
+  private static final int MIN_PAIRS = 6;
 
   private static final double CLEARLY = 1.3;
 
@@ -59,7 +59,7 @@ public final class TurnBetween {
         rival = Math.max(rival, votes[turn]);
       }
     }
-    return votes[best] < LEAST_PAIRS || votes[best] < CLEARLY * rival
+    return votes[best] < MIN_PAIRS || votes[best] < CLEARLY * rival
         ? OptionalDouble.empty()
         : OptionalDouble.of(Math.IEEEremainder(best * STEP, 360));
   }

@@ -17,7 +17,7 @@ import ridgeproof.ridges.pattern.SingularPoint.Kind;
 public final class PatternClassifier {
 
   /** Square millimetres without which nothing is said. */
-  private static final double LEAST_AREA = 90;
+  private static final double MIN_AREA = 90;
 
   /** Degrees off straight down within which a core stands upright. */
   private static final double UPRIGHT = 10;
@@ -38,7 +38,7 @@ public final class PatternClassifier {
     Optional<SingularPoint> top =
         cores.stream().min(Comparator.comparingDouble(p -> p.y() * cos - p.x() * sin));
     double border = top.map(core -> borderMm(maps, region, core)).orElse(0.0);
-    if (region.areaMm2() < LEAST_AREA || cores.size() > 2 || deltas.size() > 2) {
+    if (region.areaMm2() < MIN_AREA || cores.size() > 2 || deltas.size() > 2) {
       return new PatternMeasure(PatternClass.UNKNOWN, 0, points, top, border);
     }
     if (cores.size() == 2) {
@@ -50,7 +50,7 @@ public final class PatternClassifier {
           ? new PatternMeasure(PatternClass.WHORL, 0.6, points, top, border)
           : loop(points, top.orElseThrow(), deltas, lean, border);
     }
-    boolean whole = region.areaMm2() > 2 * LEAST_AREA;
+    boolean whole = region.areaMm2() > 2 * MIN_AREA;
     // Without a rise in the middle it may be another joint, or no skin at all.
     boolean rises =
         OrientationField.of(maps, region.mask(), 1).bend(region.left(), region.right()) > RISE;

@@ -3,16 +3,16 @@ package ridgeproof.ridges.quality;
 import ridgeproof.ridges.map.BlockGrid;
 import ridgeproof.ridges.map.RidgeMaps;
 import ridgeproof.ridges.map.RidgeRegion;
-import ridgeproof.ridges.map.SignatureField;
-import ridgeproof.ridges.map.TensorField;
+import ridgeproof.ridges.map.StructureTensorField;
+import ridgeproof.ridges.map.XSignatureField;
 
 /** Values of one print block by block, for drawing over the image. */
 public final class BlockMap {
 
   private final BlockGrid grid;
   private final double scale;
-  private final TensorField tensors;
-  private final SignatureField signatures;
+  private final StructureTensorField tensors;
+  private final XSignatureField signatures;
   private final boolean[] print;
   private final boolean[] ridges;
 

@@ -6,9 +6,9 @@ import ridgeproof.ridges.map.BlockGrid;
 import ridgeproof.ridges.map.OrientationField;
 import ridgeproof.ridges.map.RidgeMaps;
 import ridgeproof.ridges.map.RidgeRegion;
-import ridgeproof.ridges.map.SignatureField;
 import ridgeproof.ridges.map.Statistics;
 import ridgeproof.ridges.map.WorkingResolution;
+import ridgeproof.ridges.map.XSignatureField;
 
 /** Sums up the block maps over the clear ridges of one print. */
 final class BlockMeasures {
@@ -54,7 +54,7 @@ final class BlockMeasures {
   }
 
   ClarityMeasure clarity() {
-    SignatureField signatures = maps.signatures();
+    XSignatureField signatures = maps.signatures();
     double[] edges = values(signatures::edge);
     double[] relative =
         values(block -> 2 * signatures.edge(block) / Math.max(1, signatures.period(block)));

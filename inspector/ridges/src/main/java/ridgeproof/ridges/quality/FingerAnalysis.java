@@ -8,9 +8,10 @@ import java.util.Optional;
  *
  * @param doubts why there are no measures, or what makes them doubtful
  * @param measures of the print, when there is one
- * @param score with its parts; {@link Score#NONE} without a print
+ * @param score with its parts; {@link QualityScore#NONE} without a print
  */
-public record FingerAnalysis(List<Doubt> doubts, Optional<FingerMeasures> measures, Score score) {
+public record FingerAnalysis(
+    List<Doubt> doubts, Optional<FingerMeasures> measures, QualityScore score) {
 
   /** What can be wrong. */
   public enum Doubt {
@@ -40,6 +41,6 @@ public record FingerAnalysis(List<Doubt> doubts, Optional<FingerMeasures> measur
 
   /** An image without measures, and why. */
   static FingerAnalysis without(Doubt why) {
-    return new FingerAnalysis(List.of(why), Optional.empty(), Score.NONE);
+    return new FingerAnalysis(List.of(why), Optional.empty(), QualityScore.NONE);
   }
 }

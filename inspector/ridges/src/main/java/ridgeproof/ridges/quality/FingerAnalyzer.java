@@ -6,7 +6,7 @@ import java.util.Optional;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.ridges.map.EdgeContact;
 import ridgeproof.ridges.map.FlexionCrease;
-import ridgeproof.ridges.map.PrintParts;
+import ridgeproof.ridges.map.PrintSegmentation;
 import ridgeproof.ridges.map.PrintShape;
 import ridgeproof.ridges.map.RidgeMaps;
 import ridgeproof.ridges.map.RidgeRegion;
@@ -25,9 +25,9 @@ public final class FingerAnalyzer {
   /**
    * Least and greatest usual ridge period, mm; the mean of adults is about 0.46 (common practice).
    */
-  private static final double LEAST_PERIOD_MM = 0.3;
+  private static final double MIN_PERIOD_MM = 0.3;
 
-  private static final double MOST_PERIOD_MM = 0.75;
+  private static final double MAX_PERIOD_MM = 0.75;
   private static final double SURE = 0.35;
 
   private FingerAnalyzer() {}
@@ -42,8 +42,8 @@ public final class FingerAnalyzer {
       return FingerAnalysis.without(Doubt.UNUSABLE_RESOLUTION);
     }
     RidgeMaps maps = RidgeMaps.of(image, ppi);
-    List<RidgeRegion> parts = PrintParts.of(maps);
-    Optional<RidgeRegion> main = PrintParts.main(parts);
+    List<RidgeRegion> parts = PrintSegmentation.of(maps);
+    Optional<RidgeRegion> main = PrintSegmentation.main(parts);
     if (main.isEmpty()) {
       return FingerAnalysis.without(Doubt.NO_RIDGES);
     }
@@ -71,7 +71,7 @@ public final class FingerAnalyzer {
       boolean others) {
     BlockMeasures blocks = new BlockMeasures(maps, region);
     EdgeContact edges = EdgeContact.of(maps, region);
-    RotationMeasure rotation = FingerAxis.of(maps, region, edges);
+    RotationMeasure rotation = FingerRotation.of(maps, region, edges);
     RotatedBox box = PrintShape.of(region).box(rotation.degrees(), maps.scale());
     double mm = WorkingResolution.MM_PER_PIXEL * maps.scale();
     FingerMeasures measures =
@@ -93,7 +93,7 @@ public final class FingerAnalyzer {
             Minutiae.of(maps, region),
             new BlockMap(maps, region));
     return new FingerAnalysis(
-        doubts(measures, others), Optional.of(measures), ScoreCard.of(measures));
+        doubts(measures, others), Optional.of(measures), QualityScorer.of(measures));
   }
 
   private static List<Doubt> doubts(FingerMeasures m, boolean others) {
@@ -107,7 +107,7 @@ public final class FingerAnalyzer {
         doubts);
     addIf(m.pattern().core().isEmpty(), Doubt.NO_CORE, doubts);
     double period = m.flow().periodMm();
-    addIf(period < LEAST_PERIOD_MM || period > MOST_PERIOD_MM, Doubt.UNUSUAL_PERIOD, doubts);
+    addIf(period < MIN_PERIOD_MM || period > MAX_PERIOD_MM, Doubt.UNUSUAL_PERIOD, doubts);
     addIf(m.rotation().confidence() < SURE, Doubt.ROTATION_UNCERTAIN, doubts);
     addIf(others, Doubt.OTHER_PRINTS, doubts);
     return doubts;

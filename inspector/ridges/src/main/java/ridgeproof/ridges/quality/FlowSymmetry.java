@@ -8,7 +8,7 @@ import ridgeproof.ridges.map.RidgeRegion;
 final class FlowSymmetry {
 
   /** Pairs of blocks below which nothing can be said. */
-  private static final int LEAST_PAIRS = 50;
+  private static final int MIN_PAIRS = 50;
 
   private final BlockGrid grid;
   private final double[] cos;
@@ -63,7 +63,7 @@ final class FlowSymmetry {
       }
     }
     // A direction turns into four times the line's less itself, in doubled angles.
-    return pairs < LEAST_PAIRS
+    return pairs < MIN_PAIRS
         ? -1
         : (real * Math.cos(4 * angle) + imaginary * Math.sin(4 * angle)) / pairs;
   }

@@ -16,10 +16,10 @@ import ridgeproof.ridges.map.Statistics;
 final class GapFinder {
 
   /** Blocks; 1.2 mm, a crease or scar is narrower. */
-  private static final int LEAST_GAP = 2;
+  private static final int MIN_GAP = 2;
 
   /** Blocks; 8.5 mm, what lies farther apart is another print. */
-  private static final int MOST_GAP = 14;
+  private static final int MAX_GAP = 14;
 
   /** Blocks of ridges, 2.4 mm, that stand on either side. */
   private static final int FIRM = 4;
@@ -83,7 +83,7 @@ final class GapFinder {
     for (int column = 0; column < grid.columns(); column++) {
       if (isRidge(maps, mask, grid, column, row)) {
         int gap = column - last - 1;
-        boolean between = last >= 0 && gap >= LEAST_GAP && gap <= MOST_GAP;
+        boolean between = last >= 0 && gap >= MIN_GAP && gap <= MAX_GAP;
         if (between
             && gap > widest.map(Strip::width).orElse(0)
             && isFirm(maps, mask, grid, last, row, -1)

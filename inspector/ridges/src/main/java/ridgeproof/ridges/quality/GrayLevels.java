@@ -14,7 +14,7 @@ public final class GrayLevels {
   private static final double HALO = 2;
 
   /** Part of the image that must lie outside the prints to say anything of the paper. */
-  private static final double LEAST_OUTSIDE = 0.04;
+  private static final double MIN_OUTSIDE = 0.04;
 
   /** Gray levels between the middle of print and paper. */
   private static final double DIFFERENT = 8;
@@ -40,7 +40,7 @@ public final class GrayLevels {
         outside[count++] = means[block];
       }
     }
-    surround = count < LEAST_OUTSIDE * means.length ? -1 : Statistics.quantile(outside, count, 0.5);
+    surround = count < MIN_OUTSIDE * means.length ? -1 : Statistics.quantile(outside, count, 0.5);
   }
 
   double mean(int block) {

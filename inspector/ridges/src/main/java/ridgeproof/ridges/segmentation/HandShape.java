@@ -11,7 +11,7 @@ import ridgeproof.ridges.map.RotatedBox;
  */
 public final class HandShape {
 
-  private static final int LEAST_PRINTS = 3;
+  private static final int MIN_PRINTS = 3;
   private static final double WIDTH_WEIGHT = 4;
 
   private HandShape() {}
@@ -20,7 +20,7 @@ public final class HandShape {
   public static OptionalDouble of(Slap slap) {
     List<RotatedBox> prints =
         slap.segments().stream().flatMap(segment -> segment.box().stream()).toList();
-    if (prints.size() < LEAST_PRINTS) {
+    if (prints.size() < MIN_PRINTS) {
       return OptionalDouble.empty();
     }
     double breadth = prints.stream().mapToDouble(RotatedBox::width).average().orElseThrow();

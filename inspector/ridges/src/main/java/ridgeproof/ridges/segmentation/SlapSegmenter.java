@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import ridgeproof.imagery.GrayImage;
-import ridgeproof.ridges.map.PrintParts;
+import ridgeproof.ridges.map.PrintSegmentation;
 import ridgeproof.ridges.map.PrintShape;
 import ridgeproof.ridges.map.RidgeMaps;
 import ridgeproof.ridges.map.RidgeRegion;
@@ -68,27 +68,29 @@ public final class SlapSegmenter {
 
   public static Finding find(RidgeMaps maps, List<FingerPosition> expected) {
     List<FingerPosition> places = places(expected);
-    List<RidgeRegion> parts = PrintParts.of(maps);
+    List<RidgeRegion> parts = PrintSegmentation.of(maps);
     if (parts.isEmpty()) {
       return new Finding(nothing(places, Segment.Doubt.NO_RIDGES), Map.of());
     }
     double axis =
-        places.size() == 1 ? DistalPrints.axisOfOneFinger(parts) : DistalPrints.axis(parts);
-    List<PrintCandidate> candidates = DistalPrints.of(maps, parts, axis);
+        places.size() == 1
+            ? DistalPhalanxFinder.axisOfOneFinger(parts)
+            : DistalPhalanxFinder.axis(parts);
+    List<PrintCandidate> candidates = DistalPhalanxFinder.of(maps, parts, axis);
     if (candidates.isEmpty()) {
       return new Finding(nothing(places, Segment.Doubt.NO_RIDGES), Map.of());
     }
-    Reading reading = new Reading(HandArrangement.choose(candidates, places), axis);
+    Reading reading = new Reading(FingerAssignment.choose(candidates, places), axis);
     for (int i = 0; i <= WIDER_NECKS.length && !reading.choice().isWhole(); i++) {
       List<RidgeRegion> finer =
           i < WIDER_NECKS.length
-              ? PrintParts.of(maps, WIDER_NECKS[i])
-              : DistalPrints.partBroad(parts, axis);
+              ? PrintSegmentation.of(maps, WIDER_NECKS[i])
+              : DistalPhalanxFinder.partBroad(parts, axis);
       // Prints that ran into one lie across, and the lean of all may have been theirs.
       reading = better(reading, maps, finer, places, axis);
-      reading = better(reading, maps, finer, places, DistalPrints.axis(finer));
+      reading = better(reading, maps, finer, places, DistalPhalanxFinder.axis(finer));
     }
-    HandArrangement.Choice choice = reading.choice();
+    FingerAssignment.Choice choice = reading.choice();
     List<Segment> segments = new ArrayList<>();
     Map<FingerPosition, RidgeRegion> regions = new EnumMap<>(FingerPosition.class);
     for (int i = 0; i < places.size(); i++) {
@@ -105,7 +107,7 @@ public final class SlapSegmenter {
   }
 
   /** Which prints are taken for the fingers when all lean so many degrees. */
-  private record Reading(HandArrangement.Choice choice, double axis) {}
+  private record Reading(FingerAssignment.Choice choice, double axis) {}
 
   private static Reading better(
       Reading before,
@@ -113,11 +115,11 @@ public final class SlapSegmenter {
       List<RidgeRegion> parts,
       List<FingerPosition> places,
       double axis) {
-    List<PrintCandidate> candidates = DistalPrints.of(maps, parts, axis);
+    List<PrintCandidate> candidates = DistalPhalanxFinder.of(maps, parts, axis);
     if (candidates.isEmpty()) {
       return before;
     }
-    Reading other = new Reading(HandArrangement.choose(candidates, places), axis);
+    Reading other = new Reading(FingerAssignment.choose(candidates, places), axis);
     return other.choice().value() > before.choice().value() ? other : before;
   }
 
@@ -136,7 +138,7 @@ public final class SlapSegmenter {
   private static Segment found(
       FingerPosition position,
       PrintCandidate print,
-      HandArrangement.Choice choice,
+      FingerAssignment.Choice choice,
       double axis,
       double scale) {
     List<Segment.Doubt> doubts = new ArrayList<>();

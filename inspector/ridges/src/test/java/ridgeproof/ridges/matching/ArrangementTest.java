@@ -12,9 +12,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.Test;
-import ridgeproof.ridges.matching.FingerAnswer.Reason;
-import ridgeproof.ridges.matching.FingerAnswer.Verdict;
-import ridgeproof.ridges.matching.Irregularity.Kind;
+import ridgeproof.ridges.matching.FingerMatchResult.Reason;
+import ridgeproof.ridges.matching.FingerMatchResult.Verdict;
+import ridgeproof.ridges.matching.SequenceError.Kind;
 import ridgeproof.spec.layout.FingerPosition;
 
 /** Cards of which only the similarities are known. */
@@ -60,7 +60,7 @@ class ArrangementTest {
       return this;
     }
 
-    private SequenceAnswers answers() {
+    private SequenceResult answers() {
       return SequenceCheck.check(this, Set.of(), LIMITS);
     }
 
@@ -108,17 +108,17 @@ class ArrangementTest {
     }
   }
 
-  private static FingerAnswer of(SequenceAnswers answers, FingerPosition finger) {
+  private static FingerMatchResult of(SequenceResult answers, FingerPosition finger) {
     return answers.answers().get(finger.ordinal());
   }
 
-  private static void assertNamed(Kind kind, List<FingerPosition> fingers, SequenceAnswers said) {
+  private static void assertNamed(Kind kind, List<FingerPosition> fingers, SequenceResult said) {
     assertEquals(1, said.irregularities().size(), said.toString());
-    Irregularity named = said.irregularities().get(0);
+    SequenceError named = said.irregularities().get(0);
     assertEquals(kind, named.kind());
     assertEquals(new HashSet<>(fingers), new HashSet<>(named.positions()));
     assertTrue(named.odds() >= LIMITS.claim());
-    for (FingerAnswer answer : said.answers()) {
+    for (FingerMatchResult answer : said.answers()) {
       boolean concerned = fingers.contains(answer.position());
       assertEquals(concerned, answer.verdict() != Verdict.CONFIRMED, answer.toString());
     }
@@ -126,9 +126,9 @@ class ArrangementTest {
 
   @Test
   void aFaintFingerIsConfirmedWhereNothingElseOnTheCardComesNear() {
-    SequenceAnswers said =
+    SequenceResult said =
         Card.inOrder(90).with(FingerPosition.LEFT_RING, FingerPosition.LEFT_RING, 18).answers();
-    FingerAnswer faint = of(said, FingerPosition.LEFT_RING);
+    FingerMatchResult faint = of(said, FingerPosition.LEFT_RING);
     assertEquals(Verdict.CONFIRMED, faint.verdict());
     assertEquals(Reason.MOST_LIKE_OWN_ROLL, faint.reason());
     assertTrue(faint.odds() > 1);
@@ -136,7 +136,7 @@ class ArrangementTest {
 
   @Test
   void aFingerLikeNoRollIsInconclusive() {
-    SequenceAnswers said =
+    SequenceResult said =
         Card.inOrder(90).with(FingerPosition.LEFT_RING, FingerPosition.LEFT_RING, 1).answers();
     assertEquals(Verdict.INCONCLUSIVE, of(said, FingerPosition.LEFT_RING).verdict());
     assertEquals(List.of(), said.irregularities());
@@ -146,7 +146,7 @@ class ArrangementTest {
   void chanceLikenessOfTwoFaintFingersIsNoExchange() {
     FingerPosition a = FingerPosition.RIGHT_INDEX;
     FingerPosition b = FingerPosition.LEFT_THUMB;
-    SequenceAnswers said =
+    SequenceResult said =
         Card.inOrder(90).with(a, a, 2).with(b, b, 3).with(a, b, 14).with(b, a, 6).answers();
     assertEquals(List.of(), said.irregularities());
     assertTrue(
@@ -166,7 +166,7 @@ class ArrangementTest {
   void oneClearWitnessNamesAnExchangeAndLeavesTheOtherPrintInconclusive() {
     FingerPosition a = FingerPosition.RIGHT_INDEX;
     FingerPosition b = FingerPosition.LEFT_RING;
-    SequenceAnswers said = Card.inOrder(90).with(b, b, 1).moved(a, b).answers();
+    SequenceResult said = Card.inOrder(90).with(b, b, 1).moved(a, b).answers();
     assertNamed(Kind.EXCHANGED, List.of(a, b), said);
     assertFalse(said.irregularities().get(0).mutual());
     assertEquals(Verdict.CONTRADICTED, of(said, a).verdict());
@@ -253,7 +253,7 @@ class ArrangementTest {
   void printsWithoutRollsAreInconclusiveForThat() {
     Card card = Card.inOrder(90);
     card.rolls.clear();
-    for (FingerAnswer answer : card.answers().answers()) {
+    for (FingerMatchResult answer : card.answers().answers()) {
       assertEquals(Reason.NO_ROLL, answer.reason());
     }
     assertEquals(List.of(), card.answers().irregularities());
@@ -273,7 +273,7 @@ class ArrangementTest {
     FingerPosition a = FingerPosition.RIGHT_INDEX;
     FingerPosition b = FingerPosition.LEFT_THUMB;
     Card card = Card.inOrder(90).with(a, a, 2).with(b, b, 3).with(a, b, 18).with(b, a, 6);
-    SequenceAnswers said = SequenceCheck.check(card, Set.of(), LIMITS.withThreshold(10));
+    SequenceResult said = SequenceCheck.check(card, Set.of(), LIMITS.withThreshold(10));
     assertEquals(List.of(), said.irregularities());
     assertTrue(
         said.answers().stream().noneMatch(one -> one.verdict() == Verdict.CONTRADICTED),

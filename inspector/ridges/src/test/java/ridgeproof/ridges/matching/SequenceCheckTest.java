@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Test;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.ridges.map.Drawn;
 import ridgeproof.ridges.map.RotatedBox;
-import ridgeproof.ridges.matching.FingerAnswer.Reason;
-import ridgeproof.ridges.matching.FingerAnswer.Verdict;
-import ridgeproof.ridges.matching.Irregularity.Kind;
+import ridgeproof.ridges.matching.FingerMatchResult.Reason;
+import ridgeproof.ridges.matching.FingerMatchResult.Verdict;
+import ridgeproof.ridges.matching.SequenceError.Kind;
 import ridgeproof.ridges.quality.FingerAnalyzer;
 import ridgeproof.spec.layout.FingerPosition;
 
@@ -75,12 +75,12 @@ public class SequenceCheckTest {
     return GrayImage.owning(turned.width(), turned.height(), pixels);
   }
 
-  private static SequenceAnswers check(
+  private static SequenceResult check(
       Map<FingerPosition, Minutiae> rolls, Map<FingerPosition, Minutiae> plains) {
     return SequenceCheck.check(rolls, plains, LIMITS);
   }
 
-  private static FingerAnswer answer(SequenceAnswers answers, FingerPosition position) {
+  private static FingerMatchResult answer(SequenceResult answers, FingerPosition position) {
     return answers.answers().stream()
         .filter(a -> a.position() == position)
         .findFirst()
@@ -91,8 +91,8 @@ public class SequenceCheckTest {
   void aPrintAmongFewerThanThereAreFingersContradictsNothing() {
     Map<FingerPosition, Minutiae> exchanged = new EnumMap<>(PLAINS);
     exchanged.put(INDEX, PLAINS.get(MIDDLE));
-    SequenceAnswers certain = SequenceCheck.check(ROLLS, exchanged, LIMITS);
-    SequenceAnswers uncertain =
+    SequenceResult certain = SequenceCheck.check(ROLLS, exchanged, LIMITS);
+    SequenceResult uncertain =
         SequenceCheck.check(ROLLS, exchanged, Set.of(INDEX), SecondLook.NONE, LIMITS);
     assertEquals(Verdict.CONTRADICTED, answer(certain, INDEX).verdict());
     assertEquals(Verdict.INCONCLUSIVE, answer(uncertain, INDEX).verdict());
@@ -101,9 +101,9 @@ public class SequenceCheckTest {
 
   @Test
   void printsInOrderAreConfirmed() {
-    SequenceAnswers answers = check(ROLLS, PLAINS);
+    SequenceResult answers = check(ROLLS, PLAINS);
     assertEquals(List.of(), answers.irregularities());
-    for (FingerAnswer answer : answers.answers()) {
+    for (FingerMatchResult answer : answers.answers()) {
       assertEquals(Verdict.CONFIRMED, answer.verdict(), answer.toString());
       assertEquals(Reason.MATCHES_OWN_ROLL, answer.reason());
     }
@@ -114,9 +114,9 @@ public class SequenceCheckTest {
     Map<FingerPosition, Minutiae> rolls = new EnumMap<>(ROLLS);
     rolls.put(INDEX, ROLLS.get(MIDDLE));
     rolls.put(MIDDLE, ROLLS.get(INDEX));
-    SequenceAnswers answers = check(rolls, PLAINS);
+    SequenceResult answers = check(rolls, PLAINS);
     assertEquals(1, answers.irregularities().size());
-    Irregularity exchange = answers.irregularities().get(0);
+    SequenceError exchange = answers.irregularities().get(0);
     assertEquals(Kind.EXCHANGED, exchange.kind());
     assertEquals(List.of(INDEX, MIDDLE), exchange.positions());
     assertTrue(exchange.mutual());
@@ -129,7 +129,7 @@ public class SequenceCheckTest {
     Map<FingerPosition, Minutiae> plains = new EnumMap<>(PLAINS);
     plains.put(THUMB, PLAINS.get(OTHER_THUMB));
     plains.put(OTHER_THUMB, PLAINS.get(THUMB));
-    SequenceAnswers answers = check(ROLLS, plains);
+    SequenceResult answers = check(ROLLS, plains);
     assertEquals(Kind.THUMBS_EXCHANGED, answers.irregularities().get(0).kind());
   }
 
@@ -140,7 +140,7 @@ public class SequenceCheckTest {
     rolls.put(MIDDLE, ROLLS.get(INDEX));
     Map<FingerPosition, Minutiae> plains = new EnumMap<>(PLAINS);
     plains.remove(MIDDLE);
-    SequenceAnswers answers = check(rolls, plains);
+    SequenceResult answers = check(rolls, plains);
     assertEquals(Verdict.CONTRADICTED, answer(answers, INDEX).verdict());
     assertEquals(Reason.NO_PLAIN_PRINT, answer(answers, MIDDLE).reason());
     assertEquals(Kind.EXCHANGED, answers.irregularities().get(0).kind());
@@ -152,7 +152,7 @@ public class SequenceCheckTest {
     Map<FingerPosition, Minutiae> plains = new EnumMap<>(PLAINS);
     plains.put(INDEX, PLAINS.get(MIDDLE));
     List<Kind> kinds =
-        check(ROLLS, plains).irregularities().stream().map(Irregularity::kind).toList();
+        check(ROLLS, plains).irregularities().stream().map(SequenceError::kind).toList();
     assertTrue(kinds.contains(Kind.PLAIN_TWICE), kinds.toString());
     assertTrue(kinds.contains(Kind.FOUND_ELSEWHERE), kinds.toString());
   }
@@ -161,7 +161,7 @@ public class SequenceCheckTest {
   void oneFingerRolledTwiceLeavesItsPlainPrintInconclusive() {
     Map<FingerPosition, Minutiae> rolls = new EnumMap<>(ROLLS);
     rolls.put(INDEX, ROLLS.get(MIDDLE));
-    SequenceAnswers answers = check(rolls, PLAINS);
+    SequenceResult answers = check(rolls, PLAINS);
     assertEquals(Reason.MATCHES_SEVERAL_ROLLS, answer(answers, MIDDLE).reason());
     assertEquals(Verdict.INCONCLUSIVE, answer(answers, MIDDLE).verdict());
     assertTrue(answers.irregularities().stream().anyMatch(i -> i.kind() == Kind.ROLLED_TWICE));
@@ -173,7 +173,7 @@ public class SequenceCheckTest {
     plains.put(
         INDEX,
         minutiae(Drawn.print(340, 420, new double[] {140, 170}, new double[] {250, 310}, 77)));
-    SequenceAnswers answers = check(ROLLS, plains);
+    SequenceResult answers = check(ROLLS, plains);
     assertEquals(Verdict.INCONCLUSIVE, answer(answers, INDEX).verdict());
     assertEquals(Reason.MATCHES_NO_ROLL, answer(answers, INDEX).reason());
     assertEquals(List.of(), answers.irregularities());
@@ -188,13 +188,13 @@ public class SequenceCheckTest {
 
   @Test
   void aThresholdOutOfReachConfirmsNothing() {
-    SequenceAnswers answers = SequenceCheck.check(ROLLS, PLAINS, LIMITS.withThreshold(1e9));
+    SequenceResult answers = SequenceCheck.check(ROLLS, PLAINS, LIMITS.withThreshold(1e9));
     assertTrue(answers.answers().stream().allMatch(a -> a.verdict() == Verdict.INCONCLUSIVE));
   }
 
   @Test
   void nothingToCompareGivesNoAnswers() {
-    SequenceAnswers answers = check(Map.of(), Map.of());
+    SequenceResult answers = check(Map.of(), Map.of());
     assertEquals(List.of(), answers.answers());
     assertEquals(List.of(), answers.irregularities());
   }

@@ -24,9 +24,9 @@ final class BinaryRecordReader {
   private static final int HORIZONTAL_LINE_LENGTH = 6;
   private static final int VERTICAL_LINE_LENGTH = 7;
 
-  private final ReadingContext context;
+  private final ParseContext context;
 
-  BinaryRecordReader(ReadingContext context) {
+  BinaryRecordReader(ParseContext context) {
     this.context = context;
   }
 

@@ -13,12 +13,12 @@ final class ContentsCheck {
 
   private static final FieldNumber CNT = new FieldNumber(1, 3);
 
-  private final ReadingContext context;
-  private final Contents contents;
+  private final ParseContext context;
+  private final TransactionContent contents;
   private final LogicalRecord header;
   private final List<LogicalRecord> records;
 
-  ContentsCheck(ReadingContext context, Contents contents, List<LogicalRecord> records) {
+  ContentsCheck(ParseContext context, TransactionContent contents, List<LogicalRecord> records) {
     this.context = context;
     this.contents = contents;
     this.header = records.get(0);
@@ -51,12 +51,12 @@ final class ContentsCheck {
   }
 
   private void comparePairs() {
-    List<Contents.Entry> present = present();
+    List<TransactionContent.Entry> present = present();
     if (present.equals(contents.entries())) {
       return;
     }
-    List<Contents.Entry> missing = without(contents.entries(), present);
-    List<Contents.Entry> extra = without(present, contents.entries());
+    List<TransactionContent.Entry> missing = without(contents.entries(), present);
+    List<TransactionContent.Entry> extra = without(present, contents.entries());
     if (missing.isEmpty() && extra.isEmpty()) {
       int first = firstDifference(present);
       report(
@@ -83,22 +83,22 @@ final class ContentsCheck {
     }
   }
 
-  private List<Contents.Entry> present() {
-    List<Contents.Entry> present = new ArrayList<>();
+  private List<TransactionContent.Entry> present() {
+    List<TransactionContent.Entry> present = new ArrayList<>();
     for (LogicalRecord record : records) {
-      present.add(new Contents.Entry(record.type(), record.idc().orElse(-1)));
+      present.add(new TransactionContent.Entry(record.type(), record.idc().orElse(-1)));
     }
     return present;
   }
 
-  private boolean sameTypes(List<Contents.Entry> present) {
+  private boolean sameTypes(List<TransactionContent.Entry> present) {
     return present.stream()
-        .map(Contents.Entry::type)
+        .map(TransactionContent.Entry::type)
         .toList()
-        .equals(contents.entries().stream().map(Contents.Entry::type).toList());
+        .equals(contents.entries().stream().map(TransactionContent.Entry::type).toList());
   }
 
-  private int firstDifference(List<Contents.Entry> present) {
+  private int firstDifference(List<TransactionContent.Entry> present) {
     int i = 0;
     while (present.get(i).equals(contents.entries().get(i))) {
       i++;
@@ -106,18 +106,18 @@ final class ContentsCheck {
     return i;
   }
 
-  private static List<Contents.Entry> without(
-      List<Contents.Entry> all, List<Contents.Entry> taken) {
-    List<Contents.Entry> rest = new ArrayList<>(all);
+  private static List<TransactionContent.Entry> without(
+      List<TransactionContent.Entry> all, List<TransactionContent.Entry> taken) {
+    List<TransactionContent.Entry> rest = new ArrayList<>(all);
     taken.forEach(rest::remove);
     return rest;
   }
 
-  private static String list(String lead, List<Contents.Entry> entries) {
+  private static String list(String lead, List<TransactionContent.Entry> entries) {
     return entries.isEmpty() ? "nothing more " + lead : lead + ": " + join(entries);
   }
 
-  private static String join(List<Contents.Entry> entries) {
+  private static String join(List<TransactionContent.Entry> entries) {
     return String.join(", ", entries.stream().limit(4).map(Object::toString).toList())
         + (entries.size() > 4 ? ", ..." : "");
   }

@@ -12,16 +12,16 @@ import ridgeproof.transaction.record.ByteSource;
  */
 record Tag(FieldNumber number, String text, int valueStart) {
 
-  private static final int MOST_TYPE_DIGITS = 2;
-  private static final int MOST_FIELD_DIGITS = 9;
+  private static final int MAX_TYPE_DIGITS = 2;
+  private static final int MAX_FIELD_DIGITS = 9;
 
   /** The tag at a position, if there is one before {@code end}. */
   static Optional<Tag> at(ByteSource source, int position, int end) {
-    int point = digits(source, position, end, MOST_TYPE_DIGITS);
+    int point = digits(source, position, end, MAX_TYPE_DIGITS);
     if (point == position || !is(source, point, end, '.')) {
       return Optional.empty();
     }
-    int colon = digits(source, point + 1, end, MOST_FIELD_DIGITS);
+    int colon = digits(source, point + 1, end, MAX_FIELD_DIGITS);
     if (colon < point + 2 || !is(source, colon, end, ':')) {
       return Optional.empty();
     }

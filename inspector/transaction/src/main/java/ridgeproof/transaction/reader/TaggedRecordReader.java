@@ -21,7 +21,7 @@ import ridgeproof.transaction.record.WholeNumber;
 /** Reads one record whose fields are led by their numbers. Made anew for each record. */
 final class TaggedRecordReader {
 
-  private final ReadingContext context;
+  private final ParseContext context;
   private final ByteSource source;
   private final int start;
   private final int ordinal;
@@ -36,7 +36,7 @@ final class TaggedRecordReader {
   private int position;
   private boolean ended;
 
-  TaggedRecordReader(ReadingContext context, int start, int ordinal, int type) {
+  TaggedRecordReader(ParseContext context, int start, int ordinal, int type) {
     this.context = context;
     this.source = context.source;
     this.start = start;

@@ -13,9 +13,9 @@ import ridgeproof.transaction.record.Subfield;
 /** Splits the value of a text field into subfields and items, and decodes their characters. */
 final class TextValue {
 
-  private final ReadingContext context;
+  private final ParseContext context;
 
-  TextValue(ReadingContext context) {
+  TextValue(ParseContext context) {
     this.context = context;
   }
 

@@ -30,9 +30,9 @@ public final class TransactionReader {
   private static final int SEARCHED_FOR_HEADER = 64 * 1024;
 
   private final SpecTables tables;
-  private final ReadingLimits limits;
+  private final ParseLimits limits;
 
-  public TransactionReader(SpecTables tables, ReadingLimits limits) {
+  public TransactionReader(SpecTables tables, ParseLimits limits) {
     this.tables = tables;
     this.limits = limits;
   }
@@ -64,15 +64,15 @@ public final class TransactionReader {
   private final class Run {
 
     private final ByteSource source;
-    private final ReadingContext context;
+    private final ParseContext context;
     private final List<LogicalRecord> records = new ArrayList<>();
     private final List<ByteRange> unread = new ArrayList<>();
-    private Contents contents = Contents.none();
+    private TransactionContent contents = TransactionContent.none();
     private int position;
 
     Run(ByteSource source) {
       this.source = source;
-      this.context = new ReadingContext(source, tables, limits, newestVersion());
+      this.context = new ParseContext(source, tables, limits, newestVersion());
     }
 
     Transaction read() {
@@ -91,8 +91,8 @@ public final class TransactionReader {
      */
     Transaction take(XmlReading reading) {
       LogicalRecord header = reading.records().get(0);
-      new HeaderDeclarations(context, header).readVersion();
-      contents = header.field(3).map(Contents::of).orElse(Contents.none());
+      new Type1Declarations(context, header).readVersion();
+      contents = header.field(3).map(TransactionContent::of).orElse(TransactionContent.none());
       reading.records().forEach(this::add);
       new ContentsCheck(context, contents, records).run();
       List<Finding> findings = new ArrayList<>(reading.findings());
@@ -128,7 +128,7 @@ public final class TransactionReader {
         context.log.add(
             "RP-STR-002",
             Location.file(),
-            Observed.of("looks like " + FileKind.of(source, tables)),
+            Observed.of("looks like " + FileTypeSniffer.of(source, tables)),
             "a file that begins with 1.001:");
         return false;
       }
@@ -153,8 +153,8 @@ public final class TransactionReader {
 
     private void readHeader() {
       LogicalRecord header = new TaggedRecordReader(context, position, 1, 1).read();
-      new HeaderDeclarations(context, header).read();
-      contents = header.field(3).map(Contents::of).orElse(Contents.none());
+      new Type1Declarations(context, header).read();
+      contents = header.field(3).map(TransactionContent::of).orElse(TransactionContent.none());
       context.starts.expect(contents, context.version());
       add(header);
     }

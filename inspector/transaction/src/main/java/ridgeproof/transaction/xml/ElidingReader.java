@@ -12,10 +12,10 @@ import ridgeproof.transaction.record.ByteSource;
 final class ElidingReader extends Reader {
 
   /** Shorter runs are not worth a gap. */
-  private static final int SHORTEST_GAP = 1024;
+  private static final int MIN_GAP = 1024;
 
   /** Most texts are short. */
-  private static final int SHORTEST_PIECE = 64;
+  private static final int MIN_PIECE = 64;
 
   private static final boolean[] RUN = run();
 
@@ -55,7 +55,7 @@ final class ElidingReader extends Reader {
 
   private void skipRun(int at) {
     int runEnd = runEnd();
-    if (runEnd - position < SHORTEST_GAP) {
+    if (runEnd - position < MIN_GAP) {
       return;
     }
     if (gaps == gapAt.length) {
@@ -72,7 +72,7 @@ final class ElidingReader extends Reader {
   private int runEnd() {
     int at = position;
     while (at < end) {
-      int length = Math.min(at == position ? SHORTEST_PIECE : piece.length, end - at);
+      int length = Math.min(at == position ? MIN_PIECE : piece.length, end - at);
       bytes.get(at, piece, 0, length);
       for (int i = 0; i < length; i++) {
         if (!RUN[piece[i] & 0xFF]) {

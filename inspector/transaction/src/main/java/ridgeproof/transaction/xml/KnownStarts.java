@@ -7,7 +7,7 @@ import ridgeproof.transaction.record.ByteSource;
 /** Tells where in a file the start tag of a record or of a package stands. */
 final class KnownStarts {
 
-  private static final int LONGEST_NAME = 200;
+  private static final int MAX_NAME = 200;
   private static final String PACKAGE =
       XmlTables.PACKAGE.substring(XmlTables.PACKAGE.indexOf(':') + 1);
 
@@ -33,7 +33,7 @@ final class KnownStarts {
   /** The name at a position without its prefix. */
   private String nameAt(int begin) {
     int end = begin;
-    int limit = Math.min(source.length(), begin + LONGEST_NAME);
+    int limit = Math.min(source.length(), begin + MAX_NAME);
     int local = begin;
     while (end < limit && isOfName(source.byteAt(end))) {
       if (source.byteAt(end) == ':') {

@@ -6,7 +6,7 @@ import java.util.Map;
 /** Names of elements, parted once for each that occurs. */
 final class Names {
 
-  private static final int MOST_KEPT = 4096;
+  private static final int MAX_KEPT = 4096;
 
   /** A name as it is written: its prefix, empty without one, and the rest. */
   record Name(String prefix, String local) {
@@ -23,7 +23,7 @@ final class Names {
     Name name = known.get(written);
     if (name == null) {
       name = Name.of(written);
-      if (known.size() < MOST_KEPT) {
+      if (known.size() < MAX_KEPT) {
         known.put(written, name);
       }
     }

@@ -32,7 +32,7 @@ final class RecordBuilder {
   private final RecordElement record;
   private final int ordinal;
   private final int start;
-  private final List<Frame> open = new ArrayList<>();
+  private final List<OpenElement> open = new ArrayList<>();
   private final Map<FieldNumber, FieldBuilder> fields = new TreeMap<>();
   private final List<Field> data = new ArrayList<>();
   private int elements;
@@ -46,7 +46,7 @@ final class RecordBuilder {
     this.record = record;
     this.ordinal = ordinal;
     this.start = start;
-    open.add(new Frame(context.xml.element(record.type()), 0, 1, start, textStart));
+    open.add(new OpenElement(context.xml.element(record.type()), 0, 1, start, textStart));
   }
 
   /** Where the record begins. */
@@ -65,7 +65,7 @@ final class RecordBuilder {
    * @return what the mapping knows of it, or null
    */
   XmlElement begin(Names.Name name, int from, int textStart) {
-    Frame parent = open.get(open.size() - 1);
+    OpenElement parent = open.get(open.size() - 1);
     parent.holdsElements = true;
     XmlElement element = parent.element == null ? null : parent.element.child(name.local());
     int nth = element == null ? 1 : parent.count(name.local());
@@ -74,11 +74,11 @@ final class RecordBuilder {
     } else if (parent.element != null && parent.element.rows().isEmpty()) {
       reportUnknown(parent, name, context.absolute(from, textStart));
     }
-    open.add(new Frame(element, ++elements, nth, from, textStart));
+    open.add(new OpenElement(element, ++elements, nth, from, textStart));
     return element;
   }
 
-  private void checkPlace(Frame parent, XmlElement element, int nth, ByteRange range) {
+  private void checkPlace(OpenElement parent, XmlElement element, int nth, ByteRange range) {
     boolean late = parent.isLate(element.order());
     if (late) {
       context.reportOnce(
@@ -97,7 +97,7 @@ final class RecordBuilder {
     }
   }
 
-  private void reportUnknown(Frame parent, Names.Name name, ByteRange range) {
+  private void reportUnknown(OpenElement parent, Names.Name name, ByteRange range) {
     boolean mapped = context.xml.isMapped(record.type());
     String shown = name.prefix().isEmpty() ? name.local() : name.prefix() + ":" + name.local();
     context.reportOnce(
@@ -115,14 +115,14 @@ final class RecordBuilder {
    * @param end the first byte after its end tag
    */
   void end(int textEnd, int end) {
-    Frame frame = open.get(open.size() - 1);
+    OpenElement frame = open.get(open.size() - 1);
     if (frame.element != null && !frame.holdsElements && !frame.element.rows().isEmpty()) {
       take(frame, Math.max(frame.textStart, textEnd), end);
     }
     open.remove(open.size() - 1);
   }
 
-  private void take(Frame frame, int textEnd, int end) {
+  private void take(OpenElement frame, int textEnd, int end) {
     ByteSource raw = context.source.slice(frame.textStart, textEnd - frame.textStart);
     ByteRange element = context.absolute(frame.start, end);
     String text = null;
@@ -157,7 +157,7 @@ final class RecordBuilder {
     return context.text.of(raw);
   }
 
-  private void add(XmlRow row, Frame frame, String text, ByteRange value, ByteRange element) {
+  private void add(XmlRow row, OpenElement frame, String text, ByteRange value, ByteRange element) {
     String said =
         text.isEmpty()
             ? text

@@ -69,7 +69,7 @@ public final class XmlTransactionReader {
       Parser parser = new Parser();
       int from = begin;
       while (from >= 0 && from < context.source.length()) {
-        OptionalInt stop = new Passage(context, sink, namespaces).read(parser, from);
+        OptionalInt stop = new DocumentPass(context, sink, namespaces).read(parser, from);
         if (stop.isEmpty() || !sink.mayGoOn()) {
           break;
         }

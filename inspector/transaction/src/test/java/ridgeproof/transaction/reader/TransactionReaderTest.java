@@ -14,8 +14,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.Accounting;
-import ridgeproof.transaction.Samples;
 import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.TransactionSamples;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.CharacterEncoding;
 import ridgeproof.transaction.record.LogicalRecord;
@@ -31,7 +31,7 @@ class TransactionReaderTest {
   @Test
   void aSoundTransactionHasNoReadingFinding() {
     Transaction transaction = read(sample());
-    assertEquals(List.of(), Samples.rules(transaction));
+    assertEquals(List.of(), TransactionSamples.rules(transaction));
     assertEquals(List.of(1, 2, 14), types(transaction));
     assertEquals(500, transaction.version());
   }
@@ -46,11 +46,14 @@ class TransactionReaderTest {
   @Test
   void binaryRecordsAreShownAsFields() {
     Transaction transaction =
-        Samples.read(
-            Samples.write(
-                List.of(Samples.header(), Samples.particulars(), Samples.binaryFingerprint(7, 3))));
+        TransactionSamples.read(
+            TransactionSamples.write(
+                List.of(
+                    TransactionSamples.header(),
+                    TransactionSamples.particulars(),
+                    TransactionSamples.binaryFingerprint(7, 3))));
     LogicalRecord record = transaction.records().get(2);
-    assertEquals(List.of(), Samples.rules(transaction));
+    assertEquals(List.of(), TransactionSamples.rules(transaction));
     assertEquals(7, record.idc().orElseThrow());
     assertEquals(3, record.number(6).orElseThrow());
     assertEquals(2, record.number(7).orElseThrow());
@@ -60,8 +63,8 @@ class TransactionReaderTest {
 
   @Test
   void anEmptyFileIsSaidToBeEmpty() {
-    Transaction transaction = Samples.read(new byte[0]);
-    assertEquals(List.of("RP-STR-001"), Samples.rules(transaction));
+    Transaction transaction = TransactionSamples.read(new byte[0]);
+    assertEquals(List.of("RP-STR-001"), TransactionSamples.rules(transaction));
     assertTrue(transaction.records().isEmpty());
   }
 
@@ -73,8 +76,8 @@ class TransactionReaderTest {
     "Dear colleagues, text",
   })
   void aFileThatIsNoTransactionIsNamed(String content, String kind) {
-    Transaction transaction = Samples.read(content.getBytes(StandardCharsets.UTF_8));
-    assertEquals(List.of("RP-STR-002"), Samples.rules(transaction));
+    Transaction transaction = TransactionSamples.read(content.getBytes(StandardCharsets.UTF_8));
+    assertEquals(List.of("RP-STR-002"), TransactionSamples.rules(transaction));
     assertEquals("looks like " + kind, transaction.findings().get(0).observed().text());
   }
 
@@ -90,7 +93,7 @@ class TransactionReaderTest {
   @Test
   void bytesBeforeTheFirstRecordAreReportedAndSkipped() {
     Transaction transaction = read("Subject: prints\r\n\r\n" + sample());
-    assertEquals(List.of("RP-STR-003"), Samples.rules(transaction));
+    assertEquals(List.of("RP-STR-003"), TransactionSamples.rules(transaction));
     assertEquals(List.of(1, 2, 14), types(transaction));
   }
 
@@ -116,30 +119,31 @@ class TransactionReaderTest {
   @Test
   void aWrongLengthOfAnImageRecordDoesNotLoseTheNextRecord() {
     byte[] two =
-        Samples.write(
+        TransactionSamples.write(
             List.of(
-                Samples.header(),
-                Samples.particulars(),
-                Samples.fingerprint(1, 1),
-                Samples.fingerprint(2, 2)));
-    Transaction transaction = read(Samples.text(two).replaceFirst("14\\.001:\\d+", "14.001:44"));
-    assertEquals(List.of("RP-STR-004"), Samples.rules(transaction));
+                TransactionSamples.header(),
+                TransactionSamples.particulars(),
+                TransactionSamples.fingerprint(1, 1),
+                TransactionSamples.fingerprint(2, 2)));
+    Transaction transaction =
+        read(TransactionSamples.text(two).replaceFirst("14\\.001:\\d+", "14.001:44"));
+    assertEquals(List.of("RP-STR-004"), TransactionSamples.rules(transaction));
     assertEquals(List.of(1, 2, 14, 14), types(transaction));
   }
 
   @Test
   void aWrongBinaryLengthDoesNotLoseTheNextRecord() {
     byte[] bytes =
-        Samples.write(
+        TransactionSamples.write(
             List.of(
-                Samples.header(),
-                Samples.particulars(),
-                Samples.binaryFingerprint(1, 1),
-                Samples.binaryFingerprint(2, 2)));
-    int start = read(Samples.text(bytes)).records().get(2).range().offset();
+                TransactionSamples.header(),
+                TransactionSamples.particulars(),
+                TransactionSamples.binaryFingerprint(1, 1),
+                TransactionSamples.binaryFingerprint(2, 2)));
+    int start = read(TransactionSamples.text(bytes)).records().get(2).range().offset();
     bytes[start + 3]++;
-    Transaction transaction = Samples.read(bytes);
-    assertEquals(List.of("RP-STR-004"), Samples.rules(transaction));
+    Transaction transaction = TransactionSamples.read(bytes);
+    assertEquals(List.of("RP-STR-004"), TransactionSamples.rules(transaction));
     assertEquals(List.of(1, 2, 4, 4), types(transaction));
   }
 
@@ -147,14 +151,14 @@ class TransactionReaderTest {
   void aLengthThatIsNoNumberIsReported() {
     assertEquals(
         List.of("RP-STR-005"),
-        Samples.rules(read(sample().replaceFirst("2\\.001:\\d+", "2.001:xx"))));
+        TransactionSamples.rules(read(sample().replaceFirst("2\\.001:\\d+", "2.001:xx"))));
   }
 
   @Test
   void aMissingRecordSeparatorIsReported() {
     String damaged = sample().replaceFirst(FS + "2\\.001", GS + "2.001");
     Transaction transaction = read(damaged);
-    assertEquals(List.of("RP-STR-006"), Samples.rules(transaction));
+    assertEquals(List.of("RP-STR-006"), TransactionSamples.rules(transaction));
     assertEquals(List.of(1, 2, 14), types(transaction));
   }
 
@@ -162,17 +166,17 @@ class TransactionReaderTest {
   @ValueSource(strings = {"SPECIMEN,ADA", "SPECIMEN,ADA 2", "SPECIMEN,ADA 14"})
   void aMissingEndOfARecordIsOneFindingWhateverItsLastValueEndsIn(String name) {
     String file =
-        Samples.text(
+        TransactionSamples.text(
             new TransactionWriter(CharacterEncoding.ASCII)
                 .write(
                     List.of(
-                        Samples.header(),
-                        Samples.particulars().with(18, name),
-                        Samples.fingerprint(1, 1),
-                        Samples.fingerprint(2, 2))));
+                        TransactionSamples.header(),
+                        TransactionSamples.particulars().with(18, name),
+                        TransactionSamples.fingerprint(1, 1),
+                        TransactionSamples.fingerprint(2, 2))));
     String broken = file.replace(name + "\u001c", name);
-    Transaction transaction = Samples.read(Samples.ascii(broken));
-    assertEquals(List.of("RP-STR-006"), Samples.rules(transaction));
+    Transaction transaction = TransactionSamples.read(TransactionSamples.ascii(broken));
+    assertEquals(List.of("RP-STR-006"), TransactionSamples.rules(transaction));
     assertEquals(4, transaction.records().size());
     assertEquals(name, transaction.records().get(1).text(18).orElseThrow());
   }
@@ -180,21 +184,21 @@ class TransactionReaderTest {
   @Test
   void aMissingFieldSeparatorIsReportedAndTheFieldIsStillRead() {
     Transaction transaction = read(sample().replaceFirst(GS + "1\\.005", " 1.005"));
-    assertEquals(List.of("RP-STR-007"), Samples.rules(transaction));
+    assertEquals(List.of("RP-STR-007"), TransactionSamples.rules(transaction));
     assertEquals("20260302", transaction.records().get(0).text(5).orElseThrow());
   }
 
   @Test
   void aRecordSeparatorWithinARecordIsReported() {
     Transaction transaction = read(sample().replaceFirst(GS + "1\\.005", FS + "1.005"));
-    assertEquals(List.of("RP-STR-007"), Samples.rules(transaction));
+    assertEquals(List.of("RP-STR-007"), TransactionSamples.rules(transaction));
     assertEquals(List.of(1, 2, 14), types(transaction));
   }
 
   @Test
   void aTagOfAnotherRecordTypeIsReported() {
     Transaction transaction = read(sample().replace("2.018", "9.018"));
-    assertEquals(List.of("RP-STR-008"), Samples.rules(transaction));
+    assertEquals(List.of("RP-STR-008"), TransactionSamples.rules(transaction));
   }
 
   @Test
@@ -207,47 +211,53 @@ class TransactionReaderTest {
 
   @Test
   void aRepeatedFieldIsReported() {
-    RecordDraft header = Samples.header();
+    RecordDraft header = TransactionSamples.header();
     List<FieldDraft> fields = new ArrayList<>(header.fields());
     fields.add(4, FieldDraft.text(new FieldNumber(1, 4), "FAUF"));
     Transaction transaction =
-        Samples.read(Samples.write(List.of(RecordDraft.tagged(1, fields), Samples.particulars())));
-    assertEquals(List.of("RP-STR-010"), Samples.rules(transaction));
+        TransactionSamples.read(
+            TransactionSamples.write(
+                List.of(RecordDraft.tagged(1, fields), TransactionSamples.particulars())));
+    assertEquals(List.of("RP-STR-010"), TransactionSamples.rules(transaction));
   }
 
   @Test
   void fieldsOutOfOrderAreNoted() {
-    RecordDraft header = Samples.header();
+    RecordDraft header = TransactionSamples.header();
     List<FieldDraft> fields = new ArrayList<>(header.fields());
     fields.add(fields.remove(4));
     Transaction transaction =
-        Samples.read(Samples.write(List.of(RecordDraft.tagged(1, fields), Samples.particulars())));
-    assertEquals(List.of("RP-STR-011"), Samples.rules(transaction));
+        TransactionSamples.read(
+            TransactionSamples.write(
+                List.of(RecordDraft.tagged(1, fields), TransactionSamples.particulars())));
+    assertEquals(List.of("RP-STR-011"), TransactionSamples.rules(transaction));
   }
 
   @Test
   void aCutTailIsReportedAsSuch() {
     String whole = sample();
     Transaction transaction = read(whole.substring(0, whole.length() - 4));
-    assertEquals(List.of("RP-STR-012"), Samples.rules(transaction));
+    assertEquals(List.of("RP-STR-012"), TransactionSamples.rules(transaction));
   }
 
   @Test
   void bytesAfterTheLastRecordAreReported() {
     Transaction transaction = read(sample() + "\r\n");
-    assertEquals(List.of("RP-STR-013"), Samples.rules(transaction));
+    assertEquals(List.of("RP-STR-013"), TransactionSamples.rules(transaction));
     assertEquals(sample().length(), transaction.unread().get(0).offset());
   }
 
   @Test
   void aRecordThatTheContentsDoNotListIsReported() {
-    String extra = sample() + Samples.text(Samples.bytes()).substring(lastRecord());
-    assertEquals(List.of("RP-STR-014"), Samples.rules(read(extra)));
+    String extra =
+        sample() + TransactionSamples.text(TransactionSamples.bytes()).substring(lastRecord());
+    assertEquals(List.of("RP-STR-014"), TransactionSamples.rules(read(extra)));
   }
 
   @Test
   void aListedRecordThatIsNotThereIsReported() {
-    assertEquals(List.of("RP-STR-014"), Samples.rules(read(sample().substring(0, lastRecord()))));
+    assertEquals(
+        List.of("RP-STR-014"), TransactionSamples.rules(read(sample().substring(0, lastRecord()))));
   }
 
   @Test
@@ -258,19 +268,20 @@ class TransactionReaderTest {
         whole.substring(0, second)
             + whole.substring(lastRecord())
             + whole.substring(second, lastRecord());
-    assertEquals(List.of("RP-STR-015"), Samples.rules(read(swapped)));
+    assertEquals(List.of("RP-STR-015"), TransactionSamples.rules(read(swapped)));
   }
 
   @Test
   void anIdcThatDiffersFromTheListIsReported() {
     assertEquals(
-        List.of("RP-STR-016"), Samples.rules(read(sample().replace("14.002:01", "14.002:05"))));
+        List.of("RP-STR-016"),
+        TransactionSamples.rules(read(sample().replace("14.002:01", "14.002:05"))));
   }
 
   @Test
   void contentsWithoutACountAreReported() {
     Transaction transaction = read(sample().replaceFirst("1\\.003:1\u001F2", "1.003:1\u001F-"));
-    assertEquals(List.of("RP-STR-017"), Samples.rules(transaction));
+    assertEquals(List.of("RP-STR-017"), TransactionSamples.rules(transaction));
   }
 
   @Test
@@ -278,36 +289,37 @@ class TransactionReaderTest {
     String whole = sample();
     String damaged = whole.substring(0, lastRecord()) + "?????" + whole.substring(lastRecord());
     Transaction transaction = read(damaged);
-    assertTrue(Samples.rules(transaction).contains("RP-STR-018"));
+    assertTrue(TransactionSamples.rules(transaction).contains("RP-STR-018"));
     assertEquals(List.of(1, 2, 14), types(transaction));
   }
 
   @Test
   void aCharacterOutsideTheDeclaredSetIsReported() {
     assertEquals(
-        List.of("RP-STR-019"), Samples.rules(read(sample().replace("SPECIMEN", "SP\u00C9CIMEN"))));
+        List.of("RP-STR-019"),
+        TransactionSamples.rules(read(sample().replace("SPECIMEN", "SP\u00C9CIMEN"))));
   }
 
   @Test
   void utf8IsReadWhereItIsDeclared() {
     List<RecordDraft> records =
         List.of(
-            Samples.header().with(15, List.of(List.of("003", "UTF-8", ""))),
-            Samples.particulars().with(18, "SPECIMEN,AD\u00C9LE"));
+            TransactionSamples.header().with(15, List.of(List.of("003", "UTF-8", ""))),
+            TransactionSamples.particulars().with(18, "SPECIMEN,AD\u00C9LE"));
     Transaction transaction =
-        Samples.read(new TransactionWriter(CharacterEncoding.UTF_8).write(records));
-    assertEquals(List.of(), Samples.rules(transaction));
+        TransactionSamples.read(new TransactionWriter(CharacterEncoding.UTF_8).write(records));
+    assertEquals(List.of(), TransactionSamples.rules(transaction));
     assertEquals("SPECIMEN,AD\u00C9LE", transaction.records().get(1).text(18).orElseThrow());
   }
 
   @Test
   void utf16IsNamedAndRefused() {
     Transaction transaction =
-        Samples.read(
-            Samples.write(
+        TransactionSamples.read(
+            TransactionSamples.write(
                 List.of(
-                    Samples.header().with(15, List.of(List.of("002", "UTF-16", ""))),
-                    Samples.particulars())));
+                    TransactionSamples.header().with(15, List.of(List.of("002", "UTF-16", ""))),
+                    TransactionSamples.particulars())));
     Finding finding = only(transaction);
     assertEquals("RP-STR-020", finding.ruleId());
     assertTrue(finding.observed().text().contains("UTF-16"), finding.observed().text());
@@ -316,18 +328,19 @@ class TransactionReaderTest {
   @Test
   void aCharacterSetThatTheStandardDoesNotHaveIsReported() {
     Transaction transaction =
-        Samples.read(
-            Samples.write(
+        TransactionSamples.read(
+            TransactionSamples.write(
                 List.of(
-                    Samples.header().with(15, List.of(List.of("077", "", ""))),
-                    Samples.particulars())));
-    assertEquals(List.of("RP-STR-021"), Samples.rules(transaction));
+                    TransactionSamples.header().with(15, List.of(List.of("077", "", ""))),
+                    TransactionSamples.particulars())));
+    assertEquals(List.of("RP-STR-021"), TransactionSamples.rules(transaction));
   }
 
   @Test
   void anUnknownVersionIsReported() {
     assertEquals(
-        List.of("RP-STR-023"), Samples.rules(read(sample().replace("1.002:0500", "1.002:0777"))));
+        List.of("RP-STR-023"),
+        TransactionSamples.rules(read(sample().replace("1.002:0500", "1.002:0777"))));
   }
 
   @Test
@@ -338,49 +351,55 @@ class TransactionReaderTest {
             List.of(
                 FieldDraft.text(new FieldNumber(66, 1), ""),
                 FieldDraft.text(new FieldNumber(66, 2), "01")));
-    Transaction transaction = Samples.read(Samples.write(List.of(Samples.header(), strange)));
-    assertEquals(List.of("RP-STR-024"), Samples.rules(transaction));
+    Transaction transaction =
+        TransactionSamples.read(
+            TransactionSamples.write(List.of(TransactionSamples.header(), strange)));
+    assertEquals(List.of("RP-STR-024"), TransactionSamples.rules(transaction));
   }
 
   @Test
   void aFileBeyondTheLimitIsNotRead() {
-    ReadingLimits small = new ReadingLimits(100, 10, 1000, 100);
+    ParseLimits small = new ParseLimits(100, 10, 1000, 100);
     Transaction transaction =
-        new TransactionReader(Samples.TABLES, small).read(ByteSource.of(Samples.bytes()));
-    assertEquals(List.of("RP-STR-025"), Samples.rules(transaction));
+        new TransactionReader(TransactionSamples.TABLES, small)
+            .read(ByteSource.of(TransactionSamples.bytes()));
+    assertEquals(List.of("RP-STR-025"), TransactionSamples.rules(transaction));
   }
 
   @Test
   void readingStopsAtTheLimitOfRecords() {
-    List<RecordDraft> records = new ArrayList<>(List.of(Samples.header(), Samples.particulars()));
-    IntStream.rangeClosed(1, 10).forEach(i -> records.add(Samples.fingerprint(i, i)));
-    ReadingLimits few = new ReadingLimits(1 << 20, 5, 1000, 100);
+    List<RecordDraft> records =
+        new ArrayList<>(List.of(TransactionSamples.header(), TransactionSamples.particulars()));
+    IntStream.rangeClosed(1, 10).forEach(i -> records.add(TransactionSamples.fingerprint(i, i)));
+    ParseLimits few = new ParseLimits(1 << 20, 5, 1000, 100);
     Transaction transaction =
-        new TransactionReader(Samples.TABLES, few).read(ByteSource.of(Samples.write(records)));
+        new TransactionReader(TransactionSamples.TABLES, few)
+            .read(ByteSource.of(TransactionSamples.write(records)));
     assertEquals(5, transaction.records().size());
-    assertTrue(Samples.rules(transaction).contains("RP-STR-026"));
+    assertTrue(TransactionSamples.rules(transaction).contains("RP-STR-026"));
   }
 
   @Test
   void aRecordWithoutAnIdcIsReported() {
     Transaction transaction = read(sample().replace("14.002:01", "14.002:??"));
-    assertTrue(Samples.rules(transaction).contains("RP-STR-028"));
+    assertTrue(TransactionSamples.rules(transaction).contains("RP-STR-028"));
   }
 
   @Test
   void oldTagsOfTwoDigitsAreReadAndWrittenBack() {
     String old = "1.01:45" + GS + "1.02:0200" + GS + "1.03:1\u001F0" + GS + "1.04:FAUF" + FS;
     Transaction transaction = read(old.replace("45", Integer.toString(old.length())));
-    assertEquals(List.of(), Samples.rules(transaction));
+    assertEquals(List.of(), TransactionSamples.rules(transaction));
     assertEquals(200, transaction.version());
     assertEquals("1.04", transaction.records().get(0).field(4).orElseThrow().tag());
     assertEquals(
-        Samples.text(Samples.ascii(old)).replace("45", Integer.toString(old.length())),
-        Samples.text(TransactionWriter.write(transaction)));
+        TransactionSamples.text(TransactionSamples.ascii(old))
+            .replace("45", Integer.toString(old.length())),
+        TransactionSamples.text(TransactionWriter.write(transaction)));
   }
 
   private static int lastRecord() {
-    Transaction transaction = Samples.read(Samples.bytes());
+    Transaction transaction = TransactionSamples.read(TransactionSamples.bytes());
     return transaction.records().get(2).range().offset();
   }
 
@@ -389,11 +408,12 @@ class TransactionReaderTest {
     for (int i = 0; i < first.length; i++) {
       bytes[i] = (byte) first[i];
     }
-    return Samples.read(bytes).findings().get(0).observed().text();
+    return TransactionSamples.read(bytes).findings().get(0).observed().text();
   }
 
   private static Finding only(Transaction transaction) {
-    assertEquals(1, transaction.findings().size(), Samples.rules(transaction).toString());
+    assertEquals(
+        1, transaction.findings().size(), TransactionSamples.rules(transaction).toString());
     return transaction.findings().get(0);
   }
 
@@ -403,10 +423,10 @@ class TransactionReaderTest {
   }
 
   private static String sample() {
-    return Samples.text(Samples.bytes());
+    return TransactionSamples.text(TransactionSamples.bytes());
   }
 
   private static Transaction read(String text) {
-    return Samples.read(Samples.ascii(text));
+    return TransactionSamples.read(TransactionSamples.ascii(text));
   }
 }

@@ -18,7 +18,7 @@ import ridgeproof.spec.SpecTables;
 import ridgeproof.testing.ReferenceFiles;
 import ridgeproof.testing.SharedFolder;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.Field;
@@ -33,7 +33,7 @@ class RoundTripTest {
   private static final SpecTables TABLES = SpecTables.open();
 
   private static Transaction read(byte[] bytes) {
-    return new TransactionReader(TABLES, ReadingLimits.standard()).read(ByteSource.of(bytes));
+    return new TransactionReader(TABLES, ParseLimits.standard()).read(ByteSource.of(bytes));
   }
 
   @Test

@@ -17,7 +17,7 @@ import ridgeproof.finding.Finding;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.testing.SharedFolder;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.Notation;
@@ -35,7 +35,7 @@ class SampleMessagesTest {
   }
 
   private static Transaction read(Path file) throws IOException {
-    return new TransactionReader(TABLES, ReadingLimits.standard())
+    return new TransactionReader(TABLES, ParseLimits.standard())
         .read(ByteSource.of(Files.readAllBytes(file)));
   }
 

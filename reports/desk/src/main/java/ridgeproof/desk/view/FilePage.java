@@ -5,7 +5,7 @@ import java.util.OptionalInt;
 import ridgeproof.desk.work.Examined;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 
 /**
  * The page of one file.
@@ -30,7 +30,7 @@ public record FilePage(String id, String name, boolean response, List<Print> pri
     FindingsReport report = examined.report();
     return new FilePage(
         id,
-        SafeText.of(examined.file().name()),
+        TextSanitizer.of(examined.file().name()),
         response,
         report.images().stream()
             .filter(image -> image.pixels().isPresent())

@@ -5,8 +5,8 @@ import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.util.List;
 import java.util.function.Consumer;
+import ridgeproof.gate.GatePassage;
 import ridgeproof.gate.HeldFile;
-import ridgeproof.gate.Passage;
 
 /** Fills the templates, which escape every text for the place where it stands. */
 public final class Markup {
@@ -20,68 +20,73 @@ public final class Markup {
    * @param watched whether a folder is watched
    * @param most bytes of one file
    */
-  public static String desk(Frame frame, List<Row> rows, long since, boolean watched, long most) {
+  public static String desk(
+      DeskFrame frame, List<Row> rows, long since, boolean watched, long most) {
     return filled(
         output -> JtedeskGenerated.render(output, null, frame, rows, since, watched, most));
   }
 
   /** One row, in one line. */
-  public static String row(Frame frame, Row row) {
+  public static String row(DeskFrame frame, Row row) {
     return filled(output -> JterowGenerated.render(output, null, frame, row)).replace('\n', ' ');
   }
 
-  public static String file(Frame frame, FilePage file) {
+  public static String file(DeskFrame frame, FilePage file) {
     return filled(output -> JtefileGenerated.render(output, null, frame, file));
   }
 
-  public static String suggestions(Frame frame, List<PairOfFiles> pairs) {
+  public static String suggestions(DeskFrame frame, List<PairOfFiles> pairs) {
     return filled(output -> JtesuggestionsGenerated.render(output, null, frame, pairs));
   }
 
-  public static String compare(Frame frame, String first, String second) {
+  public static String compare(DeskFrame frame, String first, String second) {
     return filled(output -> JtecompareGenerated.render(output, null, frame, first, second));
   }
 
-  public static String ticket(Frame frame, TicketPage ticket) {
+  public static String ticket(DeskFrame frame, TicketPage ticket) {
     return filled(output -> JteticketGenerated.render(output, null, frame, ticket));
   }
 
-  public static String ticketText(Frame frame, String text) {
+  public static String ticketText(DeskFrame frame, String text) {
     return filled(output -> JtetickettextGenerated.render(output, null, frame, text));
   }
 
-  public static String rejected(Frame frame, List<RejectionPage.Choice> files, String message) {
+  public static String rejected(DeskFrame frame, List<RejectionPage.Choice> files, String message) {
     return filled(output -> JterejectedGenerated.render(output, null, frame, files, message));
   }
 
-  public static String explained(Frame frame, List<RejectionPage.Answer> answers) {
+  public static String explained(DeskFrame frame, List<RejectionPage.Answer> answers) {
     return filled(output -> JteexplainedGenerated.render(output, null, frame, answers));
   }
 
-  public static String gate(Frame frame, List<String> reasons) {
+  public static String gate(DeskFrame frame, List<String> reasons) {
     return filled(output -> JtegateGenerated.render(output, null, frame, reasons));
   }
 
   public static String gateList(
-      Frame frame, List<HeldFile> held, List<String> reasons, List<Passage> latest, String said) {
+      DeskFrame frame,
+      List<HeldFile> held,
+      List<String> reasons,
+      List<GatePassage> latest,
+      String said) {
     return filled(
         output -> JtegatelistGenerated.render(output, null, frame, held, reasons, latest, said));
   }
 
-  public static String shift(Frame frame, ShiftPage page) {
+  public static String shift(DeskFrame frame, ShiftPage page) {
     return filled(output -> JteshiftGenerated.render(output, null, frame, page));
   }
 
-  public static String help(Frame frame) {
+  public static String help(DeskFrame frame) {
     return filled(output -> JtehelpGenerated.render(output, null, frame));
   }
 
-  public static String enter(Frame frame) {
+  public static String enter(DeskFrame frame) {
     return filled(output -> JteenterGenerated.render(output, null, frame));
   }
 
   /** A page with nothing but a message, for a browser that is not let in. */
-  public static String message(Frame frame, String message) {
+  public static String message(DeskFrame frame, String message) {
     return filled(output -> JtemessageGenerated.render(output, null, frame, message));
   }
 

@@ -8,7 +8,7 @@ import ridgeproof.desk.work.DeskFile;
 import ridgeproof.desk.work.DeskFile.State;
 import ridgeproof.desk.work.Examined;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 
 /** Makes lines of the list. */
 public final class Rows {
@@ -29,7 +29,7 @@ public final class Rows {
     boolean done = file.state() == State.EXAMINED;
     return new Row(
         file.id(),
-        file.name().isEmpty() ? texts.of("row.nameless") : SafeText.of(file.name()),
+        file.name().isEmpty() ? texts.of("row.nameless") : TextSanitizer.of(file.name()),
         file.state().name().toLowerCase(Locale.ROOT),
         done ? report.map(found -> found.verdict().name()) : Optional.empty(),
         done ? report.map(this::step).orElse("") : progress(file),
@@ -41,7 +41,7 @@ public final class Rows {
   private String step(FindingsReport report) {
     return report.actions().isEmpty()
         ? texts.of("row.nothing")
-        : SafeText.of(report.actions().get(0).remedy());
+        : TextSanitizer.of(report.actions().get(0).remedy());
   }
 
   private String progress(DeskFile file) {
@@ -74,7 +74,7 @@ public final class Rows {
   }
 
   private static String shown(String value) {
-    String safe = SafeText.of(value);
+    String safe = TextSanitizer.of(value);
     return safe.length() <= MAX_FACT ? safe : safe.substring(0, MAX_FACT) + "...";
   }
 }

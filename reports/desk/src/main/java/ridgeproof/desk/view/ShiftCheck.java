@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import ridgeproof.desk.work.Examined;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.PixelFacts;
+import ridgeproof.examination.facts.PixelStatistics;
 import ridgeproof.imagery.platen.PlatenFacts;
 import ridgeproof.ledger.Entry;
 import ridgeproof.ledger.EntryPrint;
@@ -79,7 +79,7 @@ public final class ShiftCheck {
       for (ExaminedImage image : shot.examined().report().images()) {
         image
             .pixels()
-            .flatMap(PixelFacts::platen)
+            .flatMap(PixelStatistics::platen)
             .filter(facts -> facts.width() > 0 && facts.height() > 0)
             .ifPresent(
                 facts ->

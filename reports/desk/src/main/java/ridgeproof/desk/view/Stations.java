@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import ridgeproof.examination.FindingsReport;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.spec.consistency.CaptureOrigin;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.FieldRow;
@@ -36,7 +36,7 @@ public final class Stations {
 
   private synchronized String name(Origin origin) {
     if (origin.open()) {
-      return SafeText.of(origin.value());
+      return TextSanitizer.of(origin.value());
     }
     if (letters.size() >= MOST && !letters.containsKey(origin.value())) {
       return "?";

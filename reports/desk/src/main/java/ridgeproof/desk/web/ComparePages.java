@@ -11,7 +11,7 @@ import ridgeproof.examination.comparison.IgnoredFields;
 import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.report.comparison.ComparisonHtml;
 
 /** Two files side by side, and which two are worth it. */
@@ -52,8 +52,8 @@ final class ComparePages {
                             .texts()
                             .of(
                                 "compare.names",
-                                SafeText.of(pair.first().name()),
-                                SafeText.of(pair.second().name())),
+                                TextSanitizer.of(pair.first().name()),
+                                TextSanitizer.of(pair.second().name())),
                         frames.texts().of("compare.why." + pair.why().name())))
             .toList();
     request.html(Markup.suggestions(frames.titled("files", "desk.title"), pairs));
@@ -67,8 +67,8 @@ final class ComparePages {
             .texts()
             .of(
                 "compare.title",
-                SafeText.of(first.file().name()),
-                SafeText.of(second.file().name()));
+                TextSanitizer.of(first.file().name()),
+                TextSanitizer.of(second.file().name()));
     request.html(
         Markup.compare(
             frames.of("files", title), request.queryParam("first"), request.queryParam("second")));

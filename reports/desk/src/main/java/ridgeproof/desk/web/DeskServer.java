@@ -15,7 +15,7 @@ import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
-import ridgeproof.desk.view.Frame;
+import ridgeproof.desk.view.DeskFrame;
 import ridgeproof.desk.view.Markup;
 import ridgeproof.desk.view.Row;
 import ridgeproof.desk.view.Rows;
@@ -197,7 +197,7 @@ public final class DeskServer implements AutoCloseable {
             });
   }
 
-  private Frame frame() {
+  private DeskFrame frame() {
     return frames.titled("files", "desk.title");
   }
 

@@ -7,7 +7,7 @@ import java.util.function.Supplier;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.facts.ImageExtraction;
-import ridgeproof.examination.safecopy.SafeCopies;
+import ridgeproof.examination.safecopy.Deidentifier;
 import ridgeproof.gate.FolderWatch;
 import ridgeproof.gate.Gate;
 import ridgeproof.report.ToolFacts;
@@ -36,7 +36,7 @@ public record DeskSettings(
     SpecTables tables,
     Optional<FolderWatch> watch,
     Optional<Gate> gate,
-    Supplier<SafeCopies> safeCopies,
+    Supplier<Deidentifier> safeCopies,
     ToolFacts tool,
     Clock clock) {
 

@@ -1,19 +1,19 @@
 package ridgeproof.desk.web;
 
 import java.time.Duration;
-import ridgeproof.desk.view.Frame;
+import ridgeproof.desk.view.DeskFrame;
 import ridgeproof.desk.view.Texts;
 
 /** What all pages of one desk have in common. */
 record Frames(Texts texts, String base, boolean gate, Duration keep) {
 
-  Frame of(String here, String title) {
-    return new Frame(
+  DeskFrame of(String here, String title) {
+    return new DeskFrame(
         texts, base, title, here, gate, texts.counted("keeping.text", keep.toMinutes()));
   }
 
   /** A page whose title is a text of the bundle. */
-  Frame titled(String here, String key) {
+  DeskFrame titled(String here, String key) {
     return of(here, texts.of(key));
   }
 }

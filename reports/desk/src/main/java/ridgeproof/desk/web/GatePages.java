@@ -5,7 +5,7 @@ import java.util.Optional;
 import ridgeproof.desk.view.Markup;
 import ridgeproof.gate.GateFailure;
 import ridgeproof.gate.HeldFiles;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 
 /** What the gate holds, and letting it go. */
 final class GatePages {
@@ -48,9 +48,9 @@ final class GatePages {
     String said;
     try {
       String as = held.release(entry, reason, by);
-      said = frames.texts().of("gate.released", SafeText.of(entry), SafeText.of(as));
+      said = frames.texts().of("gate.released", TextSanitizer.of(entry), TextSanitizer.of(as));
     } catch (GateFailure failure) {
-      said = frames.texts().of("gate.failed", SafeText.of(failure.getMessage()));
+      said = frames.texts().of("gate.failed", TextSanitizer.of(failure.getMessage()));
     }
     list(request, said);
   }

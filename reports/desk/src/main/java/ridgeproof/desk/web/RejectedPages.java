@@ -17,7 +17,7 @@ import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.message.BureauMessages;
 import ridgeproof.examination.message.Explanation;
 import ridgeproof.finding.Finding;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.record.Subfield;
@@ -45,13 +45,14 @@ final class RejectedPages {
     List<RejectionPage.Choice> choices =
         worklist.files().stream()
             .filter(file -> file.state() == State.EXAMINED)
-            .map(file -> new RejectionPage.Choice(file.id(), SafeText.of(file.name())))
+            .map(file -> new RejectionPage.Choice(file.id(), TextSanitizer.of(file.name())))
             .toList();
     String response = request.queryParam("response");
     String text =
         response == null ? "" : String.join("\n", textsOf(files.examined(response).report()));
     request.html(
-        Markup.rejected(frames.titled("rejected", "rejected.title"), choices, SafeText.of(text)));
+        Markup.rejected(
+            frames.titled("rejected", "rejected.title"), choices, TextSanitizer.of(text)));
   }
 
   /** The messages in a response of a bureau (field 2.060). */
@@ -90,7 +91,7 @@ final class RejectedPages {
     List<Finding> matches =
         examined.map(file -> matches(explanation, file.report())).orElse(List.of());
     return new RejectionPage.Answer(
-        SafeText.of(line),
+        TextSanitizer.of(line),
         meanings,
         matches.stream().limit(MAX_MATCHES).map(RejectedPages::words).toList(),
         conclusion(explanation, examined, matches));
@@ -118,7 +119,7 @@ final class RejectedPages {
         + " "
         + finding.rule().title()
         + ". "
-        + SafeText.of(finding.remedy());
+        + TextSanitizer.of(finding.remedy());
   }
 
   private String conclusion(
@@ -127,7 +128,7 @@ final class RejectedPages {
     if (examined.isEmpty()) {
       return texts.of(explanation.isKnown() ? "rejected.nofile" : "rejected.unknown");
     }
-    String name = SafeText.of(examined.get().file().name());
+    String name = TextSanitizer.of(examined.get().file().name());
     if (!matches.isEmpty()) {
       return texts.of("rejected.found", name);
     }

@@ -14,13 +14,13 @@ import ridgeproof.desk.view.Texts;
 import ridgeproof.desk.view.TicketPage;
 import ridgeproof.desk.work.Examined;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.SafeText;
+import ridgeproof.report.TextSanitizer;
 import ridgeproof.report.text.LayoutListing;
 import ridgeproof.report.ticket.AttachedCopy;
 import ridgeproof.report.ticket.Ticket;
 import ridgeproof.report.ticket.TicketRequest;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 
 /** A ticket for the vendor or the help desk: shown first, then copied or saved. */
@@ -58,7 +58,7 @@ final class TicketPages {
             IntStream.rangeClosed(1, ABSENT)
                 .mapToObj(i -> texts.of("ticket.absent." + i))
                 .toList());
-    String title = texts.of("ticket.title", SafeText.of(examined.file().name()));
+    String title = texts.of("ticket.title", TextSanitizer.of(examined.file().name()));
     request.html(Markup.ticket(frames.of("files", title), page));
   }
 
@@ -129,14 +129,14 @@ final class TicketPages {
     StringBuilder text = new StringBuilder(ticket);
     String title = frames.texts().of("ticket.note.title");
     text.append('\n').append(title).append('\n').append("-".repeat(title.length())).append('\n');
-    note.lines().forEach(line -> text.append("  ").append(SafeText.of(line)).append('\n'));
+    note.lines().forEach(line -> text.append("  ").append(TextSanitizer.of(line)).append('\n'));
     return text.toString();
   }
 
   /** Every value of the copy is made up, and so all of them can be shown. */
   private static String layout(AttachedCopy copy, Examined examined) {
     Transaction transaction =
-        new TransactionReader(examined.report().tables(), ReadingLimits.standard())
+        new TransactionReader(examined.report().tables(), ParseLimits.standard())
             .read(copy.copy().bytes());
     return LayoutListing.render(copy.file(), transaction, examined.report().tables(), SHOWN);
   }

@@ -15,8 +15,8 @@ import ridgeproof.examination.cause.card.CardPrints.Print;
 import ridgeproof.examination.cause.card.PlainFits.Seen;
 import ridgeproof.examination.cause.card.PlainReading.Fit;
 import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
@@ -39,7 +39,7 @@ public final class CardCauses implements CauseRule {
   private static final double AMONG_SEVERAL = 0.7;
 
   /** Fingers that have to agree before boxes are called shifted. */
-  private static final int LEAST_SHIFTED = 3;
+  private static final int MIN_SHIFTED = 3;
 
   /** How clearly tips have to be at the bottom, on average over many prints. */
   private static final double DOWN = -0.06;
@@ -61,7 +61,7 @@ public final class CardCauses implements CauseRule {
   }
 
   @Override
-  public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
+  public void establish(ExaminationInput examinee, List<Finding> found, CauseLog causes) {
     if (examinee.depth() != Depth.RIDGES) {
       return;
     }
@@ -156,7 +156,7 @@ public final class CardCauses implements CauseRule {
       List<Seen> moved =
           seen.stream().filter(s -> s.fit().order() == order && !s.fit().mirrored()).toList();
       int fingers = moved.stream().mapToInt(s -> s.fit().count()).sum();
-      if (fingers >= LEAST_SHIFTED) {
+      if (fingers >= MIN_SHIFTED) {
         causes.add(
             SHIFTED,
             Location.file(),
@@ -281,7 +281,7 @@ public final class CardCauses implements CauseRule {
   }
 
   /** Without rolls only the prints themselves tell which side is up. */
-  private static void withoutRolls(Examinee examinee, CardPrints card, CauseLog causes) {
+  private static void withoutRolls(ExaminationInput examinee, CardPrints card, CauseLog causes) {
     Map<PlainImage, Turn> turned = new UprightSlaps(examinee).turned(card.plains());
     long several = card.plains().stream().filter(plain -> plain.places().size() > 1).count();
     boolean all = !turned.isEmpty() && turned.size() == several;

@@ -6,8 +6,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.RidgeFacts;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.examination.facts.RidgeAnalysis;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.ridges.matching.Minutiae;
 import ridgeproof.ridges.quality.FingerAnalysis;
 import ridgeproof.ridges.quality.FingerMeasures;
@@ -55,7 +55,7 @@ record CardPrints(Map<FingerPosition, Print> rolls, List<PlainImage> plains) {
     List<PlainImage> plains = new ArrayList<>();
     for (ExaminedImage image : images) {
       if (image.ridges().isPresent()) {
-        RidgeFacts facts = image.ridges().get();
+        RidgeAnalysis facts = image.ridges().get();
         Map<FingerPosition, Print> prints = prints(image, facts.fingers());
         if (facts.impression() == Impression.ROLLED) {
           prints.forEach(rolls::putIfAbsent);
@@ -76,7 +76,7 @@ record CardPrints(Map<FingerPosition, Print> rolls, List<PlainImage> plains) {
     return prints;
   }
 
-  private static List<FingerPosition> places(RidgeFacts facts) {
+  private static List<FingerPosition> places(RidgeAnalysis facts) {
     return facts
         .slap()
         .map(Slap::segments)

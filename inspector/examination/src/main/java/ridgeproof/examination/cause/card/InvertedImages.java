@@ -8,14 +8,14 @@ import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
 import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.rules.image.MeasuredPrints;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
-import ridgeproof.imagery.measure.PrintFacts;
+import ridgeproof.imagery.measure.GrayLevelStatistics;
 import ridgeproof.spec.limit.PixelLimits;
 
 /**
@@ -39,7 +39,7 @@ public final class InvertedImages implements CauseRule {
   }
 
   @Override
-  public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
+  public void establish(ExaminationInput examinee, List<Finding> found, CauseLog causes) {
     if (examinee.depth() == Depth.STRUCTURE) {
       return;
     }
@@ -87,11 +87,11 @@ public final class InvertedImages implements CauseRule {
             .inRecords(ExaminedImage.ordinals(images)));
   }
 
-  private static PrintFacts facts(ExaminedImage image) {
+  private static GrayLevelStatistics facts(ExaminedImage image) {
     return image.print().orElseThrow();
   }
 
-  private static String tones(PrintFacts print) {
+  private static String tones(GrayLevelStatistics print) {
     return String.format(
         Locale.ROOT,
         "ground at gray level %d, print at %d",
@@ -100,13 +100,13 @@ public final class InvertedImages implements CauseRule {
   }
 
   /** Beside one that is certainly inverted, this is enough for others. */
-  private static boolean hasDarkGround(PrintFacts print, PixelLimits limits) {
+  private static boolean hasDarkGround(GrayLevelStatistics print, PixelLimits limits) {
     return print.ground().isPresent()
         && print.bareShare() >= limits.limit("ground-share").share()
         && print.ground().getAsInt() <= limits.value("dark-ground");
   }
 
-  private static boolean isInverted(PrintFacts print, PixelLimits limits) {
+  private static boolean isInverted(GrayLevelStatistics print, PixelLimits limits) {
     double near = limits.value("ground-nearness");
     if (print.ground().isEmpty() || print.bareShare() < limits.limit("ground-share").share()) {
       return false;

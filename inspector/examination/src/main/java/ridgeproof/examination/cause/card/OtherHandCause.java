@@ -8,9 +8,9 @@ import java.util.TreeSet;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
-import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.examination.facts.RidgeAnalysis;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
@@ -36,7 +36,7 @@ public final class OtherHandCause implements CauseRule {
   }
 
   @Override
-  public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
+  public void establish(ExaminationInput examinee, List<Finding> found, CauseLog causes) {
     boolean compared = examinee.sequence().filter(facts -> !facts.rolls().isEmpty()).isPresent();
     boolean known = causes.causes().stream().anyMatch(cause -> isOfHands(cause.finding()));
     if (compared || known) {
@@ -45,7 +45,7 @@ public final class OtherHandCause implements CauseRule {
     List<Double> shapes = new ArrayList<>();
     Set<Hand> hands = new TreeSet<>();
     for (ExaminedImage image : examinee.images()) {
-      image.ridges().flatMap(RidgeFacts::slap).ifPresent(slap -> add(slap, shapes, hands));
+      image.ridges().flatMap(RidgeAnalysis::slap).ifPresent(slap -> add(slap, shapes, hands));
     }
     double own = shapes.stream().mapToDouble(shape -> shape).sum();
     if (hands.size() == 2 && shapes.size() == 2 && own <= -CLEARLY) {

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import ridgeproof.examination.cause.card.CardPrints.PlainImage;
 import ridgeproof.examination.cause.card.PlainReading.Fit;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.Turn;
 
@@ -20,9 +20,9 @@ final class PlainFits {
   private static final FingerOrder[] ORDERS = FingerOrder.values();
 
   /** Prints of a slap that have to match in an order that is not their own. */
-  private static final int LEAST_OF_SLAP = 3;
+  private static final int MIN_OF_SLAP = 3;
 
-  private static final int LEAST_OF_OTHERS = 2;
+  private static final int MIN_OF_OTHERS = 2;
 
   /** Similarity that no two prints of different fingers reach: half as much again as a match. */
   private static final double CERTAIN = 60;
@@ -36,11 +36,11 @@ final class PlainFits {
    */
   record Seen(PlainImage plain, Fit fit, Turn looked, Optional<Fit> inMirror) {}
 
-  private final Examinee examinee;
+  private final ExaminationInput examinee;
   private final CardPrints card;
   private final double threshold;
 
-  PlainFits(Examinee examinee, CardPrints card, double threshold) {
+  PlainFits(ExaminationInput examinee, CardPrints card, double threshold) {
     this.examinee = examinee;
     this.card = card;
     this.threshold = threshold;
@@ -76,7 +76,7 @@ final class PlainFits {
           .map(fit -> new Seen(plain, fit, Turn.NONE, Optional.empty()));
     }
     Fit best = asIs.best(ORDERS);
-    if (best.count() >= LEAST_OF_SLAP) {
+    if (best.count() >= MIN_OF_SLAP) {
       return Optional.of(new Seen(plain, best, Turn.NONE, Optional.empty()));
     }
     Optional<Seen> turned = turned(plain).filter(seen -> seen.fit().count() > best.count());
@@ -86,7 +86,7 @@ final class PlainFits {
             () ->
                 Optional.of(best)
                     .filter(
-                        fit -> fit.count() >= Math.min(LEAST_OF_OTHERS, places) && own.count() == 0)
+                        fit -> fit.count() >= Math.min(MIN_OF_OTHERS, places) && own.count() == 0)
                     .map(fit -> new Seen(plain, fit, Turn.NONE, Optional.empty())));
   }
 
@@ -143,7 +143,7 @@ final class PlainFits {
           });
     }
     return seen.stream()
-        .filter(one -> one.fit().count() >= LEAST_OF_OTHERS)
+        .filter(one -> one.fit().count() >= MIN_OF_OTHERS)
         .max(
             Comparator.comparingInt((Seen one) -> one.fit().count())
                 .thenComparingDouble(one -> one.fit().similarity()));

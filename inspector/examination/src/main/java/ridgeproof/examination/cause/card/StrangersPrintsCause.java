@@ -10,16 +10,16 @@ import java.util.stream.Collectors;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
-import ridgeproof.examination.facts.RidgeFacts;
-import ridgeproof.examination.facts.SequenceFacts;
-import ridgeproof.examination.facts.SequenceFacts.SeenFinger;
+import ridgeproof.examination.facts.RidgeAnalysis;
+import ridgeproof.examination.facts.SequenceComparison;
+import ridgeproof.examination.facts.SequenceComparison.SeenFinger;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
-import ridgeproof.ridges.matching.FingerAnswer;
-import ridgeproof.ridges.matching.FingerAnswer.Reason;
+import ridgeproof.ridges.matching.FingerMatchResult;
+import ridgeproof.ridges.matching.FingerMatchResult.Reason;
 
 /**
  * Rolled and plain prints of different people: one clear pair that does not match may show parts of
@@ -49,11 +49,11 @@ public final class StrangersPrintsCause implements CauseRule {
   }
 
   @Override
-  public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
+  public void establish(ExaminationInput examinee, List<Finding> found, CauseLog causes) {
     if (examinee.sequence().isEmpty()) {
       return;
     }
-    SequenceFacts sequence = examinee.sequence().get();
+    SequenceComparison sequence = examinee.sequence().get();
     List<Finding> unmatched =
         found.stream()
             .filter(finding -> finding.ruleId().equals(NO_MATCH))
@@ -61,7 +61,7 @@ public final class StrangersPrintsCause implements CauseRule {
                 finding ->
                     causes.causes().stream().noneMatch(c -> c.consequences().include(finding)))
             .toList();
-    List<FingerAnswer> answers = sequence.answers().answers();
+    List<FingerMatchResult> answers = sequence.answers().answers();
     boolean inOrder = sequence.answers().irregularities().isEmpty();
     if (inOrder && unmatched.size() >= OF_A_CARD && isRefuted(answers, unmatched.size())) {
       report(Location.file(), "", unmatched, causes);
@@ -71,7 +71,7 @@ public final class StrangersPrintsCause implements CauseRule {
     for (Finding finding : unmatched) {
       examinee.prints().stream()
           .filter(image -> image.location().record().equals(finding.location().record()))
-          .filter(image -> image.ridges().flatMap(RidgeFacts::slap).isPresent())
+          .filter(image -> image.ridges().flatMap(RidgeAnalysis::slap).isPresent())
           .forEach(image -> bySlap.computeIfAbsent(image, i -> new ArrayList<>()).add(finding));
     }
     bySlap.forEach(
@@ -83,13 +83,13 @@ public final class StrangersPrintsCause implements CauseRule {
   }
 
   /** Whether none of these matches; one among many may be alike by chance, but not as a match. */
-  private static boolean isRefuted(List<FingerAnswer> answers, int unmatched) {
+  private static boolean isRefuted(List<FingerMatchResult> answers, int unmatched) {
     long alike = answers.stream().filter(a -> a.reason() == Reason.MOST_LIKE_OWN_ROLL).count();
-    return answers.stream().map(FingerAnswer::reason).noneMatch(MATCHING::contains)
+    return answers.stream().map(FingerMatchResult::reason).noneMatch(MATCHING::contains)
         && alike * FOR_EACH_ALIKE <= unmatched;
   }
 
-  private static List<FingerAnswer> of(ExaminedImage image, SequenceFacts sequence) {
+  private static List<FingerMatchResult> of(ExaminedImage image, SequenceComparison sequence) {
     return sequence.answers().answers().stream()
         .filter(
             answer -> {

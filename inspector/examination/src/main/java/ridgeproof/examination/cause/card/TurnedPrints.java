@@ -4,10 +4,10 @@ import java.util.Map;
 import java.util.Optional;
 import ridgeproof.examination.cause.card.CardPrints.PlainImage;
 import ridgeproof.examination.cause.card.CardPrints.Print;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.facts.RecordImageDecoder;
-import ridgeproof.examination.facts.RidgeFacts;
+import ridgeproof.examination.facts.RidgeAnalysis;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.Turn;
 import ridgeproof.imagery.header.ImageHeaders;
@@ -27,10 +27,10 @@ record TurnedPrints(Map<FingerPosition, Print> prints, double likeHand) {
   private static final double FULL_SCORE = 200;
 
   /** Square millimetres: less is a touch, of which no side can be told. */
-  private static final double LEAST_AREA = 60;
+  private static final double MIN_AREA = 60;
 
   /** Decodes again, since no pixels were kept. */
-  static Optional<GrayImage> pixels(PlainImage plain, Examinee examinee) {
+  static Optional<GrayImage> pixels(PlainImage plain, ExaminationInput examinee) {
     ExaminedImage image = plain.image();
     return image
         .data()
@@ -47,18 +47,18 @@ record TurnedPrints(Map<FingerPosition, Print> prints, double likeHand) {
         PrintAnalyzer.analyse(turn.of(gray), ppi, plain.places(), finger -> false);
     return new TurnedPrints(
         CardPrints.prints(plain.image(), seen.fingers()),
-        likeHand(new RidgeFacts(RidgeFacts.Impression.PLAIN, seen.fingers(), seen.slap())));
+        likeHand(new RidgeAnalysis(RidgeAnalysis.Impression.PLAIN, seen.fingers(), seen.slap())));
   }
 
   /**
    * By the places of the prints, what they are worth, and the side that their tips are on; 0 where
    * most of them are too small to tell.
    */
-  static double likeHand(RidgeFacts facts) {
+  static double likeHand(RidgeAnalysis facts) {
     long large =
         facts.fingers().values().stream()
             .flatMap(finger -> finger.measures().stream())
-            .filter(m -> m.extent().areaMm2() >= LEAST_AREA)
+            .filter(m -> m.extent().areaMm2() >= MIN_AREA)
             .count();
     if (2 * large < facts.fingers().size()) {
       return 0;

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import ridgeproof.examination.cause.card.CardPrints.PlainImage;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.Turn;
 
@@ -29,9 +29,9 @@ final class UprightSlaps {
   /** The same for each of several images that are all turned alike, on average. */
   private static final double CLEARLY_TOGETHER = 0.25;
 
-  private final Examinee examinee;
+  private final ExaminationInput examinee;
 
-  UprightSlaps(Examinee examinee) {
+  UprightSlaps(ExaminationInput examinee) {
     this.examinee = examinee;
   }
 

@@ -7,14 +7,14 @@ import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
 import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.rules.image.MeasuredPrints;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
 import ridgeproof.imagery.measure.EmptyBand;
-import ridgeproof.imagery.measure.PrintFacts;
+import ridgeproof.imagery.measure.GrayLevelStatistics;
 import ridgeproof.imagery.measure.Wraparound;
 import ridgeproof.spec.limit.PixelLimits;
 
@@ -35,13 +35,13 @@ public final class BrokenScanCause implements CauseRule {
   }
 
   @Override
-  public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
+  public void establish(ExaminationInput examinee, List<Finding> found, CauseLog causes) {
     if (examinee.depth() == Depth.STRUCTURE) {
       return;
     }
     PixelLimits limits = examinee.tables().pixelLimits();
     for (ExaminedImage image : new MeasuredPrints(examinee).scanned()) {
-      PrintFacts print = image.print().orElseThrow();
+      GrayLevelStatistics print = image.print().orElseThrow();
       checkLevels(image, print, limits, causes);
       checkLines(image, print, limits, causes);
       checkEdges(image, print.wraparound(), limits, causes);
@@ -49,7 +49,7 @@ public final class BrokenScanCause implements CauseRule {
   }
 
   private static void checkLevels(
-      ExaminedImage image, PrintFacts print, PixelLimits limits, CauseLog causes) {
+      ExaminedImage image, GrayLevelStatistics print, PixelLimits limits, CauseLog causes) {
     double least = limits.limit("two-level-middle").share();
     if (print.print().total() >= limits.value("gray-range-pixels") && print.middleShare() < least) {
       report(
@@ -67,7 +67,7 @@ public final class BrokenScanCause implements CauseRule {
   }
 
   private static void checkLines(
-      ExaminedImage image, PrintFacts print, PixelLimits limits, CauseLog causes) {
+      ExaminedImage image, GrayLevelStatistics print, PixelLimits limits, CauseLog causes) {
     EmptyBand band = print.emptyBand();
     int height = image.pixels().orElseThrow().height();
     double most = limits.limit("lost-lines").share() * height;

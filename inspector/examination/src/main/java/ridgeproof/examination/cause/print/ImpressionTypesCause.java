@@ -9,14 +9,14 @@ import java.util.Set;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.facts.Positions;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
 import ridgeproof.ridges.quality.FingerAnalysis;
-import ridgeproof.ridges.quality.RidgeMeasure;
+import ridgeproof.ridges.quality.QualityMetric;
 import ridgeproof.spec.layout.FingerPosition;
 
 /**
@@ -41,12 +41,12 @@ public final class ImpressionTypesCause implements CauseRule {
   }
 
   @Override
-  public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
+  public void establish(ExaminationInput examinee, List<Finding> found, CauseLog causes) {
     rolls(examinee, causes);
     plains(examinee, found, causes);
   }
 
-  private static void rolls(Examinee examinee, CauseLog causes) {
+  private static void rolls(ExaminationInput examinee, CauseLog causes) {
     Positions positions = new Positions(examinee.tables());
     List<ExaminedImage> singles = new ArrayList<>();
     List<ExaminedImage> flats = new ArrayList<>();
@@ -83,7 +83,7 @@ public final class ImpressionTypesCause implements CauseRule {
                 flats.stream()
                     .flatMap(flat -> seen(flat, print.getKey()).stream())
                     .flatMapToDouble(
-                        flat -> RidgeMeasure.rollToPlain(print.getValue(), flat).stream())
+                        flat -> QualityMetric.rollToPlain(print.getValue(), flat).stream())
                     .anyMatch(ratio -> ratio < AS_WIDE));
   }
 
@@ -92,7 +92,7 @@ public final class ImpressionTypesCause implements CauseRule {
   }
 
   /** Several plain images that are coded as rolled share the cause; one alone says so itself. */
-  private static void plains(Examinee examinee, List<Finding> found, CauseLog causes) {
+  private static void plains(ExaminationInput examinee, List<Finding> found, CauseLog causes) {
     Positions positions = new Positions(examinee.tables());
     Set<Integer> misfits = new HashSet<>();
     found.stream()
@@ -118,7 +118,7 @@ public final class ImpressionTypesCause implements CauseRule {
       int all,
       String kind,
       String coded,
-      Examinee examinee,
+      ExaminationInput examinee,
       CauseLog causes) {
     ExaminedImage first = images.get(0);
     boolean one = images.size() == 1;
@@ -144,7 +144,7 @@ public final class ImpressionTypesCause implements CauseRule {
             .or(Consequences.ofRules("RP-SEQ").atPositions(fingers(images, examinee))));
   }
 
-  private static Set<Integer> fingers(List<ExaminedImage> images, Examinee examinee) {
+  private static Set<Integer> fingers(List<ExaminedImage> images, ExaminationInput examinee) {
     Positions positions = new Positions(examinee.tables());
     Set<Integer> fingers = new HashSet<>();
     images.stream()

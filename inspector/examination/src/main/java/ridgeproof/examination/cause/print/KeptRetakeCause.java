@@ -5,8 +5,8 @@ import java.util.Set;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.rule.Severity;
 
@@ -25,7 +25,7 @@ public final class KeptRetakeCause implements CauseRule {
   }
 
   @Override
-  public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
+  public void establish(ExaminationInput examinee, List<Finding> found, CauseLog causes) {
     for (Finding finding : found) {
       if (finding.ruleId().equals(TWICE)) {
         Set<Integer> poor =

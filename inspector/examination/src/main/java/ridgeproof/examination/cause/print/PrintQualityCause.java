@@ -12,10 +12,10 @@ import java.util.stream.Collectors;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Measure;
-import ridgeproof.ridges.quality.RidgeMeasure;
+import ridgeproof.ridges.quality.QualityMetric;
 
 /**
  * What went wrong in the capture of a print explains what is not seen in it: a smeared print shows
@@ -47,7 +47,7 @@ public final class PrintQualityCause implements CauseRule {
       List.of(SMEARED, DARK, "RP-RDG-004", BLURRED, NO_CONTRAST, "RP-RDG-002");
 
   private static final Set<String> AT_A_SIDE =
-      Set.of(RidgeMeasure.CUT_LEFT.title(), RidgeMeasure.CUT_RIGHT.title());
+      Set.of(QualityMetric.CUT_LEFT.title(), QualityMetric.CUT_RIGHT.title());
 
   /** Each rule and those that it explains, what the hand did before what the image shows. */
   private static final Map<String, Set<String>> EXPLAINED = explained();
@@ -82,7 +82,7 @@ public final class PrintQualityCause implements CauseRule {
   }
 
   @Override
-  public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
+  public void establish(ExaminationInput examinee, List<Finding> found, CauseLog causes) {
     Map<OptionalInt, List<Finding>> byImage =
         found.stream()
             .filter(finding -> finding.ruleId().startsWith(AREA))

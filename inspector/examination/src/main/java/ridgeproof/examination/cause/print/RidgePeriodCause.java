@@ -9,8 +9,8 @@ import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
 import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.rules.image.MeasuredPrints;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
@@ -50,7 +50,7 @@ public final class RidgePeriodCause implements CauseRule {
   }
 
   @Override
-  public void establish(Examinee examinee, List<Finding> found, CauseLog log) {
+  public void establish(ExaminationInput examinee, List<Finding> found, CauseLog log) {
     if (examinee.depth() == Depth.STRUCTURE) {
       return;
     }
@@ -73,7 +73,7 @@ public final class RidgePeriodCause implements CauseRule {
     }
   }
 
-  private static List<Period> periods(Examinee examinee, PixelLimits limits) {
+  private static List<Period> periods(ExaminationInput examinee, PixelLimits limits) {
     List<Period> periods = new ArrayList<>();
     for (ExaminedImage image : new MeasuredPrints(examinee).gray()) {
       Optional<RidgePeriod> ridges = image.print().get().ridges();

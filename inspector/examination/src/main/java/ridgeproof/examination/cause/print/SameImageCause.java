@@ -9,8 +9,8 @@ import java.util.Set;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.facts.Positions;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Observed;
@@ -31,7 +31,7 @@ public final class SameImageCause implements CauseRule {
   }
 
   @Override
-  public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
+  public void establish(ExaminationInput examinee, List<Finding> found, CauseLog causes) {
     Map<Integer, List<ExaminedImage>> byLength = new HashMap<>();
     for (ExaminedImage image : examinee.prints()) {
       if (isComparable(image, found)) {
@@ -68,7 +68,7 @@ public final class SameImageCause implements CauseRule {
   }
 
   private static void report(
-      ExaminedImage first, ExaminedImage second, Examinee examinee, CauseLog causes) {
+      ExaminedImage first, ExaminedImage second, ExaminationInput examinee, CauseLog causes) {
     causes.add(
         SAME,
         second.atData(),
@@ -78,7 +78,8 @@ public final class SameImageCause implements CauseRule {
         Consequences.ofRules("RP-SEQ").atPositions(fingers(first, second, examinee)));
   }
 
-  private static Set<Integer> fingers(ExaminedImage one, ExaminedImage other, Examinee examinee) {
+  private static Set<Integer> fingers(
+      ExaminedImage one, ExaminedImage other, ExaminationInput examinee) {
     Positions positions = new Positions(examinee.tables());
     Set<Integer> fingers = new HashSet<>();
     for (ExaminedImage image : List.of(one, other)) {
@@ -88,7 +89,7 @@ public final class SameImageCause implements CauseRule {
     return fingers;
   }
 
-  private static String name(ExaminedImage image, Examinee examinee) {
+  private static String name(ExaminedImage image, ExaminationInput examinee) {
     return examinee.tables().positionName(image.position().getAsInt());
   }
 }

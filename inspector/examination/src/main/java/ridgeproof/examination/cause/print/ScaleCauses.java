@@ -9,15 +9,15 @@ import java.util.Set;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.rules.image.MeasuredPrints;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
 import ridgeproof.imagery.measure.Enlargement;
-import ridgeproof.imagery.measure.PrintFacts;
+import ridgeproof.imagery.measure.GrayLevelStatistics;
 import ridgeproof.imagery.measure.RidgePeriod;
 import ridgeproof.spec.limit.ResolutionClass;
 import ridgeproof.transaction.record.WholeNumber;
@@ -39,9 +39,9 @@ public final class ScaleCauses implements CauseRule {
   private static final double CM_PER_INCH = 2.54;
 
   /** Millimetres from ridge to ridge that a wrong unit is told by; the units differ by 2.54. */
-  private static final double LEAST_MM = 0.33;
+  private static final double MIN_MM = 0.33;
 
-  private static final double MOST_MM = 0.65;
+  private static final double MAX_MM = 0.65;
 
   /** Of 160 prints of two sensors none came below this, of enlarged ones nearly all. */
   private static final double UNEVEN = 0.75;
@@ -59,7 +59,7 @@ public final class ScaleCauses implements CauseRule {
   }
 
   @Override
-  public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
+  public void establish(ExaminationInput examinee, List<Finding> found, CauseLog causes) {
     List<ExaminedImage> prints = examinee.prints();
     units(prints, examinee.tables().resolutionClasses(), causes);
     sides(prints, causes);
@@ -108,11 +108,11 @@ public final class ScaleCauses implements CauseRule {
   }
 
   private static boolean fits(double millimetres) {
-    return millimetres >= LEAST_MM && millimetres <= MOST_MM;
+    return millimetres >= MIN_MM && millimetres <= MAX_MM;
   }
 
   private static Optional<Double> millimetres(ExaminedImage image) {
-    Optional<RidgePeriod> ridges = image.print().flatMap(PrintFacts::ridges);
+    Optional<RidgePeriod> ridges = image.print().flatMap(GrayLevelStatistics::ridges);
     return ridges.isEmpty() || image.density().isEmpty()
         ? Optional.empty()
         : Optional.of(ridges.get().millimetres(image.density().get().meanPpi()));

@@ -9,7 +9,7 @@ import java.util.Set;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
@@ -59,7 +59,7 @@ public final class SharedByImagesCause implements CauseRule {
   }
 
   @Override
-  public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
+  public void establish(ExaminationInput examinee, List<Finding> found, CauseLog causes) {
     Map<String, List<Finding>> byRule = new LinkedHashMap<>();
     for (Finding finding : open(found, causes)) {
       if (SETTINGS.contains(finding.ruleId()) && finding.location().record().isPresent()) {

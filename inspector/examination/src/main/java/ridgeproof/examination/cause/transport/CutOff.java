@@ -25,7 +25,7 @@ final class CutOff {
 
   private CutOff() {}
 
-  static Optional<Damage> of(Suspect suspect) {
+  static Optional<TransportDamage> of(Suspect suspect) {
     Transaction transaction = suspect.reading().transaction();
     Optional<Finding> end =
         suspect.reading().findings().stream()
@@ -48,14 +48,14 @@ final class CutOff {
                 ? " of " + (announced.total().getAsInt() + 1) + " listed"
                 : "");
     return Optional.of(
-        new Damage(
+        new TransportDamage(
             "RP-STR-039",
             end.get().location().bytes().map(Location.file()::at).orElse(Location.file()),
             Observed.of(observed),
             "the complete file",
             Optional.empty(),
             false,
-            Damage.Reach.only(Set.of(last.ordinal())),
+            TransportDamage.Reach.only(Set.of(last.ordinal())),
             Optional.of(consequences(last, announced))));
   }
 

@@ -37,14 +37,14 @@ final class EighthBit {
 
   private EighthBit() {}
 
-  static Optional<Damage> of(Suspect suspect) {
+  static Optional<TransportDamage> of(Suspect suspect) {
     Reading reading = suspect.reading();
     if (!isSevenBit(suspect.source()) || !hasStrippedImage(reading)) {
       return Optional.empty();
     }
     boolean allRead = reading.isWhole();
     return Optional.of(
-        Damage.lasting(
+        TransportDamage.lasting(
             "RP-STR-032",
             "no byte above 0x7F, not even in images",
             "every byte as the station wrote it",

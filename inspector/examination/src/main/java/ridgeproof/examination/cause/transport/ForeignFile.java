@@ -22,7 +22,7 @@ final class ForeignFile {
 
   private ForeignFile() {}
 
-  static Optional<Damage> of(Suspect suspect) {
+  static Optional<TransportDamage> of(Suspect suspect) {
     if (suspect.reading().hasRecords() || suspect.source().isEmpty()) {
       return Optional.empty();
     }
@@ -32,10 +32,10 @@ final class ForeignFile {
         .flatMap(signature -> of(suspect.source(), signature));
   }
 
-  private static Optional<Damage> of(ByteSource source, FileSignature signature) {
+  private static Optional<TransportDamage> of(ByteSource source, FileSignature signature) {
     return signature
         .rule()
-        .map(rule -> Damage.instead(rule, signature.kind() + inside(source), REQUIRED));
+        .map(rule -> TransportDamage.instead(rule, signature.kind() + inside(source), REQUIRED));
   }
 
   private static String inside(ByteSource source) {

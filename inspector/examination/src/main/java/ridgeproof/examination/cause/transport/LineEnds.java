@@ -35,13 +35,14 @@ final class LineEnds {
 
   private LineEnds() {}
 
-  static Optional<Damage> of(Suspect suspect) {
+  static Optional<TransportDamage> of(Suspect suspect) {
     if (!suspect.reading().hasRecords()) {
       return Optional.empty();
     }
     Census census = Census.of(suspect.source());
     if (!suspect.reading().isWhole()) {
-      Optional<Damage> found = lengthened(suspect, census).or(() -> shortened(suspect, census));
+      Optional<TransportDamage> found =
+          lengthened(suspect, census).or(() -> shortened(suspect, census));
       if (found.isPresent()) {
         return found;
       }
@@ -49,11 +50,11 @@ final class LineEnds {
     return replaced(suspect, census);
   }
 
-  private static Optional<Damage> lengthened(Suspect suspect, Census census) {
+  private static Optional<TransportDamage> lengthened(Suspect suspect, Census census) {
     if (census.pairs() == 0) {
       return Optional.empty();
     }
-    Optional<Damage> found = Optional.empty();
+    Optional<TransportDamage> found = Optional.empty();
     if (census.loneLineFeeds() == 0) {
       found = lengthened(suspect, census, LF, "line feed (0x0A)");
     }
@@ -62,19 +63,19 @@ final class LineEnds {
         : found;
   }
 
-  private static Optional<Damage> lengthened(
+  private static Optional<TransportDamage> lengthened(
       Suspect suspect, Census census, int original, String name) {
     String observed = count(census.pairs(), "CR LF (0x0D 0x0A)") + " and no lone " + name;
     Reading undone = suspect.read(single(suspect.source(), original));
     if (suspect.isMendedBy(undone)) {
-      return Optional.of(Damage.undone(RULE, observed, REQUIRED, undone, true));
+      return Optional.of(TransportDamage.undone(RULE, observed, REQUIRED, undone, true));
     }
     return filled(suspect, undone, record -> ends(record, original))
-        .map(reading -> Damage.undone(RULE, observed, REQUIRED, reading, false));
+        .map(reading -> TransportDamage.undone(RULE, observed, REQUIRED, reading, false));
   }
 
   /** Pairs became one byte: no pair is left, and images lack what pairs would have had. */
-  private static Optional<Damage> shortened(Suspect suspect, Census census) {
+  private static Optional<TransportDamage> shortened(Suspect suspect, Census census) {
     if (census.pairs() > 0) {
       return Optional.empty();
     }
@@ -87,13 +88,15 @@ final class LineEnds {
     if (!shortage.isExplicable() && (oneKind || census.pairsByChance() >= LIKELY_PAIRS)) {
       return Refilled.of(suspect)
           .filter(refilled -> refilled.records() > 1)
-          .map(r -> Damage.undone(RULE, lacking(r.bytes()), REQUIRED, r.reading(), false));
+          .map(r -> TransportDamage.undone(RULE, lacking(r.bytes()), REQUIRED, r.reading(), false));
     }
     if (shortage.bytes() == 0 || !oneKind && !many && census.pairsByChance() < CERTAIN_PAIRS) {
       return Optional.empty();
     }
     return filled(suspect, suspect.reading(), record -> ends(record, kept))
-        .map(reading -> Damage.undone(RULE, lacking(shortage.bytes()), REQUIRED, reading, false));
+        .map(
+            reading ->
+                TransportDamage.undone(RULE, lacking(shortage.bytes()), REQUIRED, reading, false));
   }
 
   private static String lacking(long bytes) {
@@ -109,7 +112,7 @@ final class LineEnds {
   }
 
   /** One kind of line end became the other: lengths still fit, but the images are broken. */
-  private static Optional<Damage> replaced(Suspect suspect, Census census) {
+  private static Optional<TransportDamage> replaced(Suspect suspect, Census census) {
     List<ByteSource> images =
         suspect.reading().transaction().records().stream()
             .flatMap(record -> record.data().stream())
@@ -147,8 +150,8 @@ final class LineEnds {
     return Math.min(others[0], others[1]) >= FREQUENT && (line[0] == 0 || line[1] == 0);
   }
 
-  private static Damage replaced(String observed) {
-    return Damage.lasting(
+  private static TransportDamage replaced(String observed) {
+    return TransportDamage.lasting(
         RULE, observed, REQUIRED, Consequences.where(LineEnds::showsBrokenImages));
   }
 

@@ -15,7 +15,7 @@ final class LinesOnTop {
 
   private LinesOnTop() {}
 
-  static Optional<Damage> of(Suspect suspect) {
+  static Optional<TransportDamage> of(Suspect suspect) {
     ByteSource source = suspect.source();
     Optional<ByteRange> before =
         suspect.reading().findings().stream()
@@ -30,14 +30,14 @@ final class LinesOnTop {
     return kind(source.slice(0, bytes))
         .map(
             kind ->
-                new Damage(
+                new TransportDamage(
                     "RP-STR-038",
                     Location.file().at(before.get()),
                     Observed.of(bytes + " bytes: " + kind),
                     "a file that begins with 1.001:",
                     Optional.of(suspect.read(source.from(bytes))),
                     true,
-                    Damage.Reach.NO_IMAGE,
+                    TransportDamage.Reach.NO_IMAGE,
                     Optional.empty()));
   }
 

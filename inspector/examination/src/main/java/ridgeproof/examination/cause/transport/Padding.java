@@ -17,7 +17,7 @@ final class Padding {
 
   private Padding() {}
 
-  static Optional<Damage> of(Suspect suspect) {
+  static Optional<TransportDamage> of(Suspect suspect) {
     ByteSource source = suspect.source();
     if (suspect.reading().isWhole() || !suspect.reading().hasRecords()) {
       return Optional.empty();
@@ -27,20 +27,20 @@ final class Padding {
         .or(() -> zeros(suspect).flatMap(end -> of(suspect, end, "zero bytes")));
   }
 
-  private static Optional<Damage> of(Suspect suspect, int end, String kind) {
+  private static Optional<TransportDamage> of(Suspect suspect, int end, String kind) {
     ByteSource source = suspect.source();
     Reading undone = suspect.read(source.slice(0, end));
     int more = source.length() - end;
     return suspect.isMendedBy(undone)
         ? Optional.of(
-            new Damage(
+            new TransportDamage(
                 "RP-STR-041",
                 Location.file().at(new ByteRange(source.origin() + end, more)),
                 Observed.of(String.format(Locale.ROOT, "%,d %s", more, kind)),
                 "the file ends with the last record",
                 Optional.of(undone),
                 true,
-                Damage.Reach.NO_IMAGE,
+                TransportDamage.Reach.NO_IMAGE,
                 Optional.empty()))
         : Optional.empty();
   }

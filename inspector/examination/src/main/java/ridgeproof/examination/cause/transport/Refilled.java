@@ -18,16 +18,16 @@ import ridgeproof.transaction.record.LogicalRecord;
 record Refilled(Reading reading, int records, int bytes) {
 
   /** A record that lacks more was not robbed of single bytes. */
-  private static final int MOST_OF_A_RECORD = 6;
+  private static final int MAX_OF_A_RECORD = 6;
 
   /** A card has about as many images; each try reads the whole file. */
-  private static final int MOST_RECORDS = 20;
+  private static final int MAX_RECORDS = 20;
 
   /** Nothing where filling does not lead to a whole file. */
   static Optional<Refilled> of(Suspect suspect) {
     Reading reading = suspect.reading();
     int bytes = 0;
-    for (int records = 0; records <= MOST_RECORDS; records++) {
+    for (int records = 0; records <= MAX_RECORDS; records++) {
       if (reading.isWhole()) {
         return records == 0 ? Optional.empty() : Optional.of(new Refilled(reading, records, bytes));
       }
@@ -54,7 +54,7 @@ record Refilled(Reading reading, int records, int bytes) {
     long stated = first.get().bytes().uint32At(0);
     long end = first.get().range().offset() - source.origin() + stated;
     int known = readable(reading, first.get());
-    for (int bytes = 1; bytes <= MOST_OF_A_RECORD; bytes++) {
+    for (int bytes = 1; bytes <= MAX_OF_A_RECORD; bytes++) {
       long at = end - bytes;
       if (at > first.get().range().offset() - source.origin() && at <= source.length()) {
         Reading filled = suspect.read(inserted(source, (int) at, bytes));

@@ -17,7 +17,7 @@ final class SecondTransaction {
 
   private SecondTransaction() {}
 
-  static Optional<Damage> of(Suspect suspect) {
+  static Optional<TransportDamage> of(Suspect suspect) {
     List<LogicalRecord> headers = suspect.reading().transaction().recordsOfType(1);
     if (headers.size() < 2) {
       return Optional.empty();
@@ -37,7 +37,7 @@ final class SecondTransaction {
             .filter(ordinal -> ordinal >= second.ordinal())
             .collect(Collectors.toSet());
     return Optional.of(
-        new Damage(
+        new TransportDamage(
             "RP-STR-040",
             Location.file().at(new ByteRange(second.range().offset(), source.length() - start)),
             Observed.of(
@@ -47,7 +47,7 @@ final class SecondTransaction {
             "one transaction per file",
             Optional.of(first),
             true,
-            Damage.Reach.only(behind),
+            TransportDamage.Reach.only(behind),
             Optional.empty()));
   }
 }

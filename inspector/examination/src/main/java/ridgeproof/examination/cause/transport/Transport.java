@@ -11,10 +11,10 @@ import ridgeproof.finding.Finding;
 final class Transport {
 
   /** A file may have been wrapped and translated; more than this is not followed. */
-  private static final int MOST_STEPS = 3;
+  private static final int MAX_STEPS = 3;
 
   /** Undoing needs a copy of the file; transactions are far smaller. */
-  private static final int MOST_BYTES = 64 * 1024 * 1024;
+  private static final int MAX_BYTES = 64 * 1024 * 1024;
 
   private static final Set<String> PIXEL_AREAS = Set.of("IMG", "RDG", "SEQ");
 
@@ -35,7 +35,7 @@ final class Transport {
   /** Of images, but from the number of their bytes, which is another once some are lost. */
   private static final Set<String> BYTE_COUNTS = Set.of("RP-IMG-011", "RP-IMG-013", "RP-IMG-016");
 
-  private static final List<Function<Suspect, Optional<Damage>>> KINDS =
+  private static final List<Function<Suspect, Optional<TransportDamage>>> KINDS =
       List.of(
           Wrapping::ebcdic,
           Wrapping::base64,
@@ -56,15 +56,15 @@ final class Transport {
    *
    * @return nothing for a file without symptoms, and where nothing could be proved
    */
-  static List<Damage> damages(Suspect first) {
-    List<Damage> damages = new ArrayList<>();
-    Optional<Suspect> suspect = Optional.of(first).filter(s -> s.source().length() <= MOST_BYTES);
-    while (suspect.isPresent() && suspect.get().hasSymptoms() && damages.size() < MOST_STEPS) {
+  static List<TransportDamage> damages(Suspect first) {
+    List<TransportDamage> damages = new ArrayList<>();
+    Optional<Suspect> suspect = Optional.of(first).filter(s -> s.source().length() <= MAX_BYTES);
+    while (suspect.isPresent() && suspect.get().hasSymptoms() && damages.size() < MAX_STEPS) {
       Suspect looked = suspect.get();
-      Optional<Damage> damage =
+      Optional<TransportDamage> damage =
           KINDS.stream().flatMap(kind -> kind.apply(looked).stream()).findFirst();
       damage.ifPresent(damages::add);
-      suspect = damage.flatMap(Damage::undone).map(looked::after);
+      suspect = damage.flatMap(TransportDamage::undone).map(looked::after);
     }
     return List.copyOf(damages);
   }

@@ -59,7 +59,7 @@ public final class TransportCauses {
    */
   public void establish(Reading reading, List<Finding> found, CauseLog causes) {
     boolean imagesDamaged = found.stream().map(Finding::ruleId).anyMatch(DAMAGED_IMAGE::contains);
-    List<Damage> damages =
+    List<TransportDamage> damages =
         Transport.damages(new Suspect(reading, imagesDamaged, reader, signatures));
     if (damages.isEmpty()) {
       return;
@@ -67,7 +67,7 @@ public final class TransportCauses {
     List<Finding> open = found;
     Reading before = reading;
     Remainder remainder = null;
-    for (Damage damage : damages) {
+    for (TransportDamage damage : damages) {
       remainder = new Remainder(damage, before);
       Map<Boolean, List<Finding>> parted =
           open.stream().collect(Collectors.partitioningBy(remainder::explains));
@@ -83,7 +83,7 @@ public final class TransportCauses {
           // What causes of the pictures make of damaged images is not known yet.
           Consequences.exactly(explained).or(Consequences.where(Transport::looksAtPixels)));
     }
-    if (damages.stream().allMatch(Damage::exact)) {
+    if (damages.stream().allMatch(TransportDamage::exact)) {
       remainder.revealed(reading).forEach(causes::reveal);
     }
   }
@@ -105,10 +105,10 @@ public final class TransportCauses {
   /** The findings that remain once a damage is undone. */
   private final class Remainder {
 
-    private final Damage damage;
+    private final TransportDamage damage;
     private final Map<Essence, List<Finding>> remaining = new HashMap<>();
 
-    Remainder(Damage damage, Reading before) {
+    Remainder(TransportDamage damage, Reading before) {
       this.damage = damage;
       // What cannot be undone leaves what the structure shows, but for what it explains by itself.
       Reading after = damage.undone().orElseGet(() -> reader.apply(before.transaction().source()));

@@ -28,11 +28,11 @@ final class Utf8Text {
   private static final int CERTAIN_MARKS = 16;
 
   /** A mark has taken the place of one to three bytes. */
-  private static final int MOST_BYTES = 3;
+  private static final int MAX_BYTES = 3;
 
   private Utf8Text() {}
 
-  static Optional<Damage> of(Suspect suspect) {
+  static Optional<TransportDamage> of(Suspect suspect) {
     if (suspect.reading().isWhole()) {
       return Optional.empty();
     }
@@ -67,13 +67,13 @@ final class Utf8Text {
     return charset.newDecoder().decode(source.asBuffer());
   }
 
-  private static Optional<Damage> widened(Suspect suspect, CharBuffer text) {
+  private static Optional<TransportDamage> widened(Suspect suspect, CharBuffer text) {
     return bytes(text)
         .map(suspect::read)
         .filter(suspect::isMendedBy)
         .map(
             undone ->
-                Damage.undone(
+                TransportDamage.undone(
                     RULE,
                     grown(suspect.source().length(), undone.transaction().source().length()),
                     REQUIRED,
@@ -104,24 +104,24 @@ final class Utf8Text {
     return Optional.of(ByteSource.of(out.toByteArray()));
   }
 
-  private static Optional<Damage> replaced(Suspect suspect, long marks) {
+  private static Optional<TransportDamage> replaced(Suspect suspect, long marks) {
     String observed =
         String.format(Locale.ROOT, "EF BF BD, the mark for an unknown character, %,d times", marks);
     Reading shortened = suspect.read(shortened(suspect.source()));
     if (suspect.isMendedBy(shortened)) {
-      return Optional.of(Damage.undone(RULE, observed, REQUIRED, shortened, false));
+      return Optional.of(TransportDamage.undone(RULE, observed, REQUIRED, shortened, false));
     }
-    Optional<Damage> filled =
+    Optional<TransportDamage> filled =
         Shortage.of(shortened.transaction(), Utf8Text::most)
             .filled()
             .map(suspect::read)
             .filter(suspect::isMendedBy)
-            .map(undone -> Damage.undone(RULE, observed, REQUIRED, undone, false));
+            .map(undone -> TransportDamage.undone(RULE, observed, REQUIRED, undone, false));
     if (filled.isPresent() || marks < CERTAIN_MARKS) {
       return filled;
     }
     return Optional.of(
-        Damage.lasting(
+        TransportDamage.lasting(
             RULE,
             observed,
             REQUIRED,
@@ -144,6 +144,6 @@ final class Utf8Text {
   }
 
   private static long most(LogicalRecord record) {
-    return (MOST_BYTES - 1) * Census.of(record).count('?');
+    return (MAX_BYTES - 1) * Census.of(record).count('?');
   }
 }

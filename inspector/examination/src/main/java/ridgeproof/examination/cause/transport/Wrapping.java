@@ -18,7 +18,7 @@ final class Wrapping {
 
   private Wrapping() {}
 
-  static Optional<Damage> base64(Suspect suspect) {
+  static Optional<TransportDamage> base64(Suspect suspect) {
     ByteSource source = suspect.source();
     if (suspect.reading().hasRecords()) {
       return Optional.empty();
@@ -35,7 +35,7 @@ final class Wrapping {
     }
     byte[] decoded = Base64.getMimeDecoder().decode(padded(source.latin1(start, end - start)));
     return Optional.of(
-        Damage.instead(
+        TransportDamage.instead(
             "RP-STR-034",
             String.format(
                 Locale.ROOT,
@@ -62,7 +62,7 @@ final class Wrapping {
   }
 
   /** Separators are written as =1D and the like. */
-  static Optional<Damage> quotedPrintable(Suspect suspect) {
+  static Optional<TransportDamage> quotedPrintable(Suspect suspect) {
     ByteSource source = suspect.source();
     int start = quotedStart(source);
     if (start < 0) {
@@ -73,8 +73,8 @@ final class Wrapping {
     String required = "GS (0x1D), FS (0x1C)";
     return Optional.of(
         undone.isWhole()
-            ? Damage.undone(QUOTED, observed, required, undone, true)
-            : Damage.instead(QUOTED, observed, required));
+            ? TransportDamage.undone(QUOTED, observed, required, undone, true)
+            : TransportDamage.instead(QUOTED, observed, required));
   }
 
   private static int quotedStart(ByteSource source) {
@@ -117,12 +117,12 @@ final class Wrapping {
     return high < 0 || low < 0 ? -1 : high * 16 + low;
   }
 
-  static Optional<Damage> ebcdic(Suspect suspect) {
+  static Optional<TransportDamage> ebcdic(Suspect suspect) {
     // 1.001: as a mainframe writes it.
     if (!suspect.source().startsWith(0, 0xF1, 0x4B, 0xF0, 0xF0, 0xF1, 0x7A)) {
       return Optional.empty();
     }
     return Optional.of(
-        Damage.instead("RP-STR-033", "1.001: in EBCDIC (F1 4B F0 F0 F1 7A)", REQUIRED));
+        TransportDamage.instead("RP-STR-033", "1.001: in EBCDIC (F1 4B F0 F0 F1 7A)", REQUIRED));
   }
 }

@@ -10,7 +10,7 @@ import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
 import ridgeproof.examination.cause.value.StationDates.Dated;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
@@ -38,7 +38,7 @@ public final class DateCauses implements CauseRule {
   }
 
   @Override
-  public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
+  public void establish(ExaminationInput examinee, List<Finding> found, CauseLog causes) {
     StationDates dates = StationDates.of(examinee);
     if (dates.transaction().isEmpty()) {
       return;
@@ -102,7 +102,7 @@ public final class DateCauses implements CauseRule {
 
   private static void add(
       String rule,
-      Examinee examinee,
+      ExaminationInput examinee,
       Observed observed,
       String required,
       CauseLog causes,

@@ -6,7 +6,7 @@ import java.util.Set;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.consistency.ImageRecordRow;
 import ridgeproof.spec.layout.FieldNumber;
@@ -72,7 +72,7 @@ public final class MisreadFieldCause implements CauseRule {
   }
 
   @Override
-  public void establish(Examinee examinee, List<Finding> found, CauseLog causes) {
+  public void establish(ExaminationInput examinee, List<Finding> found, CauseLog causes) {
     List<Finding> prints =
         found.stream().filter(finding -> saysWhichPrint(finding, examinee)).toList();
     long missing = found.stream().filter(OF_PRINT::include).count();
@@ -130,7 +130,7 @@ public final class MisreadFieldCause implements CauseRule {
   }
 
   /** Whether it is about the position or the impression type, by which a print is counted. */
-  private static boolean saysWhichPrint(Finding finding, Examinee examinee) {
+  private static boolean saysWhichPrint(Finding finding, ExaminationInput examinee) {
     return MISREAD.contains(finding.ruleId())
         && finding
             .location()

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.spec.layout.Calendar;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.limit.CaptureDateLimit;
@@ -24,7 +24,7 @@ public record StationDates(Optional<LocalDate> transaction, List<Dated> others) 
   /** A day and the field that names it. */
   record Dated(FieldNumber field, LocalDate day) {}
 
-  public static StationDates of(Examinee examinee) {
+  public static StationDates of(ExaminationInput examinee) {
     List<Dated> others = new ArrayList<>();
     add(examinee, GREENWICH, others);
     add(examinee, PRINTED, others);
@@ -36,7 +36,7 @@ public record StationDates(Optional<LocalDate> transaction, List<Dated> others) 
     return new StationDates(own.stream().map(Dated::day).findFirst(), List.copyOf(others));
   }
 
-  private static void add(Examinee examinee, FieldNumber field, List<Dated> dates) {
+  private static void add(ExaminationInput examinee, FieldNumber field, List<Dated> dates) {
     for (LogicalRecord record : examinee.transaction().recordsOfType(field.recordType())) {
       record
           .text(field.field())

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -25,7 +25,7 @@ final class CaptureDateRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     Optional<LocalDate> made =
         examinee
             .transaction()

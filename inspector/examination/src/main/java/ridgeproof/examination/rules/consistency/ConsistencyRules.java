@@ -18,8 +18,8 @@ public final class ConsistencyRules {
         new DeclaredFingerRule(),
         new QualityFieldsRule(),
         new FeatureCountRule(),
-        new FeaturePlaceRule(),
-        new FeatureFrameRule(),
+        new FeatureCoordinatesRule(),
+        new FeatureImageSizeRule(),
         new FeatureFingerRule(),
         new PositionDescriptorRule(),
         new CaptureDateRule());

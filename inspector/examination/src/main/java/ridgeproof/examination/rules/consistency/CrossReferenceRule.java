@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -26,7 +26,7 @@ final class CrossReferenceRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     for (CrossReference reference : examinee.tables().agreements().crossReferences()) {
       Set<Integer> targets = new HashSet<>();
       examinee

@@ -3,8 +3,8 @@ package ridgeproof.examination.rules.consistency;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.facts.Positions;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
@@ -24,7 +24,7 @@ final class DeclaredFingerRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     Positions positions = new Positions(examinee.tables());
     List<MissingFingerField> layouts = examinee.tables().missingFingerFields();
     for (ExaminedImage image : examinee.prints()) {

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -26,7 +26,7 @@ final class FeatureCountRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     for (MinutiaList layout : examinee.tables().agreements().minutiaLists()) {
       for (LogicalRecord record :
           examinee.transaction().recordsOfType(layout.field().recordType())) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.Positions;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
@@ -26,9 +26,9 @@ final class FeatureFingerRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     Positions positions = new Positions(examinee.tables());
-    DescribedImages described = new DescribedImages(examinee);
+    FeatureImageIndex described = new FeatureImageIndex(examinee);
     for (ItemReference reference : examinee.tables().agreements().featurePositions()) {
       for (LogicalRecord record :
           examinee.transaction().recordsOfType(reference.field().recordType())) {

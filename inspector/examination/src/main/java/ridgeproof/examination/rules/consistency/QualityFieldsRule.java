@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.Positions;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
@@ -30,7 +30,7 @@ final class QualityFieldsRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     Positions positions = new Positions(examinee.tables());
     Map<Integer, List<Integer>> claims = new HashMap<>();
     examinee.images().forEach(image -> claims.put(image.record().ordinal(), image.positions()));

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.facts.Positions;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
@@ -27,8 +27,8 @@ final class RecordLinkRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
-    DescribedImages images = new DescribedImages(examinee);
+  public void check(ExaminationInput examinee, FindingLog log) {
+    FeatureImageIndex images = new FeatureImageIndex(examinee);
     examinee
         .tables()
         .agreements()
@@ -39,7 +39,11 @@ final class RecordLinkRule implements Rule {
   }
 
   private static void checkFeatures(
-      int type, Set<Integer> described, Examinee examinee, DescribedImages images, FindingLog log) {
+      int type,
+      Set<Integer> described,
+      ExaminationInput examinee,
+      FeatureImageIndex images,
+      FindingLog log) {
     boolean imaged =
         examinee.images().stream().anyMatch(image -> described.contains(image.record().type()));
     for (LogicalRecord record : examinee.transaction().recordsOfType(type)) {
@@ -53,7 +57,7 @@ final class RecordLinkRule implements Rule {
     }
   }
 
-  private static void checkPositions(Examinee examinee, FindingLog log) {
+  private static void checkPositions(ExaminationInput examinee, FindingLog log) {
     Positions positions = new Positions(examinee.tables());
     Map<Integer, ExaminedImage> byIdc = new HashMap<>();
     for (ExaminedImage image : examinee.prints()) {

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.MarkedSegment;
 import ridgeproof.examination.facts.MissingFingers;
 import ridgeproof.examination.facts.Positions;
-import ridgeproof.examination.facts.Segment;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Observed;
@@ -32,7 +32,7 @@ final class SegmentFingersRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     Positions positions = new Positions(examinee.tables());
     MissingFingers missing = new MissingFingers(examinee);
     List<SegmentField> layouts =
@@ -43,8 +43,8 @@ final class SegmentFingersRule implements Rule {
       List<Integer> shown =
           image.positions().stream().flatMap(p -> positions.fingers(p).stream()).toList();
       for (SegmentField layout : layouts) {
-        List<Segment> segments =
-            Segment.of(image, layout).stream()
+        List<MarkedSegment> segments =
+            MarkedSegment.of(image, layout).stream()
                 .filter(segment -> segment.position().isPresent())
                 .toList();
         if (!shown.isEmpty() && !segments.isEmpty()) {
@@ -57,13 +57,13 @@ final class SegmentFingersRule implements Rule {
   }
 
   private static void checkFingers(
-      List<Segment> segments,
+      List<MarkedSegment> segments,
       List<Integer> shown,
       MissingFingers missing,
       Positions positions,
       FindingLog log) {
     Set<Integer> seen = new HashSet<>();
-    for (Segment segment : segments) {
+    for (MarkedSegment segment : segments) {
       int finger = segment.position().getAsInt();
       if (positions.isExtraDigit(finger)) {
         continue;
@@ -88,7 +88,7 @@ final class SegmentFingersRule implements Rule {
   private static void checkUnmarked(
       ExaminedImage image,
       SegmentField layout,
-      List<Segment> segments,
+      List<MarkedSegment> segments,
       List<Integer> shown,
       MissingFingers missing,
       FindingLog log) {
@@ -106,15 +106,16 @@ final class SegmentFingersRule implements Rule {
     }
   }
 
-  private static void checkOrder(List<Segment> segments, List<Integer> shown, FindingLog log) {
+  private static void checkOrder(
+      List<MarkedSegment> segments, List<Integer> shown, FindingLog log) {
     boolean right = RIGHT_SLAP.containsAll(shown);
     if (!right && !LEFT_SLAP.containsAll(shown) && !THUMBS.containsAll(shown)) {
       return;
     }
-    List<Segment> leftToRight =
+    List<MarkedSegment> leftToRight =
         segments.stream()
             .filter(segment -> shown.contains(segment.position().getAsInt()))
-            .sorted(Comparator.comparingInt(Segment::doubleCentre))
+            .sorted(Comparator.comparingInt(MarkedSegment::doubleCentre))
             .toList();
     List<Integer> found = leftToRight.stream().map(s -> s.position().getAsInt()).toList();
     List<Integer> wanted =
@@ -127,7 +128,7 @@ final class SegmentFingersRule implements Rule {
   }
 
   private static void report(
-      String rule, Segment segment, String observed, String required, FindingLog log) {
+      String rule, MarkedSegment segment, String observed, String required, FindingLog log) {
     log.add(rule, segment.place(), Observed.of(observed), required);
   }
 }

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
-import ridgeproof.examination.facts.Segment;
+import ridgeproof.examination.facts.MarkedSegment;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Measure;
@@ -16,7 +16,7 @@ import ridgeproof.spec.consistency.SegmentField;
 /** Boxes and polygons are such, lie within their image, and do not cover one another. */
 final class SegmentShapeRule implements Rule {
 
-  private static final int FEWEST_CORNERS = 3;
+  private static final int MIN_CORNERS = 3;
 
   @Override
   public Set<String> ids() {
@@ -24,12 +24,12 @@ final class SegmentShapeRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     double mostOverlap = examinee.tables().agreements().threshold("segment-overlap");
     List<SegmentField> layouts = examinee.tables().agreements().segmentFields();
     for (ExaminedImage image : examinee.prints()) {
       for (SegmentField layout : layouts) {
-        List<Segment> segments = Segment.of(image, layout);
+        List<MarkedSegment> segments = MarkedSegment.of(image, layout);
         for (int i = 0; i < segments.size(); i++) {
           checkShape(segments.get(i), log);
           checkWithin(segments.get(i), image, log);
@@ -42,7 +42,7 @@ final class SegmentShapeRule implements Rule {
     }
   }
 
-  private static void checkShape(Segment segment, FindingLog log) {
+  private static void checkShape(MarkedSegment segment, FindingLog log) {
     if (segment.coordinates() != 2 * segment.statedCorners()) {
       report(
           "RP-IMG-022",
@@ -54,7 +54,7 @@ final class SegmentShapeRule implements Rule {
               segment.coordinates()),
           "two coordinates for each corner",
           log);
-    } else if (segment.isEmpty() || !segment.isBox() && segment.statedCorners() < FEWEST_CORNERS) {
+    } else if (segment.isEmpty() || !segment.isBox() && segment.statedCorners() < MIN_CORNERS) {
       report(
           "RP-IMG-020",
           segment,
@@ -65,7 +65,7 @@ final class SegmentShapeRule implements Rule {
   }
 
   /** An edge may lie on the far edge of the last pixel, so that it equals the size of the image. */
-  private static void checkWithin(Segment segment, ExaminedImage image, FindingLog log) {
+  private static void checkWithin(MarkedSegment segment, ExaminedImage image, FindingLog log) {
     if (image.trueWidth().isEmpty() || image.trueHeight().isEmpty()) {
       return;
     }
@@ -87,8 +87,8 @@ final class SegmentShapeRule implements Rule {
   }
 
   private static void checkOverlap(
-      Segment segment, List<Segment> earlier, double mostPercent, FindingLog log) {
-    for (Segment other : earlier) {
+      MarkedSegment segment, List<MarkedSegment> earlier, double mostPercent, FindingLog log) {
+    for (MarkedSegment other : earlier) {
       double percent = segment.overlap(other) * 100;
       if (percent > mostPercent && !segment.position().equals(other.position())) {
         log.add(
@@ -103,7 +103,7 @@ final class SegmentShapeRule implements Rule {
   }
 
   private static void report(
-      String rule, Segment segment, String observed, String required, FindingLog log) {
+      String rule, MarkedSegment segment, String observed, String required, FindingLog log) {
     log.add(
         rule,
         segment.place(),

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.spec.agency.AgencyProfile;
@@ -27,8 +27,8 @@ final class AgeRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
-    Particulars.of(examinee)
+  public void check(ExaminationInput examinee, FindingLog log) {
+    DescriptiveText.of(examinee)
         .ifPresent(
             particulars -> {
               checkPerson(particulars, examinee, log);
@@ -36,7 +36,8 @@ final class AgeRule implements Rule {
             });
   }
 
-  private static void checkPerson(Particulars particulars, Examinee examinee, FindingLog log) {
+  private static void checkPerson(
+      DescriptiveText particulars, ExaminationInput examinee, FindingLog log) {
     Optional<Plausible> age =
         examinee.tables().particulars().plausible("age", particulars.kindOfTransaction());
     Optional<Plausible> possible =
@@ -45,8 +46,8 @@ final class AgeRule implements Rule {
     if (age.isEmpty() || printed.isEmpty()) {
       return;
     }
-    for (Particulars.Entry entry : particulars.conforming(BIRTH)) {
-      Optional<LocalDate> birth = ParticularDate.earliest(entry.text());
+    for (DescriptiveText.Entry entry : particulars.conforming(BIRTH)) {
+      Optional<LocalDate> birth = PartialDate.earliest(entry.text());
       if (birth.isEmpty() || birth.get().isAfter(printed.get())) {
         continue;
       }
@@ -60,7 +61,7 @@ final class AgeRule implements Rule {
   }
 
   private static void report(
-      String rule, Particulars.Entry entry, long years, Plausible limit, FindingLog log) {
+      String rule, DescriptiveText.Entry entry, long years, Plausible limit, FindingLog log) {
     log.add(
         rule,
         entry.location(),
@@ -70,14 +71,15 @@ final class AgeRule implements Rule {
         List.of());
   }
 
-  private static void checkPrints(Particulars particulars, Examinee examinee, FindingLog log) {
+  private static void checkPrints(
+      DescriptiveText particulars, ExaminationInput examinee, FindingLog log) {
     Optional<LocalDate> file = date(particulars, FILE);
     Optional<Plausible> limit = printAge(particulars, examinee);
     if (file.isEmpty() || limit.isEmpty()) {
       return;
     }
-    for (Particulars.Entry entry : particulars.conforming(PRINTED)) {
-      Optional<LocalDate> printed = ParticularDate.latest(entry.text());
+    for (DescriptiveText.Entry entry : particulars.conforming(PRINTED)) {
+      Optional<LocalDate> printed = PartialDate.latest(entry.text());
       if (printed.isEmpty()) {
         continue;
       }
@@ -95,7 +97,8 @@ final class AgeRule implements Rule {
   }
 
   /** The agency's limit goes before the usual one. */
-  private static Optional<Plausible> printAge(Particulars particulars, Examinee examinee) {
+  private static Optional<Plausible> printAge(
+      DescriptiveText particulars, ExaminationInput examinee) {
     String kind = particulars.kindOfTransaction();
     Optional<AgencyProfile> agency = examinee.options().agency();
     OptionalInt days =
@@ -106,9 +109,9 @@ final class AgeRule implements Rule {
         : examinee.tables().particulars().plausible("print-age", kind);
   }
 
-  private static Optional<LocalDate> date(Particulars particulars, String field) {
+  private static Optional<LocalDate> date(DescriptiveText particulars, String field) {
     return particulars.conforming(field).stream()
-        .flatMap(entry -> ParticularDate.latest(entry.text()).stream())
+        .flatMap(entry -> PartialDate.latest(entry.text()).stream())
         .findFirst();
   }
 }

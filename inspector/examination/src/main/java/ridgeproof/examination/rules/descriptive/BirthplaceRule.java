@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.spec.SpecTables;
@@ -26,17 +26,17 @@ final class BirthplaceRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
-    Particulars.of(examinee).ifPresent(found -> check(found, examinee.tables(), log));
+  public void check(ExaminationInput examinee, FindingLog log) {
+    DescriptiveText.of(examinee).ifPresent(found -> check(found, examinee.tables(), log));
   }
 
-  private static void check(Particulars particulars, SpecTables tables, FindingLog log) {
+  private static void check(DescriptiveText particulars, SpecTables tables, FindingLog log) {
     CodeTable places = tables.codes("birthplaces");
-    List<Particulars.Entry> citizenships = particulars.conforming(CITIZENSHIP);
+    List<DescriptiveText.Entry> citizenships = particulars.conforming(CITIZENSHIP);
     boolean american =
         citizenships.isEmpty()
             || citizenships.stream().anyMatch(entry -> entry.text().equals(UNITED_STATES));
-    for (Particulars.Entry entry : particulars.conforming(BIRTHPLACE)) {
+    for (DescriptiveText.Entry entry : particulars.conforming(BIRTHPLACE)) {
       Optional<Code> mistaken = american ? postal(entry.text(), tables) : Optional.empty();
       if (entry.text().equals(UNITED_STATES)) {
         log.add("RP-PTL-010", entry.location(), entry.observed(), "the code of the state");
@@ -46,7 +46,7 @@ final class BirthplaceRule implements Rule {
         log.add("RP-PTL-011", entry.location(), entry.observed(), "a code from the domain's list");
       }
     }
-    for (Particulars.Entry entry : citizenships) {
+    for (DescriptiveText.Entry entry : citizenships) {
       Optional<Code> place = places.find(entry.text());
       if (place.isEmpty()) {
         log.add("RP-PTL-011", entry.location(), entry.observed(), "a code from the domain's list");
@@ -76,7 +76,7 @@ final class BirthplaceRule implements Rule {
 
   /** What is required names every exception, since naming the one would tell the birthplace. */
   private static void reportPostal(
-      Particulars.Entry entry, Code state, SpecTables tables, FindingLog log) {
+      DescriptiveText.Entry entry, Code state, SpecTables tables, FindingLog log) {
     String meant = tables.codes("birthplaces").find(entry.text()).map(Code::name).orElse("unused");
     log.add(
         "RP-PTL-012",

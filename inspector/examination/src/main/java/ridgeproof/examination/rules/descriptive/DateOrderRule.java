@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -28,18 +28,18 @@ final class DateOrderRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
-    Optional<Particulars> particulars = Particulars.of(examinee);
+  public void check(ExaminationInput examinee, FindingLog log) {
+    Optional<DescriptiveText> particulars = DescriptiveText.of(examinee);
     if (particulars.isEmpty()) {
       return;
     }
     Set<Location> reported = new HashSet<>();
     for (DateOrder order : examinee.tables().particulars().dateOrders()) {
       Optional<LocalDate> limit = limit(order, particulars.get(), examinee);
-      for (Particulars.Entry entry : particulars.get().conforming(order.earlier())) {
+      for (DescriptiveText.Entry entry : particulars.get().conforming(order.earlier())) {
         boolean late =
             limit.isPresent()
-                && ParticularDate.earliest(entry.text())
+                && PartialDate.earliest(entry.text())
                     .filter(date -> date.isAfter(limit.get()))
                     .isPresent();
         if (late && reported.add(entry.location())) {
@@ -56,16 +56,16 @@ final class DateOrderRule implements Rule {
   }
 
   private static Optional<LocalDate> limit(
-      DateOrder order, Particulars particulars, Examinee examinee) {
+      DateOrder order, DescriptiveText particulars, ExaminationInput examinee) {
     if (order.later().isEmpty()) {
       return Optional.of(examinee.options().today().plusDays(TIME_ZONE_DAYS));
     }
     return particulars.conforming(new Reference.OfField(order.later().get())).stream()
-        .flatMap(entry -> ParticularDate.latest(entry.text()).stream())
+        .flatMap(entry -> PartialDate.latest(entry.text()).stream())
         .findFirst();
   }
 
-  private static String required(DateOrder order, Examinee examinee) {
+  private static String required(DateOrder order, ExaminationInput examinee) {
     if (order.later().isEmpty()) {
       return "no later than today, "
           + examinee.options().today().format(DateTimeFormatter.BASIC_ISO_DATE);

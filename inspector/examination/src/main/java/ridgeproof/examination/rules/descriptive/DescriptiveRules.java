@@ -11,12 +11,12 @@ public final class DescriptiveRules {
   /** The rules of this package, in the order in which they run. */
   public static List<Rule> all() {
     return List.of(
-        new NeededParticularsRule(),
+        new RequiredDescriptiveFieldsRule(),
         new BirthplaceRule(),
         new DateOrderRule(),
         new AgeRule(),
         new NumberFormRule(),
-        new MeasuresRule(),
+        new PhysicalDescriptorsRule(),
         new MiscellaneousNumberRule(),
         new NameRule());
   }

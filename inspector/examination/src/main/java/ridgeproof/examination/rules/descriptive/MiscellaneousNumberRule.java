@@ -1,7 +1,7 @@
 package ridgeproof.examination.rules.descriptive;
 
 import java.util.Set;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.spec.layout.CodeTable;
@@ -18,9 +18,9 @@ final class MiscellaneousNumberRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     CodeTable kinds = examinee.tables().codes("miscellaneous-numbers");
-    Particulars.of(examinee).stream()
+    DescriptiveText.of(examinee).stream()
         .flatMap(particulars -> particulars.conforming(NUMBER).stream())
         .filter(entry -> entry.text().indexOf('-') == KIND_LENGTH)
         .filter(entry -> kinds.find(entry.text().substring(0, KIND_LENGTH)).isEmpty())

@@ -5,7 +5,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 
@@ -25,11 +25,11 @@ final class NameRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
-    Particulars.of(examinee).ifPresent(particulars -> check(particulars, log));
+  public void check(ExaminationInput examinee, FindingLog log) {
+    DescriptiveText.of(examinee).ifPresent(particulars -> check(particulars, log));
   }
 
-  private static void check(Particulars particulars, FindingLog log) {
+  private static void check(DescriptiveText particulars, FindingLog log) {
     Stream.of(NAME, ALIAS)
         .flatMap(field -> particulars.conforming(field).stream())
         .filter(entry -> entry.text().indexOf(',') > 0)
@@ -46,7 +46,7 @@ final class NameRule implements Rule {
                     "RP-PTL-043", entry.location(), entry.observed(), "another name, or no alias"));
   }
 
-  private static void checkForm(Particulars.Entry entry, FindingLog log) {
+  private static void checkForm(DescriptiveText.Entry entry, FindingLog log) {
     if (SUFFIX_WITH_SURNAME.matcher(entry.text().toUpperCase(Locale.ROOT)).matches()) {
       log.add("RP-PTL-042", entry.location(), entry.observed(), "the suffix last");
     } else if (!EXPECTED.matcher(entry.text()).matches()) {

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.spec.descriptive.NumberRule;
@@ -28,8 +28,8 @@ final class NumberFormRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
-    Optional<Particulars> particulars = Particulars.of(examinee);
+  public void check(ExaminationInput examinee, FindingLog log) {
+    Optional<DescriptiveText> particulars = DescriptiveText.of(examinee);
     if (particulars.isEmpty()) {
       return;
     }
@@ -47,7 +47,7 @@ final class NumberFormRule implements Rule {
   }
 
   private static void check(
-      Particulars.Entry entry, FieldNumber field, List<NumberRule> rules, FindingLog log) {
+      DescriptiveText.Entry entry, FieldNumber field, List<NumberRule> rules, FindingLog log) {
     if (first(rules, Kind.UNKNOWN, entry).isPresent()) {
       return;
     }
@@ -70,20 +70,21 @@ final class NumberFormRule implements Rule {
   }
 
   private static Optional<NumberRule> first(
-      List<NumberRule> rules, Kind kind, Particulars.Entry entry) {
+      List<NumberRule> rules, Kind kind, DescriptiveText.Entry entry) {
     return rules.stream()
         .filter(rule -> rule.kind() == kind && rule.matches(entry.text()))
         .findFirst();
   }
 
-  private static boolean matchesNone(List<NumberRule> rules, Kind kind, Particulars.Entry entry) {
+  private static boolean matchesNone(
+      List<NumberRule> rules, Kind kind, DescriptiveText.Entry entry) {
     return rules.stream().anyMatch(rule -> rule.kind() == kind)
         && first(rules, kind, entry).isEmpty();
   }
 
   /** Names every rule of the kind, since naming the one that was broken would tell the entry. */
   private static void report(
-      String id, Particulars.Entry entry, List<NumberRule> rules, Kind kind, FindingLog log) {
+      String id, DescriptiveText.Entry entry, List<NumberRule> rules, Kind kind, FindingLog log) {
     List<NumberRule> same = rules.stream().filter(rule -> rule.kind() == kind).toList();
     String meanings =
         same.stream()
@@ -93,7 +94,7 @@ final class NumberFormRule implements Rule {
   }
 
   private static void add(
-      String id, Particulars.Entry entry, String required, Source source, FindingLog log) {
+      String id, DescriptiveText.Entry entry, String required, Source source, FindingLog log) {
     log.add(id, entry.location(), entry.observed(), required, Optional.of(source), List.of());
   }
 

@@ -5,15 +5,15 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.facts.MissingFingers;
-import ridgeproof.examination.facts.PixelFacts;
+import ridgeproof.examination.facts.PixelStatistics;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
-import ridgeproof.imagery.measure.PrintFacts;
+import ridgeproof.imagery.measure.GrayLevelStatistics;
 import ridgeproof.spec.limit.PixelLimits.PixelLimit;
 
 /** An image of a print shows something. */
@@ -25,7 +25,7 @@ final class BlankImageRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     if (examinee.depth() == Depth.STRUCTURE) {
       return;
     }
@@ -48,7 +48,7 @@ final class BlankImageRule implements Rule {
   }
 
   private static void check(
-      ExaminedImage image, PixelFacts pixels, PixelLimit least, FindingLog log) {
+      ExaminedImage image, PixelStatistics pixels, PixelLimit least, FindingLog log) {
     if (pixels.grayLevels() == 1) {
       log.add(
           "RP-IMG-033",
@@ -57,7 +57,7 @@ final class BlankImageRule implements Rule {
           "a print");
       return;
     }
-    double marked = pixels.print().map(PrintFacts::markedShare).orElse(1.0);
+    double marked = pixels.print().map(GrayLevelStatistics::markedShare).orElse(1.0);
     if (marked < least.share()) {
       log.add(
           "RP-IMG-034",

@@ -6,16 +6,16 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
 import ridgeproof.imagery.ImageHeader;
-import ridgeproof.imagery.measure.PrintFacts;
+import ridgeproof.imagery.measure.GrayLevelStatistics;
 import ridgeproof.spec.agency.AgencyProfile;
-import ridgeproof.spec.limit.CompressionCeiling;
+import ridgeproof.spec.limit.CompressionLimit;
 
 /**
  * Friction ridge images are compressed no further than allowed. White paper takes hardly any bytes,
@@ -38,8 +38,8 @@ final class CompressionRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
-    List<CompressionCeiling> ceilings = ceilings(examinee);
+  public void check(ExaminationInput examinee, FindingLog log) {
+    List<CompressionLimit> ceilings = ceilings(examinee);
     for (ExaminedImage image : examinee.prints()) {
       image
           .header()
@@ -52,26 +52,26 @@ final class CompressionRule implements Rule {
   }
 
   /** The agency's ceilings go before the published ones and have no tolerance. */
-  private static List<CompressionCeiling> ceilings(Examinee examinee) {
-    List<CompressionCeiling> published = examinee.tables().compressionCeilings();
+  private static List<CompressionLimit> ceilings(ExaminationInput examinee) {
+    List<CompressionLimit> published = examinee.tables().compressionCeilings();
     Optional<AgencyProfile> agency = examinee.options().agency();
     if (agency.isEmpty()) {
       return published;
     }
-    List<CompressionCeiling> ceilings = new ArrayList<>(published);
+    List<CompressionLimit> ceilings = new ArrayList<>(published);
     agency
         .get()
         .limits()
         .compression()
         .forEach(
             (format, ratio) -> {
-              CompressionCeiling known =
+              CompressionLimit known =
                   published.stream()
                       .filter(ceiling -> ceiling.format().equals(format))
                       .findFirst()
                       .orElseGet(
                           () ->
-                              new CompressionCeiling(
+                              new CompressionLimit(
                                   format, ratio, OptionalDouble.empty(), 0, agency.get().source()));
               ceilings.remove(known);
               ceilings.add(known.askedBy(ratio, agency.get().source()));
@@ -80,7 +80,7 @@ final class CompressionRule implements Rule {
   }
 
   private static void check(
-      ExaminedImage image, ImageHeader header, CompressionCeiling ceiling, FindingLog log) {
+      ExaminedImage image, ImageHeader header, CompressionLimit ceiling, FindingLog log) {
     boolean told = header.quantizerRate().isPresent() && ceiling.bitsPerPixel().isPresent();
     double least = told ? ceiling.leastBitsPerPixel().getAsDouble() : GRAY_BITS / ceiling.most();
     Optional<Found> found = told ? setting(header) : spent(image, header);
@@ -105,7 +105,7 @@ final class CompressionRule implements Rule {
 
   /** The bits of the codestream for each pixel of print; bare ground counts as free. */
   private static Optional<Found> spent(ExaminedImage image, ImageHeader header) {
-    Optional<PrintFacts> print = image.print();
+    Optional<GrayLevelStatistics> print = image.print();
     double area = print.map(facts -> facts.markedShare() * facts.all().total()).orElse(0.0);
     if (area <= 0) {
       return Optional.empty();

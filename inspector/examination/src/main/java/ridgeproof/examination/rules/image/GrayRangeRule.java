@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -29,7 +29,7 @@ final class GrayRangeRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     if (examinee.depth() == Depth.STRUCTURE) {
       return;
     }

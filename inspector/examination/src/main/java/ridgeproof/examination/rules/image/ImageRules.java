@@ -11,14 +11,14 @@ public final class ImageRules {
   /** The rules of this package, in the order in which they run. */
   public static List<Rule> all() {
     return List.of(
-        new ImageAgreementRule(),
-        new ImageSoundnessRule(),
+        new ImageHeaderConsistencyRule(),
+        new ImageIntegrityRule(),
         new ImageLimitsRule(),
         new CompressionRule(),
-        new ImageHistoryRule(),
+        new RecompressionRule(),
         new BlankImageRule(),
         new GrayRangeRule(),
-        new ImageGroundRule(),
+        new ImageBackgroundRule(),
         new SecondDecoderRule(),
         new PrintCompressionRule());
   }

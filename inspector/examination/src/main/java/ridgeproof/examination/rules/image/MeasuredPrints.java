@@ -1,18 +1,18 @@
 package ridgeproof.examination.rules.image;
 
 import java.util.List;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.facts.Positions;
 
 /** The friction ridge images whose gray levels mean something. */
 public final class MeasuredPrints {
 
-  private final Examinee examinee;
+  private final ExaminationInput examinee;
   private final Positions positions;
   private final double blankShare;
 
-  public MeasuredPrints(Examinee examinee) {
+  public MeasuredPrints(ExaminationInput examinee) {
     this.examinee = examinee;
     this.positions = new Positions(examinee.tables());
     this.blankShare = examinee.tables().pixelLimits().limit("blank-share").share();

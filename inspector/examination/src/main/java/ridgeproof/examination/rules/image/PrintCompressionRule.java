@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Observed;
 import ridgeproof.imagery.ImageFormat;
-import ridgeproof.spec.limit.PrintCompressionMisuse;
+import ridgeproof.spec.limit.DisallowedCompression;
 
 /** Friction ridge images are compressed in the format that belongs to their resolution. */
 final class PrintCompressionRule implements Rule {
@@ -21,10 +21,10 @@ final class PrintCompressionRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
-    List<PrintCompressionMisuse> misuses = examinee.tables().agreements().printCompressions();
+  public void check(ExaminationInput examinee, FindingLog log) {
+    List<DisallowedCompression> misuses = examinee.tables().agreements().printCompressions();
     for (ExaminedImage image : examinee.prints()) {
-      for (PrintCompressionMisuse misuse : misuses) {
+      for (DisallowedCompression misuse : misuses) {
         if (image.statedFormat().map(ImageFormat::name).filter(misuse.format()::equals).isPresent()
             && applies(misuse, image)) {
           log.add(
@@ -39,7 +39,7 @@ final class PrintCompressionRule implements Rule {
     }
   }
 
-  private static boolean applies(PrintCompressionMisuse misuse, ExaminedImage image) {
+  private static boolean applies(DisallowedCompression misuse, ExaminedImage image) {
     return misuse.atAnyResolution()
         || image.density().filter(density -> misuse.covers(density.horizontalPpi())).isPresent();
   }

@@ -4,15 +4,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
-import ridgeproof.examination.facts.PixelFacts;
+import ridgeproof.examination.facts.PixelStatistics;
 import ridgeproof.examination.facts.SecondDecoding;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
-import ridgeproof.imagery.measure.ImageDifference;
+import ridgeproof.imagery.measure.PixelDifference;
 import ridgeproof.spec.limit.PixelLimits.PixelLimit;
 
 /** Another decoder, where one was asked, gives the same image as ours. */
@@ -24,17 +24,17 @@ final class SecondDecoderRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     for (ExaminedImage image : examinee.images()) {
       image
           .pixels()
-          .flatMap(PixelFacts::second)
+          .flatMap(PixelStatistics::second)
           .ifPresent(second -> check(image, second, examinee, log));
     }
   }
 
   private static void check(
-      ExaminedImage image, SecondDecoding second, Examinee examinee, FindingLog log) {
+      ExaminedImage image, SecondDecoding second, ExaminationInput examinee, FindingLog log) {
     if (second.difference().isEmpty()) {
       log.add(
           "RP-IMG-042",
@@ -44,7 +44,7 @@ final class SecondDecoderRule implements Rule {
       return;
     }
     PixelLimit most = examinee.tables().pixelLimits().limit("decoder-difference");
-    ImageDifference difference = second.difference().get();
+    PixelDifference difference = second.difference().get();
     log.add(
         difference.largest() > most.value() ? "RP-IMG-041" : "RP-IMG-043",
         image.atData(),

@@ -3,7 +3,7 @@ package ridgeproof.examination.rules.layout;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -27,7 +27,7 @@ final class AgencyFieldsRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     Optional<AgencyProfile> agency = examinee.options().agency();
     if (agency.isEmpty()) {
       return;
@@ -44,7 +44,7 @@ final class AgencyFieldsRule implements Rule {
   }
 
   private record Check(
-      AgencyField wanted, AgencyProfile agency, Examinee examinee, FindingLog log) {
+      AgencyField wanted, AgencyProfile agency, ExaminationInput examinee, FindingLog log) {
 
     void withoutRecord() {
       Optional<LogicalRecord> header = examinee.transaction().header();

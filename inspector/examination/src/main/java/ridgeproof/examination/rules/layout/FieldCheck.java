@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
@@ -45,7 +45,7 @@ final class FieldCheck {
   private static final FieldNumber VERSION = new FieldNumber(1, 2);
   private static final String UNKNOWN_VERSION = "RP-STR-023";
 
-  private final Examinee examinee;
+  private final ExaminationInput examinee;
   private final LogicalRecord record;
   private final Field field;
   private final FieldRow row;
@@ -54,7 +54,7 @@ final class FieldCheck {
   private final FindingLog log;
 
   FieldCheck(
-      Examinee examinee,
+      ExaminationInput examinee,
       LogicalRecord record,
       Field field,
       FieldRow row,

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -35,7 +35,7 @@ final class HeaderResolutionRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     double slack = 1 + examinee.tables().agreements().threshold("resolution-tolerance") / 100;
     examinee
         .transaction()
@@ -53,7 +53,7 @@ final class HeaderResolutionRule implements Rule {
   }
 
   private static void checkMinimum(
-      LogicalRecord header, Examinee examinee, double slack, FindingLog log) {
+      LogicalRecord header, ExaminationInput examinee, double slack, FindingLog log) {
     for (FieldNumber number : List.of(NATIVE, NOMINAL)) {
       Optional<MinimumResolution> least =
           examinee.tables().agreements().minimumResolutions().stream()
@@ -90,7 +90,7 @@ final class HeaderResolutionRule implements Rule {
   }
 
   private static void checkIsr(
-      Examinee examinee, double scanned, double sent, double slack, FindingLog log) {
+      ExaminationInput examinee, double scanned, double sent, double slack, FindingLog log) {
     if (scanned <= sent * slack && sent <= scanned * slack) {
       return;
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -24,7 +24,7 @@ final class IdcRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     Map<Key, LogicalRecord> seen = new HashMap<>();
     for (LogicalRecord record : examinee.transaction().records()) {
       if (record.idc().isEmpty()) {
@@ -45,7 +45,7 @@ final class IdcRule implements Rule {
   }
 
   private static boolean areViewsOfOneThing(
-      LogicalRecord first, LogicalRecord second, Examinee examinee) {
+      LogicalRecord first, LogicalRecord second, ExaminationInput examinee) {
     List<FieldNumber> alike =
         examinee.tables().agreements().sharedIdcs().getOrDefault(first.type(), List.of());
     return !alike.isEmpty()

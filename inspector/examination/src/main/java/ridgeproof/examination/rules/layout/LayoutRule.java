@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -40,7 +40,7 @@ final class LayoutRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     Set<String> bound = boundDocuments(examinee);
     for (LogicalRecord record : examinee.transaction().records()) {
       checkVersion(record, examinee, log);
@@ -50,7 +50,7 @@ final class LayoutRule implements Rule {
   }
 
   /** The keys of documents that bind only transactions of another domain than this one's. */
-  private static Set<String> boundDocuments(Examinee examinee) {
+  private static Set<String> boundDocuments(ExaminationInput examinee) {
     String domain =
         examinee
             .transaction()
@@ -67,13 +67,14 @@ final class LayoutRule implements Rule {
   }
 
   /** The version by which the file is read, and whether it states that one. */
-  private static String version(Examinee examinee) {
+  private static String version(ExaminationInput examinee) {
     Transaction transaction = examinee.transaction();
     String read = String.format(Locale.ROOT, "%04d", transaction.version());
     return transaction.isVersionAssumed() ? read + " (assumed)" : read;
   }
 
-  private static void checkVersion(LogicalRecord record, Examinee examinee, FindingLog log) {
+  private static void checkVersion(
+      LogicalRecord record, ExaminationInput examinee, FindingLog log) {
     int version = examinee.transaction().version();
     Optional<RecordTypeRow> type = examinee.tables().recordType(record.type());
     if (type.filter(row -> !row.versions().contains(version)).isPresent()) {
@@ -88,7 +89,7 @@ final class LayoutRule implements Rule {
   }
 
   private static void checkRows(
-      LogicalRecord record, Examinee examinee, Set<String> foreign, FindingLog log) {
+      LogicalRecord record, ExaminationInput examinee, Set<String> foreign, FindingLog log) {
     int version = examinee.transaction().version();
     RecordLayout layout = examinee.tables().layout(record.type());
     RecordValues values = new RecordValues(examinee.transaction(), record);
@@ -150,7 +151,8 @@ final class LayoutRule implements Rule {
             .anyMatch(item -> !item.text().isEmpty());
   }
 
-  private static void checkUnknown(LogicalRecord record, Examinee examinee, FindingLog log) {
+  private static void checkUnknown(
+      LogicalRecord record, ExaminationInput examinee, FindingLog log) {
     int version = examinee.transaction().version();
     RecordLayout layout = examinee.tables().layout(record.type());
     if (record.type() == USER_DEFINED_TYPE || layout.rows().isEmpty()) {

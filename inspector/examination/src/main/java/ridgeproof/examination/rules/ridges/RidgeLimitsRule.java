@@ -7,18 +7,18 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
-import ridgeproof.examination.facts.RidgeFacts;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
+import ridgeproof.examination.facts.RidgeAnalysis;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.examination.rules.Rule;
-import ridgeproof.examination.rules.ridges.RidgeJudge.Broken;
+import ridgeproof.examination.rules.ridges.RidgeLimitEvaluator.Broken;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
 import ridgeproof.ridges.quality.FingerAnalysis;
-import ridgeproof.ridges.quality.RidgeMeasure;
+import ridgeproof.ridges.quality.QualityMetric;
 import ridgeproof.spec.layout.FingerPosition;
 
 /** Each print keeps to the limits of its ridges. */
@@ -30,12 +30,12 @@ final class RidgeLimitsRule implements Rule {
   private static final String POOR = "RP-RDG-017";
 
   /** Measures that only say how sure another one is, or whether it matters. */
-  private static final Set<RidgeMeasure> CONDITIONS =
+  private static final Set<QualityMetric> CONDITIONS =
       Set.of(
-          RidgeMeasure.ROTATION_CONFIDENCE,
-          RidgeMeasure.PATTERN_CONFIDENCE,
-          RidgeMeasure.SCORE,
-          RidgeMeasure.WIDTH_TO_LENGTH);
+          QualityMetric.ROTATION_CONFIDENCE,
+          QualityMetric.PATTERN_CONFIDENCE,
+          QualityMetric.SCORE,
+          QualityMetric.WIDTH_TO_LENGTH);
 
   private static final Set<String> PERIOD_OF_IMAGE = Set.of("RP-IMG-039", "RP-IMG-040");
 
@@ -61,11 +61,11 @@ final class RidgeLimitsRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     if (!examinee.hasRidges()) {
       return;
     }
-    RidgeJudge judge = new RidgeJudge(examinee.tables().ridgeLimits());
+    RidgeLimitEvaluator judge = new RidgeLimitEvaluator(examinee.tables().ridgeLimits());
     for (ExaminedImage image : examinee.images()) {
       image
           .ridges()
@@ -83,12 +83,12 @@ final class RidgeLimitsRule implements Rule {
 
   private static void check(
       ExaminedImage image,
-      RidgeFacts facts,
+      RidgeAnalysis facts,
       FingerPosition finger,
       FingerAnalysis analysis,
       Set<String> ofHand,
-      RidgeJudge judge,
-      Examinee examinee,
+      RidgeLimitEvaluator judge,
+      ExaminationInput examinee,
       FindingLog log) {
     Location place = facts.slap().isEmpty() ? image.location() : image.location(finger);
     if (analysis.measures().isEmpty()) {
@@ -100,7 +100,7 @@ final class RidgeLimitsRule implements Rule {
         judge.faults(
             facts.impression(),
             measure ->
-                measure == RidgeMeasure.ROLL_TO_PLAIN_WIDTH ? toPlain : measure.of(analysis));
+                measure == QualityMetric.ROLL_TO_PLAIN_WIDTH ? toPlain : measure.of(analysis));
     Set<String> told = new TreeSet<>(faults.keySet());
     if (facts.slap().isPresent()) {
       // The tilt of a hand is told once, of the image, as is what else all its fingers share.
@@ -117,13 +117,16 @@ final class RidgeLimitsRule implements Rule {
   }
 
   private static OptionalDouble rollToPlain(
-      RidgeFacts facts, FingerPosition finger, FingerAnalysis analysis, Examinee examinee) {
+      RidgeAnalysis facts,
+      FingerPosition finger,
+      FingerAnalysis analysis,
+      ExaminationInput examinee) {
     return facts.impression() != Impression.ROLLED
         ? OptionalDouble.empty()
         : examinee
             .sequence()
             .flatMap(sequence -> Optional.ofNullable(sequence.plains().get(finger)))
-            .map(plain -> RidgeMeasure.rollToPlain(analysis, plain.analysis()))
+            .map(plain -> QualityMetric.rollToPlain(analysis, plain.analysis()))
             .orElse(OptionalDouble.empty());
   }
 
@@ -164,7 +167,7 @@ final class RidgeLimitsRule implements Rule {
   /** The unit is left out where the title has said it. */
   private static String amount(Broken broken, double value) {
     String amount = broken.limit().amount(value);
-    return broken.measure().unit() == RidgeMeasure.Unit.GRAY_LEVELS
+    return broken.measure().unit() == QualityMetric.Unit.GRAY_LEVELS
         ? amount.replace(" " + broken.limit().unit(), "")
         : amount;
   }

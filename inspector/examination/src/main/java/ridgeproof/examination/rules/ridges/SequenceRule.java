@@ -8,19 +8,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
-import ridgeproof.examination.facts.RidgeFacts;
-import ridgeproof.examination.facts.SequenceFacts;
-import ridgeproof.examination.facts.SequenceFacts.SeenFinger;
+import ridgeproof.examination.facts.RidgeAnalysis;
+import ridgeproof.examination.facts.SequenceComparison;
+import ridgeproof.examination.facts.SequenceComparison.SeenFinger;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
-import ridgeproof.ridges.matching.FingerAnswer;
-import ridgeproof.ridges.matching.FingerAnswer.Verdict;
-import ridgeproof.ridges.matching.Irregularity;
+import ridgeproof.ridges.matching.FingerMatchResult;
+import ridgeproof.ridges.matching.FingerMatchResult.Verdict;
+import ridgeproof.ridges.matching.SequenceError;
 import ridgeproof.ridges.segmentation.Slap;
 import ridgeproof.spec.layout.FingerPosition;
 import ridgeproof.spec.limit.PixelLimits;
@@ -34,16 +34,16 @@ final class SequenceRule implements Rule {
   private static final String LOWERED = "RP-SEQ-009";
   private static final String OTHER_HAND = "RP-SEQ-010";
 
-  private static final Map<Irregularity.Kind, String> RULES =
+  private static final Map<SequenceError.Kind, String> RULES =
       Map.of(
-          Irregularity.Kind.FOUND_ELSEWHERE, ELSEWHERE,
-          Irregularity.Kind.ROTATED, "RP-SEQ-011",
-          Irregularity.Kind.SHIFTED, "RP-SEQ-012",
-          Irregularity.Kind.EXCHANGED, "RP-SEQ-002",
-          Irregularity.Kind.THUMBS_EXCHANGED, "RP-SEQ-003",
-          Irregularity.Kind.HANDS_EXCHANGED, "RP-SEQ-004",
-          Irregularity.Kind.ROLLED_TWICE, "RP-SEQ-005",
-          Irregularity.Kind.PLAIN_TWICE, "RP-SEQ-006");
+          SequenceError.Kind.FOUND_ELSEWHERE, ELSEWHERE,
+          SequenceError.Kind.ROTATED, "RP-SEQ-011",
+          SequenceError.Kind.SHIFTED, "RP-SEQ-012",
+          SequenceError.Kind.EXCHANGED, "RP-SEQ-002",
+          SequenceError.Kind.THUMBS_EXCHANGED, "RP-SEQ-003",
+          SequenceError.Kind.HANDS_EXCHANGED, "RP-SEQ-004",
+          SequenceError.Kind.ROLLED_TWICE, "RP-SEQ-005",
+          SequenceError.Kind.PLAIN_TWICE, "RP-SEQ-006");
 
   @Override
   public Set<String> ids() {
@@ -53,23 +53,24 @@ final class SequenceRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     examinee.sequence().ifPresent(sequence -> check(examinee, sequence, log));
   }
 
-  private static void check(Examinee examinee, SequenceFacts sequence, FindingLog log) {
+  private static void check(
+      ExaminationInput examinee, SequenceComparison sequence, FindingLog log) {
     Set<FingerPosition> told = new HashSet<>();
-    for (Irregularity irregularity : sequence.answers().irregularities()) {
+    for (SequenceError irregularity : sequence.answers().irregularities()) {
       told.addAll(irregularity.positions());
       FingerPosition first = irregularity.positions().get(0);
       log.add(
           RULES.get(irregularity.kind()),
-          place(sequence, first, irregularity.kind() != Irregularity.Kind.PLAIN_TWICE),
+          place(sequence, first, irregularity.kind() != SequenceError.Kind.PLAIN_TWICE),
           Observed.of(observed(irregularity, examinee)),
           "each print in the position of its own finger",
           evidence(irregularity, sequence.answers().threshold()));
     }
-    for (FingerAnswer answer : sequence.answers().answers()) {
+    for (FingerMatchResult answer : sequence.answers().answers()) {
       if (!told.contains(answer.position())) {
         checkAnswer(examinee, sequence, answer, log);
       }
@@ -81,7 +82,10 @@ final class SequenceRule implements Rule {
   }
 
   private static void checkAnswer(
-      Examinee examinee, SequenceFacts sequence, FingerAnswer answer, FindingLog log) {
+      ExaminationInput examinee,
+      SequenceComparison sequence,
+      FingerMatchResult answer,
+      FindingLog log) {
     Location place = place(sequence, answer.position(), false);
     String rule = rule(examinee, sequence, answer);
     if (!rule.isEmpty()) {
@@ -94,7 +98,8 @@ final class SequenceRule implements Rule {
     }
   }
 
-  private static String rule(Examinee examinee, SequenceFacts sequence, FingerAnswer answer) {
+  private static String rule(
+      ExaminationInput examinee, SequenceComparison sequence, FingerMatchResult answer) {
     if (answer.verdict() == Verdict.CONTRADICTED) {
       return ELSEWHERE;
     }
@@ -109,7 +114,7 @@ final class SequenceRule implements Rule {
     };
   }
 
-  private static boolean isClear(SeenFinger print, Examinee examinee) {
+  private static boolean isClear(SeenFinger print, ExaminationInput examinee) {
     PixelLimits limits = examinee.tables().pixelLimits();
     return print != null
         && print.analysis().score().value() >= limits.value("clear-print-score")
@@ -120,7 +125,7 @@ final class SequenceRule implements Rule {
             .isPresent();
   }
 
-  private static List<Measure> evidence(Irregularity irregularity, double threshold) {
+  private static List<Measure> evidence(SequenceError irregularity, double threshold) {
     List<Measure> evidence = new ArrayList<>();
     evidence.add(Measure.against("similarity", irregularity.score(), "", threshold));
     if (irregularity.odds() > 0) {
@@ -129,7 +134,7 @@ final class SequenceRule implements Rule {
     return evidence;
   }
 
-  private static List<Measure> evidence(FingerAnswer answer, double threshold) {
+  private static List<Measure> evidence(FingerMatchResult answer, double threshold) {
     List<Measure> evidence = new ArrayList<>();
     evidence.add(
         Measure.against("similarity with its rolled print", answer.ownScore(), "", threshold));
@@ -149,7 +154,7 @@ final class SequenceRule implements Rule {
     return evidence;
   }
 
-  private static String observed(FingerAnswer answer, Examinee examinee) {
+  private static String observed(FingerMatchResult answer, ExaminationInput examinee) {
     if (answer.verdict() == Verdict.CONTRADICTED) {
       return "the plain print matches the rolled " + name(answer.other().orElseThrow(), examinee);
     }
@@ -161,7 +166,7 @@ final class SequenceRule implements Rule {
     };
   }
 
-  private static String observed(Irregularity irregularity, Examinee examinee) {
+  private static String observed(SequenceError irregularity, ExaminationInput examinee) {
     String names =
         irregularity.positions().stream()
             .map(finger -> name(finger, examinee))
@@ -171,7 +176,8 @@ final class SequenceRule implements Rule {
   }
 
   /** The threshold that a profile lowered is in every report. */
-  private static void checkThreshold(Examinee examinee, SequenceFacts sequence, FindingLog log) {
+  private static void checkThreshold(
+      ExaminationInput examinee, SequenceComparison sequence, FindingLog log) {
     double usual = examinee.tables().pixelLimits().value("finger-match");
     if (sequence.answers().threshold() < usual) {
       log.add(
@@ -184,9 +190,9 @@ final class SequenceRule implements Rule {
     }
   }
 
-  private static void checkHands(Examinee examinee, FindingLog log) {
+  private static void checkHands(ExaminationInput examinee, FindingLog log) {
     for (ExaminedImage image : examinee.images()) {
-      Optional<Slap> slap = image.ridges().flatMap(RidgeFacts::slap);
+      Optional<Slap> slap = image.ridges().flatMap(RidgeAnalysis::slap);
       Optional<FingerPosition.Hand> apparent = slap.flatMap(Slap::apparentHand);
       if (apparent.isPresent()
           && slap.get().segments().stream()
@@ -203,14 +209,15 @@ final class SequenceRule implements Rule {
     }
   }
 
-  private static Location place(SequenceFacts sequence, FingerPosition finger, boolean rollFirst) {
+  private static Location place(
+      SequenceComparison sequence, FingerPosition finger, boolean rollFirst) {
     SeenFinger roll = sequence.rolls().get(finger);
     SeenFinger plain = sequence.plains().get(finger);
     SeenFinger print = rollFirst && roll != null || plain == null ? roll : plain;
     return print == null ? Location.file() : print.image().location(finger);
   }
 
-  private static String name(FingerPosition finger, Examinee examinee) {
+  private static String name(FingerPosition finger, ExaminationInput examinee) {
     return examinee.tables().positionName(finger.code());
   }
 }

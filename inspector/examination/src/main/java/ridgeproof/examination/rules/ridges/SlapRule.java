@@ -6,19 +6,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
-import ridgeproof.examination.facts.RidgeFacts;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
-import ridgeproof.examination.facts.Segment;
+import ridgeproof.examination.facts.MarkedSegment;
+import ridgeproof.examination.facts.RidgeAnalysis;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.examination.rules.Rule;
-import ridgeproof.examination.rules.ridges.RidgeJudge.Broken;
+import ridgeproof.examination.rules.ridges.RidgeLimitEvaluator.Broken;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
 import ridgeproof.ridges.map.RotatedBox;
-import ridgeproof.ridges.quality.RidgeMeasure;
+import ridgeproof.ridges.quality.QualityMetric;
 import ridgeproof.ridges.segmentation.Segment.Doubt;
 import ridgeproof.ridges.segmentation.Slap;
 import ridgeproof.spec.consistency.SegmentField;
@@ -38,18 +38,18 @@ final class SlapRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     if (!examinee.hasRidges()) {
       return;
     }
-    RidgeJudge judge = new RidgeJudge(examinee.tables().ridgeLimits());
+    RidgeLimitEvaluator judge = new RidgeLimitEvaluator(examinee.tables().ridgeLimits());
     double middle = examinee.tables().pixelLimits().limit("segment-centre").share();
     List<SegmentField> layouts =
         examinee.tables().agreements().segmentFields().stream()
             .filter(layout -> layout.positionItem().isPresent())
             .toList();
     for (ExaminedImage image : examinee.images()) {
-      Optional<Slap> slap = image.ridges().flatMap(RidgeFacts::slap);
+      Optional<Slap> slap = image.ridges().flatMap(RidgeAnalysis::slap);
       if (slap.isPresent()) {
         checkFingers(image, slap.get(), log);
         faultsOfHand(image.ridges().get(), judge)
@@ -89,7 +89,7 @@ final class SlapRule implements Rule {
   }
 
   /** What is at fault with all fingers together, told once of the image. */
-  static Map<String, List<Broken>> faultsOfHand(RidgeFacts facts, RidgeJudge judge) {
+  static Map<String, List<Broken>> faultsOfHand(RidgeAnalysis facts, RidgeLimitEvaluator judge) {
     return facts
         .slap()
         .map(
@@ -100,7 +100,7 @@ final class SlapRule implements Rule {
                         switch (measure) {
                           case HAND_ROTATION -> OptionalDouble.of(Math.abs(slap.degrees()));
                           case HAND_CORE_TO_BORDER ->
-                              RidgeMeasure.handCoreToBorder(facts.fingers().values());
+                              QualityMetric.handCoreToBorder(facts.fingers().values());
                           default -> OptionalDouble.empty();
                         }))
         .orElse(Map.of());
@@ -108,7 +108,7 @@ final class SlapRule implements Rule {
 
   private static void checkBoxes(
       ExaminedImage image, Slap slap, SegmentField layout, double middle, FindingLog log) {
-    for (Segment marked : Segment.of(image, layout)) {
+    for (MarkedSegment marked : MarkedSegment.of(image, layout)) {
       Optional<FingerPosition> finger =
           marked.position().isPresent()
               ? FingerPosition.ofCode(marked.position().getAsInt())
@@ -136,7 +136,7 @@ final class SlapRule implements Rule {
   }
 
   /** Whether the middle of the print lies within the middle of what is marked, loosely. */
-  private static boolean holds(Segment marked, RotatedBox found, double middle) {
+  private static boolean holds(MarkedSegment marked, RotatedBox found, double middle) {
     double across = Math.abs(found.centreX() - marked.doubleCentre() / 2.0);
     double down = Math.abs(found.centreY() - (marked.top() + marked.bottom()) / 2.0);
     return across <= middle * (marked.right() - marked.left())

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.examination.submission.TransactionKind;
 import ridgeproof.finding.FindingLog;
@@ -31,7 +31,7 @@ final class CodeCaseRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     for (LogicalRecord record : examinee.transaction().records()) {
       for (Field field : record.fields()) {
         for (int i = 0; i < field.subfields().size(); i++) {
@@ -42,7 +42,7 @@ final class CodeCaseRule implements Rule {
   }
 
   private static void check(
-      Examinee examinee, LogicalRecord record, Field field, int index, FindingLog log) {
+      ExaminationInput examinee, LogicalRecord record, Field field, int index, FindingLog log) {
     Subfield subfield = field.subfields().get(index);
     for (int i = 1; i <= subfield.items().size(); i++) {
       Item item = subfield.items().get(i - 1);
@@ -62,7 +62,8 @@ final class CodeCaseRule implements Rule {
   }
 
   /** Whether the text means a code that is published as it is written. */
-  private static boolean knows(ValueRule rule, String text, String written, Examinee examinee) {
+  private static boolean knows(
+      ValueRule rule, String text, String written, ExaminationInput examinee) {
     return rule.matches(
         text,
         (table, code) ->
@@ -76,7 +77,7 @@ final class CodeCaseRule implements Rule {
   }
 
   private static Optional<ValueRule> values(
-      Examinee examinee, LogicalRecord record, Field field, int item) {
+      ExaminationInput examinee, LogicalRecord record, Field field, int item) {
     if (field.number().equals(TransactionKind.FIELD)) {
       return Optional.of(TRANSACTION_TYPES);
     }
@@ -91,7 +92,7 @@ final class CodeCaseRule implements Rule {
   }
 
   private static Observed observed(
-      Examinee examinee, LogicalRecord record, Field field, int item, String text) {
+      ExaminationInput examinee, LogicalRecord record, Field field, int item, String text) {
     String quoted = "\"" + text + "\"";
     return examinee
             .tables()

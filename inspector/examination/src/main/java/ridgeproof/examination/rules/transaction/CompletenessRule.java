@@ -9,11 +9,11 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.Positions;
 import ridgeproof.examination.rules.Rule;
-import ridgeproof.examination.submission.HeldTo;
-import ridgeproof.examination.submission.ImpliedProfile;
+import ridgeproof.examination.submission.AppliedProfile;
+import ridgeproof.examination.submission.InferredProfile;
 import ridgeproof.examination.submission.PrintSet;
 import ridgeproof.examination.submission.TransactionKind;
 import ridgeproof.finding.FindingLog;
@@ -53,14 +53,14 @@ final class CompletenessRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     examinee.profile().ifPresent(profile -> new Check(examinee, profile, log).run());
   }
 
   /** One file against one profile. */
   private static final class Check {
 
-    private final Examinee examinee;
+    private final ExaminationInput examinee;
     private final SubmissionProfile profile;
     private final FindingLog log;
     private final SpecTables tables;
@@ -68,7 +68,7 @@ final class CompletenessRule implements Rule {
     private final PrintSet set;
     private final Optional<TransactionNeed> need;
 
-    Check(Examinee examinee, SubmissionProfile profile, FindingLog log) {
+    Check(ExaminationInput examinee, SubmissionProfile profile, FindingLog log) {
       this.examinee = examinee;
       this.profile = profile;
       this.log = log;
@@ -76,7 +76,7 @@ final class CompletenessRule implements Rule {
       positions = new Positions(tables);
       set = new PrintSet(examinee.transaction(), examinee.images(), tables);
       need =
-          HeldTo.namesPrints(examinee.options())
+          AppliedProfile.namesPrints(examinee.options())
               ? Optional.empty()
               : new TransactionKind(examinee.transaction(), tables).need();
     }
@@ -98,7 +98,7 @@ final class CompletenessRule implements Rule {
         return;
       }
       reportAbsent(absent);
-      if (HeldTo.namesPrints(examinee.options())) {
+      if (AppliedProfile.namesPrints(examinee.options())) {
         others.forEach(print -> reportPosition(print.position()));
         return;
       }
@@ -124,7 +124,7 @@ final class CompletenessRule implements Rule {
 
     /** Whether no published list settles that such a file needs ten fingers. */
     private boolean isUnsettled() {
-      return ImpliedProfile.of(examinee.images(), tables).isEmpty()
+      return InferredProfile.of(examinee.images(), tables).isEmpty()
           && need.filter(type -> type.source().known() != Source.Knowledge.PUBLISHED).isPresent();
     }
 

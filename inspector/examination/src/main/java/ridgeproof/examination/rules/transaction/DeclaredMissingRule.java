@@ -6,8 +6,8 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.facts.MissingFingers;
 import ridgeproof.examination.facts.Positions;
 import ridgeproof.examination.rules.Rule;
@@ -28,7 +28,7 @@ final class DeclaredMissingRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     Positions positions = new Positions(examinee.tables());
     MissingFingers missing = new MissingFingers(examinee);
     double blankShare = examinee.tables().pixelLimits().limit("blank-share").share();

@@ -6,10 +6,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.MissingFingers;
 import ridgeproof.examination.rules.Rule;
-import ridgeproof.examination.rules.descriptive.Particulars;
+import ridgeproof.examination.rules.descriptive.DescriptiveText;
 import ridgeproof.examination.submission.PrintSet;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -37,9 +37,9 @@ final class MissingMarksRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     List<LogicalRecord> records =
-        examinee.transaction().recordsOfType(Particulars.TYPE).stream()
+        examinee.transaction().recordsOfType(DescriptiveText.TYPE).stream()
             .filter(record -> record.field(MARKS).isPresent())
             .toList();
     if (records.isEmpty()) {
@@ -51,7 +51,7 @@ final class MissingMarksRule implements Rule {
     checkAnnotations(examinee, records.get(0), told, log);
   }
 
-  private static List<Told> told(Examinee examinee, List<LogicalRecord> records) {
+  private static List<Told> told(ExaminationInput examinee, List<LogicalRecord> records) {
     List<Told> told = new ArrayList<>();
     for (LogicalRecord record : records) {
       Field field = record.field(MARKS).orElseThrow();
@@ -92,7 +92,7 @@ final class MissingMarksRule implements Rule {
 
   /** Marks are optional; only where some are listed is a missing one a gap. */
   private static void checkAnnotations(
-      Examinee examinee, LogicalRecord record, List<Told> told, FindingLog log) {
+      ExaminationInput examinee, LogicalRecord record, List<Told> told, FindingLog log) {
     MissingFingers missing = new MissingFingers(examinee);
     for (int finger : missing.fingers()) {
       boolean amputated = missing.of(finger).orElseThrow().reason().equalsIgnoreCase(AMPUTATED);

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.facts.Positions;
 import ridgeproof.examination.rules.Rule;
-import ridgeproof.examination.submission.HeldTo;
+import ridgeproof.examination.submission.AppliedProfile;
 import ridgeproof.examination.submission.TransactionKind;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -36,8 +36,8 @@ final class NeededImagesRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
-    if (HeldTo.namesPrints(examinee.options())) {
+  public void check(ExaminationInput examinee, FindingLog log) {
+    if (AppliedProfile.namesPrints(examinee.options())) {
       return;
     }
     TransactionKind kind = new TransactionKind(examinee.transaction(), examinee.tables());
@@ -55,7 +55,8 @@ final class NeededImagesRule implements Rule {
     }
   }
 
-  private static void reportUnknown(Examinee examinee, TransactionKind kind, FindingLog log) {
+  private static void reportUnknown(
+      ExaminationInput examinee, TransactionKind kind, FindingLog log) {
     if (kind.listed().isEmpty() && examinee.images().isEmpty()) {
       log.add(NO_IMAGE, Location.file(), Observed.of("no image record"), "images");
     }
@@ -81,7 +82,7 @@ final class NeededImagesRule implements Rule {
     }
   }
 
-  private static void checkLatent(Examinee examinee, TransactionNeed need, FindingLog log) {
+  private static void checkLatent(ExaminationInput examinee, TransactionNeed need, FindingLog log) {
     Positions positions = new Positions(examinee.tables());
     List<ExaminedImage> shown =
         examinee.images().stream()
@@ -109,7 +110,7 @@ final class NeededImagesRule implements Rule {
     return LATENT_RECORDS.contains(image.record().type());
   }
 
-  private static void reportPrints(Examinee examinee, Code type, FindingLog log) {
+  private static void reportPrints(ExaminationInput examinee, Code type, FindingLog log) {
     if (type.property("prints").equals("none") && !examinee.prints().isEmpty()) {
       log.add(
           NO_PRINTS_HERE,

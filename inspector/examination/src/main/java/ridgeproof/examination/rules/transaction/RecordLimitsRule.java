@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.examination.submission.TransactionKind;
 import ridgeproof.finding.FindingLog;
@@ -32,7 +32,7 @@ final class RecordLimitsRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     TransactionKind kind = new TransactionKind(examinee.transaction(), examinee.tables());
     Optional<Code> type = kind.listed();
     List<RecordLimit> limits =
@@ -46,7 +46,7 @@ final class RecordLimitsRule implements Rule {
   }
 
   private static void checkCount(
-      Examinee examinee, RecordLimit limit, String type, FindingLog log) {
+      ExaminationInput examinee, RecordLimit limit, String type, FindingLog log) {
     List<LogicalRecord> records = examinee.transaction().recordsOfType(limit.recordType());
     int count = records.size();
     if (count < limit.least()) {
@@ -79,7 +79,7 @@ final class RecordLimitsRule implements Rule {
   }
 
   private static void checkUnlisted(
-      Examinee examinee, List<RecordLimit> limits, String type, FindingLog log) {
+      ExaminationInput examinee, List<RecordLimit> limits, String type, FindingLog log) {
     Set<Integer> unlisted =
         examinee.transaction().records().stream()
             .map(LogicalRecord::type)

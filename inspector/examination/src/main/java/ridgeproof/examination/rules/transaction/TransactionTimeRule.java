@@ -5,7 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.Set;
 import ridgeproof.examination.cause.value.StationDates;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -26,7 +26,7 @@ final class TransactionTimeRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     StationDates dates = StationDates.of(examinee);
     Optional<LocalDate> local = dates.transaction();
     Optional<LocalDate> greenwich = dates.greenwich();
@@ -51,7 +51,7 @@ final class TransactionTimeRule implements Rule {
   }
 
   /** A transaction may be prepared long before it is sent, but not after that. */
-  private static boolean isPossible(long daysBefore, Examinee examinee) {
+  private static boolean isPossible(long daysBefore, ExaminationInput examinee) {
     return daysBefore >= -TIME_ZONE_DAYS
         && daysBefore <= examinee.tables().agreements().threshold("greenwich-before-date");
   }

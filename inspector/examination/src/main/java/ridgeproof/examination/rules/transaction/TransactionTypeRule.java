@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import ridgeproof.examination.facts.Examinee;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.examination.submission.TransactionKind;
 import ridgeproof.finding.FindingLog;
@@ -21,7 +21,7 @@ final class TransactionTypeRule implements Rule {
   private static final String NOT_LISTED = "RP-PTL-004";
   private static final String UNKNOWN_DOMAIN = "RP-PTL-060";
   private static final FieldNumber DOMAIN = new FieldNumber(1, 13);
-  private static final int MOST_GUESSES = 4;
+  private static final int MAX_GUESSES = 4;
 
   /** What else stands in the field may be somebody's name. */
   private static final Pattern LIKE_A_CODE = Pattern.compile("[A-Za-z0-9_-]{1,16}");
@@ -32,7 +32,7 @@ final class TransactionTypeRule implements Rule {
   }
 
   @Override
-  public void check(Examinee examinee, FindingLog log) {
+  public void check(ExaminationInput examinee, FindingLog log) {
     TransactionKind kind = new TransactionKind(examinee.transaction(), examinee.tables());
     Optional<String> type = examinee.transaction().typeOfTransaction();
     if (type.isEmpty() || kind.listed().isPresent() || agencyLists(examinee, type.get())) {
@@ -54,7 +54,7 @@ final class TransactionTypeRule implements Rule {
   }
 
   /** An agency may have types of its own, and its profile then says which. */
-  private static boolean agencyLists(Examinee examinee, String type) {
+  private static boolean agencyLists(ExaminationInput examinee, String type) {
     return examinee.options().agency().stream()
         .flatMap(agency -> agency.fields().stream())
         .filter(field -> field.number().equals(TransactionKind.FIELD))
@@ -65,7 +65,7 @@ final class TransactionTypeRule implements Rule {
                     type, (table, code) -> examinee.tables().codes(table).find(code).isPresent()));
   }
 
-  private static Location at(Examinee examinee, FieldNumber number) {
+  private static Location at(ExaminationInput examinee, FieldNumber number) {
     LogicalRecord header = examinee.transaction().header().orElseThrow();
     return header
         .field(number)
@@ -78,7 +78,7 @@ final class TransactionTypeRule implements Rule {
     return LIKE_A_CODE.matcher(type).matches() ? Observed.of(words) : Observed.personal(words);
   }
 
-  private static String wanted(String type, Examinee examinee) {
+  private static String wanted(String type, ExaminationInput examinee) {
     List<Code> codes = examinee.tables().codes(TransactionKind.TABLE).codes();
     String capitals = type.strip().toUpperCase(Locale.ROOT);
     if (codes.stream().anyMatch(code -> code.code().equals(capitals))) {
@@ -88,7 +88,7 @@ final class TransactionTypeRule implements Rule {
         codes.stream()
             .map(Code::code)
             .filter(code -> isOneLetterOff(code, capitals))
-            .limit(MOST_GUESSES)
+            .limit(MAX_GUESSES)
             .toList();
     return near.isEmpty()
         ? "a published type of transaction"

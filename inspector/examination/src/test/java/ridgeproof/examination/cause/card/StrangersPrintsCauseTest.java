@@ -12,29 +12,29 @@ import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.SampleCard;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminationOptions;
-import ridgeproof.examination.facts.Examinee;
-import ridgeproof.examination.facts.SequenceFacts;
+import ridgeproof.examination.facts.SequenceComparison;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
-import ridgeproof.ridges.matching.FingerAnswer;
-import ridgeproof.ridges.matching.FingerAnswer.Reason;
-import ridgeproof.ridges.matching.FingerAnswer.Verdict;
-import ridgeproof.ridges.matching.SequenceAnswers;
+import ridgeproof.ridges.matching.FingerMatchResult;
+import ridgeproof.ridges.matching.FingerMatchResult.Reason;
+import ridgeproof.ridges.matching.FingerMatchResult.Verdict;
+import ridgeproof.ridges.matching.SequenceResult;
 import ridgeproof.spec.layout.FingerPosition;
 
 class StrangersPrintsCauseTest {
 
   /** The causes where so many clear prints match nothing and one more gives this answer. */
   private static List<Finding> causes(int unmatched, Verdict verdict, Reason reason) {
-    List<FingerAnswer> answers = new ArrayList<>();
+    List<FingerMatchResult> answers = new ArrayList<>();
     FindingLog log = new FindingLog(SampleCard.TABLES, 100);
     for (FingerPosition finger : FingerPosition.values()) {
       boolean no = answers.size() < unmatched;
       answers.add(
-          new FingerAnswer(
+          new FingerMatchResult(
               finger,
               no ? Verdict.INCONCLUSIVE : verdict,
               no ? Reason.MATCHES_NO_ROLL : reason,
@@ -53,8 +53,8 @@ class StrangersPrintsCauseTest {
       }
     }
     FindingsReport card = SampleCard.rolled().examine();
-    Examinee examinee =
-        new Examinee(
+    ExaminationInput examinee =
+        new ExaminationInput(
             card.transaction(),
             SampleCard.TABLES,
             Depth.RIDGES,
@@ -63,8 +63,8 @@ class StrangersPrintsCauseTest {
             false,
             ExaminationOptions.standard(),
             Optional.of(
-                new SequenceFacts(
-                    new SequenceAnswers(answers, List.of(), 40), Map.of(), Map.of())));
+                new SequenceComparison(
+                    new SequenceResult(answers, List.of(), 40), Map.of(), Map.of())));
     CauseLog causes = new CauseLog(SampleCard.TABLES);
     new StrangersPrintsCause().establish(examinee, log.findings(), causes);
     return causes.causes().stream().map(cause -> cause.finding()).toList();

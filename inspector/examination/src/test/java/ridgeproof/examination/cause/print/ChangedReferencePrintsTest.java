@@ -14,11 +14,11 @@ import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.card.InvertedImages;
 import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.examination.facts.ImageExtraction;
-import ridgeproof.examination.facts.PixelFacts;
+import ridgeproof.examination.facts.PixelStatistics;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.examination.rules.image.ImageRules;
 import ridgeproof.finding.Finding;
@@ -28,7 +28,7 @@ import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.testing.ReferenceFiles;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 
@@ -49,9 +49,9 @@ class ChangedReferencePrintsTest {
     return log.causes().stream().map(cause -> cause.finding().ruleId()).toList();
   }
 
-  private static Examinee examinee(UnaryOperator<GrayImage> change) {
+  private static ExaminationInput examinee(UnaryOperator<GrayImage> change) {
     Transaction transaction =
-        new TransactionReader(SampleCard.TABLES, ReadingLimits.standard())
+        new TransactionReader(SampleCard.TABLES, ParseLimits.standard())
             .read(ByteSource.of(ReferenceFiles.read("type-4-tpcard.an2")));
     ImageExtraction extraction = new ImageExtraction(SampleCard.TABLES, DecodingLimits.standard());
     List<ExaminedImage> images = new ArrayList<>();
@@ -60,12 +60,12 @@ class ChangedReferencePrintsTest {
       images.add(
           image.opened(
               ImageHeaders.read(image.data().orElseThrow()),
-              Optional.of(PixelFacts.of(changed, true, Optional.empty())),
+              Optional.of(PixelStatistics.of(changed, true, Optional.empty())),
               List.of(),
               Optional.empty()));
     }
     assertEquals(PRINTS, images.size());
-    return new Examinee(
+    return new ExaminationInput(
         transaction,
         SampleCard.TABLES,
         Depth.IMAGES,

@@ -10,10 +10,10 @@ import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.RidgeImage;
 import ridgeproof.examination.SampleCard;
 import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
-import ridgeproof.examination.facts.PixelFacts;
+import ridgeproof.examination.facts.PixelStatistics;
 import ridgeproof.examination.facts.SecondDecoding;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
@@ -40,9 +40,10 @@ class SecondDecoderRuleTest {
     FindingsReport report = SampleCard.examine(CARD);
     ExaminedImage thumb = report.images().get(0);
     ImageHeader header = ImageHeaders.read(thumb.data().orElseThrow());
-    PixelFacts facts = PixelFacts.of(PRINT, true, Optional.of(SecondDecoding.of(PRINT, other)));
-    Examinee examinee =
-        new Examinee(
+    PixelStatistics facts =
+        PixelStatistics.of(PRINT, true, Optional.of(SecondDecoding.of(PRINT, other)));
+    ExaminationInput examinee =
+        new ExaminationInput(
             report.transaction(),
             SampleCard.TABLES,
             Depth.IMAGES,

@@ -9,8 +9,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.SampleCard;
 import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminationOptions;
-import ridgeproof.examination.facts.Examinee;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.spec.layout.CharacterType;
@@ -21,7 +21,7 @@ import ridgeproof.spec.rule.Matched;
 import ridgeproof.spec.table.Source;
 import ridgeproof.spec.table.VersionRange;
 import ridgeproof.transaction.Transaction;
-import ridgeproof.transaction.reader.ReadingLimits;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.Field;
@@ -62,8 +62,7 @@ class ItemPresenceTest {
             .with(3, record -> record.with(FIELD.field(), List.of(List.of(items))))
             .bytes();
     Transaction transaction =
-        new TransactionReader(SampleCard.TABLES, ReadingLimits.standard())
-            .read(ByteSource.of(bytes));
+        new TransactionReader(SampleCard.TABLES, ParseLimits.standard()).read(ByteSource.of(bytes));
     LogicalRecord record = transaction.records().get(2);
     Field field = record.field(FIELD).orElseThrow();
     FindingLog log = new FindingLog(SampleCard.TABLES, 100);
@@ -79,8 +78,8 @@ class ItemPresenceTest {
     return log.findings().stream().map(Finding::ruleId).toList();
   }
 
-  private static Examinee examinee(Transaction transaction) {
-    return new Examinee(
+  private static ExaminationInput examinee(Transaction transaction) {
+    return new ExaminationInput(
         transaction,
         SampleCard.TABLES,
         Depth.STRUCTURE,

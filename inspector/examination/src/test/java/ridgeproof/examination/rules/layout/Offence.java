@@ -9,8 +9,8 @@ import ridgeproof.examination.SketchBuilder;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldRow;
 import ridgeproof.spec.layout.RecordTypeRow;
-import ridgeproof.spec.requirement.DepartingValues;
 import ridgeproof.spec.requirement.Requirement;
+import ridgeproof.spec.requirement.ViolatingValues;
 
 /** Breaks one requirement in a conforming record, and nothing else. */
 public final class Offence {
@@ -19,12 +19,12 @@ public final class Offence {
 
   private final SpecTables tables;
   private final SketchBuilder builder;
-  private final DepartingValues departing;
+  private final ViolatingValues departing;
 
   public Offence(SpecTables tables, SketchBuilder builder) {
     this.tables = tables;
     this.builder = builder;
-    this.departing = new DepartingValues(tables);
+    this.departing = new ViolatingValues(tables);
   }
 
   /**

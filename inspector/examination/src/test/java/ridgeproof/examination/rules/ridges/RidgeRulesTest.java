@@ -15,22 +15,22 @@ import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.SampleCard;
 import ridgeproof.examination.SampleRecords;
 import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.facts.ExaminedImage;
-import ridgeproof.examination.facts.Examinee;
-import ridgeproof.examination.facts.RidgeFacts;
-import ridgeproof.examination.facts.RidgeFacts.Impression;
-import ridgeproof.examination.facts.SequenceFacts;
+import ridgeproof.examination.facts.RidgeAnalysis;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
+import ridgeproof.examination.facts.SequenceComparison;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.examination.rules.transaction.TransactionRules;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.ridges.map.RotatedBox;
-import ridgeproof.ridges.matching.SequenceAnswers;
+import ridgeproof.ridges.matching.SequenceResult;
 import ridgeproof.ridges.quality.FingerAnalysis;
 import ridgeproof.ridges.quality.FingerAnalysis.Doubt;
-import ridgeproof.ridges.quality.Score;
+import ridgeproof.ridges.quality.QualityScore;
 import ridgeproof.ridges.segmentation.Segment;
 import ridgeproof.ridges.segmentation.Slap;
 import ridgeproof.spec.layout.FingerPosition;
@@ -40,13 +40,13 @@ import ridgeproof.transaction.record.ByteSource;
 class RidgeRulesTest {
 
   private static final FingerAnalysis NOTHING =
-      new FingerAnalysis(List.of(Doubt.NO_RIDGES), Optional.empty(), Score.NONE);
+      new FingerAnalysis(List.of(Doubt.NO_RIDGES), Optional.empty(), QualityScore.NONE);
   private static final List<FingerPosition> RIGHT_FOUR = FingerPosition.shownBy(13);
 
   @Test
   void anImageWithoutRidgesIsTold() {
-    RidgeFacts facts =
-        new RidgeFacts(
+    RidgeAnalysis facts =
+        new RidgeAnalysis(
             Impression.ROLLED, Map.of(FingerPosition.RIGHT_THUMB, NOTHING), Optional.empty());
     assertEquals(List.of("RP-RDG-001"), told(new RidgeLimitsRule(), seen(facts, List.of())));
   }
@@ -71,9 +71,9 @@ class RidgeRulesTest {
   @Test
   void morePrintsThanFingersOfAHandWithAnAnnotationAreTold() {
     Optional<Slap> slap = slap(Optional.empty(), 3).slap();
-    RidgeFacts surplus = new RidgeFacts(Impression.PLAIN, Map.of(), slap, 1);
+    RidgeAnalysis surplus = new RidgeAnalysis(Impression.PLAIN, Map.of(), slap, 1);
     assertEquals(List.of("RP-TXN-054"), told(declaredMissing(), seen(surplus, List.of())));
-    RidgeFacts right = new RidgeFacts(Impression.PLAIN, Map.of(), slap);
+    RidgeAnalysis right = new RidgeAnalysis(Impression.PLAIN, Map.of(), slap);
     assertEquals(List.of(), told(declaredMissing(), seen(right, List.of())));
   }
 
@@ -85,8 +85,8 @@ class RidgeRulesTest {
           segment.box().isPresent() ? List.of(Segment.Doubt.PLACE_AMBIGUOUS) : List.of();
       segments.add(new Segment(segment.position(), segment.box(), 0.4, 100, doubts));
     }
-    RidgeFacts facts =
-        new RidgeFacts(
+    RidgeAnalysis facts =
+        new RidgeAnalysis(
             Impression.PLAIN, Map.of(), Optional.of(new Slap(segments, 0, Optional.empty())));
     List<Finding> found = check(new SlapRule(), seen(facts, List.of()), Optional.empty());
     assertEquals(List.of("RP-RDG-020"), found.stream().map(Finding::ruleId).toList());
@@ -95,11 +95,11 @@ class RidgeRulesTest {
 
   @Test
   void aHandThatLeansIsToldOnceOfTheImage() {
-    RidgeJudge judge = new RidgeJudge(SampleCard.TABLES.ridgeLimits());
-    RidgeFacts upright = slap(Optional.empty(), 4);
+    RidgeLimitEvaluator judge = new RidgeLimitEvaluator(SampleCard.TABLES.ridgeLimits());
+    RidgeAnalysis upright = slap(Optional.empty(), 4);
     assertEquals(Set.of(), SlapRule.faultsOfHand(upright, judge).keySet());
-    RidgeFacts tilted =
-        new RidgeFacts(
+    RidgeAnalysis tilted =
+        new RidgeAnalysis(
             Impression.PLAIN,
             Map.of(),
             Optional.of(new Slap(upright.slap().orElseThrow().segments(), 30, Optional.empty())));
@@ -108,7 +108,7 @@ class RidgeRulesTest {
 
   @Test
   void aBoxThatTheRecordMarksElsewhereIsTold() {
-    RidgeFacts slap = slap(Optional.empty(), 4);
+    RidgeAnalysis slap = slap(Optional.empty(), 4);
     List<List<String>> right = List.of(List.of("2", "0", "10", "0", "20"));
     List<List<String>> wrong = List.of(List.of("2", "20", "30", "0", "20"));
     assertEquals(List.of(), told(new SlapRule(), seen(slap, right)));
@@ -117,8 +117,8 @@ class RidgeRulesTest {
 
   @Test
   void fingersThatLieAsThoseOfTheOtherHandAreTold() {
-    SequenceFacts sequence =
-        new SequenceFacts(new SequenceAnswers(List.of(), List.of(), 40), Map.of(), Map.of());
+    SequenceComparison sequence =
+        new SequenceComparison(new SequenceResult(List.of(), List.of(), 40), Map.of(), Map.of());
     ExaminedImage right = seen(slap(Optional.of(FingerPosition.Hand.RIGHT), 4), List.of());
     ExaminedImage left = seen(slap(Optional.of(FingerPosition.Hand.LEFT), 4), List.of());
     assertEquals(List.of(), check(new SequenceRule(), right, Optional.of(sequence)));
@@ -132,7 +132,7 @@ class RidgeRulesTest {
   @Test
   void onTheReferenceCardNoFingerIsContradictedAndRetakesComeOneAnImage() {
     FindingsReport report =
-        new Examiner(SampleCard.TABLES, ridgeproof.transaction.reader.ReadingLimits.standard())
+        new Examiner(SampleCard.TABLES, ridgeproof.transaction.reader.ParseLimits.standard())
             .examine(
                 ByteSource.of(ReferenceFiles.read("type-4-tpcard.an2")),
                 ExaminationOptions.standard());
@@ -153,18 +153,18 @@ class RidgeRulesTest {
     assertEquals(14, report.images().stream().filter(i -> i.ridges().isPresent()).count());
   }
 
-  private static RidgeFacts slap(Optional<FingerPosition.Hand> hand, int found) {
+  private static RidgeAnalysis slap(Optional<FingerPosition.Hand> hand, int found) {
     List<Segment> segments = new ArrayList<>();
     for (int i = 0; i < RIGHT_FOUR.size(); i++) {
       Optional<RotatedBox> box =
           i < found ? Optional.of(new RotatedBox(5 + 8 * i, 10, 8, 16, 0)) : Optional.empty();
       segments.add(new Segment(RIGHT_FOUR.get(i), box, 1, 100, List.of()));
     }
-    return new RidgeFacts(Impression.PLAIN, Map.of(), Optional.of(new Slap(segments, 0, hand)));
+    return new RidgeAnalysis(Impression.PLAIN, Map.of(), Optional.of(new Slap(segments, 0, hand)));
   }
 
   /** An image of a right slap, as it would be after looking at its ridges. */
-  private static ExaminedImage seen(RidgeFacts facts, List<List<String>> boxes) {
+  private static ExaminedImage seen(RidgeAnalysis facts, List<List<String>> boxes) {
     SampleCard card =
         SampleRecords.tagged(
             SampleRecords.RIGHT_SLAP, record -> boxes.isEmpty() ? record : record.with(21, boxes));
@@ -185,11 +185,11 @@ class RidgeRulesTest {
   }
 
   private static List<Finding> check(
-      Rule rule, ExaminedImage image, Optional<SequenceFacts> sequence) {
+      Rule rule, ExaminedImage image, Optional<SequenceComparison> sequence) {
     FindingsReport card = SampleCard.rolled().examine();
     FindingLog log = new FindingLog(SampleCard.TABLES, 10);
     rule.check(
-        new Examinee(
+        new ExaminationInput(
             card.transaction(),
             SampleCard.TABLES,
             Depth.RIDGES,

@@ -10,20 +10,20 @@ import org.junit.jupiter.api.Test;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.SampleCard;
 import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminationOptions;
-import ridgeproof.examination.facts.Examinee;
-import ridgeproof.examination.facts.SequenceFacts;
-import ridgeproof.examination.facts.SequenceFacts.SeenFinger;
+import ridgeproof.examination.facts.SequenceComparison;
+import ridgeproof.examination.facts.SequenceComparison.SeenFinger;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
-import ridgeproof.ridges.matching.FingerAnswer;
-import ridgeproof.ridges.matching.FingerAnswer.Reason;
-import ridgeproof.ridges.matching.FingerAnswer.Verdict;
-import ridgeproof.ridges.matching.Irregularity;
-import ridgeproof.ridges.matching.Irregularity.Kind;
-import ridgeproof.ridges.matching.SequenceAnswers;
+import ridgeproof.ridges.matching.FingerMatchResult;
+import ridgeproof.ridges.matching.FingerMatchResult.Reason;
+import ridgeproof.ridges.matching.FingerMatchResult.Verdict;
+import ridgeproof.ridges.matching.SequenceError;
+import ridgeproof.ridges.matching.SequenceError.Kind;
+import ridgeproof.ridges.matching.SequenceResult;
 import ridgeproof.ridges.quality.FingerAnalysis;
-import ridgeproof.ridges.quality.Score;
+import ridgeproof.ridges.quality.QualityScore;
 import ridgeproof.spec.layout.FingerPosition;
 
 class SequenceRuleTest {
@@ -45,12 +45,13 @@ class SequenceRuleTest {
 
   private static List<String> told(Kind kind) {
     return ids(
-        check(List.of(), List.of(new Irregularity(kind, List.of(INDEX, MIDDLE), true, 90)), 40));
+        check(List.of(), List.of(new SequenceError(kind, List.of(INDEX, MIDDLE), true, 90)), 40));
   }
 
   @Test
   void theStrengthOfTheEvidenceIsToldInWordsAndNumbers() {
-    Irregularity exchange = new Irregularity(Kind.EXCHANGED, List.of(INDEX, MIDDLE), true, 90, 2.7);
+    SequenceError exchange =
+        new SequenceError(Kind.EXCHANGED, List.of(INDEX, MIDDLE), true, 90, 2.7);
     Finding found = check(List.of(), List.of(exchange), 40).get(0);
     assertEquals(
         "strong evidence from all prints together, about 500 to 1 (decimal logarithm)",
@@ -102,23 +103,23 @@ class SequenceRuleTest {
 
   private static List<Finding> answered(Verdict verdict, Reason reason) {
     return check(
-        List.of(new FingerAnswer(INDEX, verdict, reason, 5, Optional.of(MIDDLE), 80)),
+        List.of(new FingerMatchResult(INDEX, verdict, reason, 5, Optional.of(MIDDLE), 80)),
         List.of(),
         40);
   }
 
   private static List<Finding> check(
-      List<FingerAnswer> answers, List<Irregularity> irregularities, double threshold) {
+      List<FingerMatchResult> answers, List<SequenceError> irregularities, double threshold) {
     FindingsReport card = SampleCard.rolled().examine();
-    FingerAnalysis print = new FingerAnalysis(List.of(), Optional.empty(), Score.NONE);
+    FingerAnalysis print = new FingerAnalysis(List.of(), Optional.empty(), QualityScore.NONE);
     SeenFinger seen = new SeenFinger(card.images().get(0), print);
-    SequenceFacts sequence =
-        new SequenceFacts(
-            new SequenceAnswers(answers, irregularities, threshold),
+    SequenceComparison sequence =
+        new SequenceComparison(
+            new SequenceResult(answers, irregularities, threshold),
             Map.of(INDEX, seen),
             Map.of(INDEX, seen));
-    Examinee examinee =
-        new Examinee(
+    ExaminationInput examinee =
+        new ExaminationInput(
             card.transaction(),
             SampleCard.TABLES,
             Depth.RIDGES,

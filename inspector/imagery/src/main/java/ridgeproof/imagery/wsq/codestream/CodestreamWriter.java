@@ -29,13 +29,13 @@ public final class CodestreamWriter {
     uint8(value);
   }
 
-  public void shortNumber(ScaledNumber number) {
+  public void shortNumber(WsqDecimal number) {
     uint8(number.exponent());
     uint16((int) number.mantissa());
   }
 
-  public void signedNumbers(List<ScaledNumber> numbers) {
-    for (ScaledNumber number : numbers) {
+  public void signedNumbers(List<WsqDecimal> numbers) {
+    for (WsqDecimal number : numbers) {
       uint8(number.negative() ? 1 : 0);
       uint8(number.exponent());
       uint16((int) (number.mantissa() >>> 16));

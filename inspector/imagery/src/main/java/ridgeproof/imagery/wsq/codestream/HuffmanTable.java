@@ -13,7 +13,7 @@ import java.util.Optional;
  */
 public record HuffmanTable(int id, List<Integer> codesOfLength, List<Integer> symbols) {
 
-  public static final int LONGEST_CODE = 16;
+  public static final int MAX_CODE = 16;
   public static final int IDS = 8;
 
   public HuffmanTable {
@@ -27,7 +27,7 @@ public record HuffmanTable(int id, List<Integer> codesOfLength, List<Integer> sy
       return Optional.of("Huffman table id " + id + " is above " + (IDS - 1));
     }
     int nextCode = 0;
-    for (int length = 1; length <= LONGEST_CODE; length++) {
+    for (int length = 1; length <= MAX_CODE; length++) {
       nextCode = 2 * nextCode + codesOfLength.get(length - 1);
       if (nextCode > 1 << length) {
         return Optional.of("Huffman table " + id + " has too many codes of " + length + " bits");

@@ -11,10 +11,7 @@ import java.util.List;
  * @param zeroBinWidths Z of the 64 subbands
  */
 public record QuantizationTable(
-    int offset,
-    ScaledNumber binCenter,
-    List<ScaledNumber> binWidths,
-    List<ScaledNumber> zeroBinWidths) {
+    int offset, WsqDecimal binCenter, List<WsqDecimal> binWidths, List<WsqDecimal> zeroBinWidths) {
 
   public QuantizationTable {
     binWidths = List.copyOf(binWidths);

@@ -16,8 +16,8 @@ public record TransformTable(
     int offset,
     int lowPassLength,
     int highPassLength,
-    List<ScaledNumber> lowPass,
-    List<ScaledNumber> highPass) {
+    List<WsqDecimal> lowPass,
+    List<WsqDecimal> highPass) {
 
   public TransformTable {
     lowPass = List.copyOf(lowPass);

@@ -47,7 +47,7 @@ public record WsqCodestream(
 
   /** Walks the markers. Whatever is wrong becomes a defect, never an exception. */
   public static WsqCodestream read(ByteSource source) {
-    return new MarkerWalk(source).walk();
+    return new WsqMarkerParser(source).walk();
   }
 
   /** The first segment of this kind, if any. */

@@ -19,8 +19,8 @@ public record WsqFrame(
     int white,
     int height,
     int width,
-    ScaledNumber shift,
-    ScaledNumber scale,
+    WsqDecimal shift,
+    WsqDecimal scale,
     int encoderAlgorithm,
     int softwareImplementation) {
 

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import ridgeproof.imagery.wsq.codestream.CodestreamDefect;
 import ridgeproof.imagery.wsq.codestream.CodestreamDefect.Kind;
+import ridgeproof.imagery.wsq.codestream.DecodingDeadline;
 import ridgeproof.imagery.wsq.codestream.HuffmanTable;
-import ridgeproof.imagery.wsq.codestream.StopSignal;
 import ridgeproof.imagery.wsq.codestream.WsqBlock;
 import ridgeproof.imagery.wsq.codestream.WsqCodestream;
 import ridgeproof.imagery.wsq.codestream.WsqMarker;
@@ -20,19 +20,19 @@ import ridgeproof.imagery.wsq.subband.CoefficientPlane;
 public final class BlockDecoding {
 
   private static final int[] LAST_SUBBANDS = {18, 51, 63};
-  private static final int MOST_DEFECTS = 100;
+  private static final int MAX_DEFECTS = 100;
 
   private final WsqCodestream codestream;
   private final byte[] bytes;
   private final CoefficientPlane plane;
-  private final StopSignal stop;
+  private final DecodingDeadline stop;
   private final EntropyDecoder decoder;
   private final HuffmanLookup[] lookups = new HuffmanLookup[HuffmanTable.IDS];
   private final List<CodestreamDefect> defects = new ArrayList<>();
   private long recovered;
 
   public BlockDecoding(
-      WsqCodestream codestream, byte[] bytes, CoefficientPlane plane, StopSignal stop) {
+      WsqCodestream codestream, byte[] bytes, CoefficientPlane plane, DecodingDeadline stop) {
     this.codestream = codestream;
     this.bytes = bytes;
     this.plane = plane;
@@ -79,7 +79,7 @@ public final class BlockDecoding {
   private int decode(int index, int from, int to, boolean mayBeShort) {
     WsqBlock block = codestream.blocks().get(index);
     int start = block.dataOffset() - codestream.offset();
-    EntropyData data = new EntropyData(bytes, start, start + block.dataLength());
+    EntropyCodedSegment data = new EntropyCodedSegment(bytes, start, start + block.dataLength());
     HuffmanLookup lookup = lookup(block.table().orElseThrow());
     End end = decoder.decode(data, lookup, from, to);
     int reached = Math.min(decoder.position(), to);
@@ -129,7 +129,7 @@ public final class BlockDecoding {
   }
 
   private void report(Kind kind, int offset, String detail) {
-    if (defects.size() < MOST_DEFECTS) {
+    if (defects.size() < MAX_DEFECTS) {
       defects.add(new CodestreamDefect(kind, offset, detail));
     }
   }

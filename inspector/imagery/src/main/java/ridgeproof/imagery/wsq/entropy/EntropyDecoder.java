@@ -1,7 +1,7 @@
 package ridgeproof.imagery.wsq.entropy;
 
+import ridgeproof.imagery.wsq.codestream.DecodingDeadline;
 import ridgeproof.imagery.wsq.codestream.HuffmanTable;
-import ridgeproof.imagery.wsq.codestream.StopSignal;
 import ridgeproof.imagery.wsq.subband.CoefficientPlane;
 import ridgeproof.imagery.wsq.subband.EntropySymbols;
 
@@ -28,12 +28,12 @@ final class EntropyDecoder {
   private static final int REFILL_BITS = 32;
 
   private final CoefficientPlane plane;
-  private final StopSignal stop;
+  private final DecodingDeadline stop;
   private final float[] lookup = new float[CoefficientPlane.LOOKUP];
   private int lookupSubband = -1;
 
   private HuffmanLookup codes;
-  private EntropyData data;
+  private EntropyCodedSegment data;
   private byte[] bytes;
   private int segment;
   private int segmentEnd;
@@ -43,13 +43,13 @@ final class EntropyDecoder {
   private int position;
   private int subband;
 
-  EntropyDecoder(CoefficientPlane plane, StopSignal stop) {
+  EntropyDecoder(CoefficientPlane plane, DecodingDeadline stop) {
     this.plane = plane;
     this.stop = stop;
   }
 
   /** Decodes coefficients from one position of the plane to another. */
-  End decode(EntropyData block, HuffmanLookup table, int from, int to) {
+  End decode(EntropyCodedSegment block, HuffmanLookup table, int from, int to) {
     data = block;
     codes = table;
     bytes = block.bytes();
@@ -143,7 +143,7 @@ final class EntropyDecoder {
 
   private End step() {
     refill();
-    int entry = codes.find((int) (buffer >>> (Long.SIZE - HuffmanTable.LONGEST_CODE)));
+    int entry = codes.find((int) (buffer >>> (Long.SIZE - HuffmanTable.MAX_CODE)));
     int length = entry & HuffmanLookup.LENGTH_MASK;
     int symbol = entry >>> HuffmanLookup.SYMBOL_SHIFT;
     int extra = EntropySymbols.extraBits(symbol);
@@ -152,7 +152,7 @@ final class EntropyDecoder {
         startSegment(segment + 1);
         return null;
       }
-      return bits < HuffmanTable.LONGEST_CODE || length > 0 ? End.SHORT : End.BAD_CODE;
+      return bits < HuffmanTable.MAX_CODE || length > 0 ? End.SHORT : End.BAD_CODE;
     }
     long plain = extra == 0 ? 0 : buffer << length >>> (Long.SIZE - extra);
     if (!apply(symbol, (int) plain)) {

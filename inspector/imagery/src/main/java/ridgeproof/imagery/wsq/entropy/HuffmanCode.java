@@ -21,7 +21,7 @@ public final class HuffmanCode {
     this.table = table;
     int code = 0;
     int index = 0;
-    for (int length = 1; length <= HuffmanTable.LONGEST_CODE; length++) {
+    for (int length = 1; length <= HuffmanTable.MAX_CODE; length++) {
       for (int i = 0; i < table.codesOfLength().get(length - 1); i++) {
         int symbol = table.symbols().get(index++);
         codes[symbol] = code++;
@@ -58,7 +58,7 @@ public final class HuffmanCode {
     }
     shorten(counts);
     List<Integer> codesOfLength = new ArrayList<>();
-    for (int length = 1; length <= HuffmanTable.LONGEST_CODE; length++) {
+    for (int length = 1; length <= HuffmanTable.MAX_CODE; length++) {
       codesOfLength.add(counts[length]);
     }
     return new HuffmanCode(new HuffmanTable(id, codesOfLength, symbols));
@@ -112,7 +112,7 @@ public final class HuffmanCode {
   }
 
   private static void shorten(int[] counts) {
-    for (int length = counts.length - 1; length > HuffmanTable.LONGEST_CODE; length--) {
+    for (int length = counts.length - 1; length > HuffmanTable.MAX_CODE; length--) {
       while (counts[length] > 0) {
         int shorter = length - 2;
         while (counts[shorter] == 0) {
@@ -124,7 +124,7 @@ public final class HuffmanCode {
         counts[shorter]--;
       }
     }
-    int longest = HuffmanTable.LONGEST_CODE;
+    int longest = HuffmanTable.MAX_CODE;
     while (counts[longest] == 0) {
       longest--;
     }

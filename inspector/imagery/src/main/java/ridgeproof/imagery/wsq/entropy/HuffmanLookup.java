@@ -21,8 +21,8 @@ public final class HuffmanLookup {
   public static final int SYMBOL_SHIFT = 8;
 
   final int[] entries = new int[1 << WIDTH];
-  private final int[] firstCode = new int[HuffmanTable.LONGEST_CODE + 2];
-  private final int[] firstIndex = new int[HuffmanTable.LONGEST_CODE + 2];
+  private final int[] firstCode = new int[HuffmanTable.MAX_CODE + 2];
+  private final int[] firstIndex = new int[HuffmanTable.MAX_CODE + 2];
   private final int[] symbols;
   private final HuffmanTable table;
 
@@ -34,7 +34,7 @@ public final class HuffmanLookup {
     }
     int code = 0;
     int index = 0;
-    for (int length = 1; length <= HuffmanTable.LONGEST_CODE; length++) {
+    for (int length = 1; length <= HuffmanTable.MAX_CODE; length++) {
       firstCode[length] = code;
       firstIndex[length] = index;
       int count = table.codesOfLength().get(length - 1);
@@ -46,7 +46,7 @@ public final class HuffmanLookup {
       index += count;
       code = (code + count) << 1;
     }
-    firstIndex[HuffmanTable.LONGEST_CODE + 1] = index;
+    firstIndex[HuffmanTable.MAX_CODE + 1] = index;
   }
 
   boolean isFor(HuffmanTable other) {
@@ -55,9 +55,9 @@ public final class HuffmanLookup {
 
   /** The entry for 16 bits, or 0 when they begin with no code. */
   public int find(int sixteenBits) {
-    int entry = entries[sixteenBits >>> (HuffmanTable.LONGEST_CODE - WIDTH)];
-    for (int length = WIDTH + 1; entry == 0 && length <= HuffmanTable.LONGEST_CODE; length++) {
-      int offset = (sixteenBits >>> (HuffmanTable.LONGEST_CODE - length)) - firstCode[length];
+    int entry = entries[sixteenBits >>> (HuffmanTable.MAX_CODE - WIDTH)];
+    for (int length = WIDTH + 1; entry == 0 && length <= HuffmanTable.MAX_CODE; length++) {
+      int offset = (sixteenBits >>> (HuffmanTable.MAX_CODE - length)) - firstCode[length];
       if (offset >= 0 && offset < firstIndex[length + 1] - firstIndex[length]) {
         entry = entry(length, symbols[firstIndex[length] + offset]);
       }

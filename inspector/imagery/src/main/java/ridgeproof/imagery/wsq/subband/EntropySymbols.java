@@ -7,7 +7,7 @@ package ridgeproof.imagery.wsq.subband;
  */
 public final class EntropySymbols {
 
-  public static final int LONGEST_RUN_SYMBOL = 100;
+  public static final int MAX_RUN_SYMBOL = 100;
   public static final int POSITIVE_8 = 101;
   public static final int NEGATIVE_8 = 102;
   public static final int POSITIVE_16 = 103;
@@ -21,7 +21,7 @@ public final class EntropySymbols {
   private EntropySymbols() {}
 
   public static boolean isRun(int symbol) {
-    return symbol >= 1 && symbol <= LONGEST_RUN_SYMBOL;
+    return symbol >= 1 && symbol <= MAX_RUN_SYMBOL;
   }
 
   public static boolean isValue(int symbol) {

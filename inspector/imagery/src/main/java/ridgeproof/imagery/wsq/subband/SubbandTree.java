@@ -1,11 +1,11 @@
 package ridgeproof.imagery.wsq.subband;
 
-import ridgeproof.imagery.wsq.codestream.SegmentContent;
+import ridgeproof.imagery.wsq.codestream.MarkerSegmentSyntax;
 
 /** The subbands of an image of some size, in the order in which a codestream holds them. */
 public final class SubbandTree {
 
-  public static final int SUBBANDS = SegmentContent.SUBBANDS;
+  public static final int SUBBANDS = MarkerSegmentSyntax.SUBBANDS;
 
   private final SubbandNode root;
   private final SubbandNode[] leaves = new SubbandNode[SUBBANDS];

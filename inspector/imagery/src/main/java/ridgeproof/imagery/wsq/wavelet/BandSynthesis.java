@@ -1,6 +1,6 @@
 package ridgeproof.imagery.wsq.wavelet;
 
-import ridgeproof.imagery.wsq.codestream.StopSignal;
+import ridgeproof.imagery.wsq.codestream.DecodingDeadline;
 import ridgeproof.imagery.wsq.subband.Band;
 import ridgeproof.imagery.wsq.subband.SubbandNode;
 
@@ -20,7 +20,7 @@ public interface BandSynthesis {
       Band lowHigh,
       Band highHigh,
       RowSink sink,
-      StopSignal stop);
+      DecodingDeadline stop);
 
   /** The factor that low-pass samples already carry for one pass. */
   double lowFactor();

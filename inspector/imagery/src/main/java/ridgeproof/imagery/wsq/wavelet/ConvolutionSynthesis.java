@@ -1,7 +1,7 @@
 package ridgeproof.imagery.wsq.wavelet;
 
 import java.util.Arrays;
-import ridgeproof.imagery.wsq.codestream.StopSignal;
+import ridgeproof.imagery.wsq.codestream.DecodingDeadline;
 import ridgeproof.imagery.wsq.subband.Band;
 import ridgeproof.imagery.wsq.subband.SubbandNode;
 
@@ -41,7 +41,7 @@ public final class ConvolutionSynthesis implements BandSynthesis {
       Band lowHigh,
       Band highHigh,
       RowSink sink,
-      StopSignal stop) {
+      DecodingDeadline stop) {
     int width = node.width();
     int lows = (width + 1) / 2;
     float[] left = new float[lows];

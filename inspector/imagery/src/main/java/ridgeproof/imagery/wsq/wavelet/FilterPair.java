@@ -1,8 +1,8 @@
 package ridgeproof.imagery.wsq.wavelet;
 
 import java.util.List;
-import ridgeproof.imagery.wsq.codestream.ScaledNumber;
 import ridgeproof.imagery.wsq.codestream.TransformTable;
+import ridgeproof.imagery.wsq.codestream.WsqDecimal;
 
 /**
  * The two analysis filters of a wavelet transform, each as its right half from the middle on. The
@@ -61,7 +61,7 @@ public final class FilterPair {
     return alternated(low);
   }
 
-  private static double[] values(List<ScaledNumber> numbers) {
+  private static double[] values(List<WsqDecimal> numbers) {
     double[] values = new double[numbers.size()];
     for (int i = 0; i < values.length; i++) {
       values[i] = numbers.get(i).value();

@@ -1,7 +1,7 @@
 package ridgeproof.imagery.wsq.wavelet;
 
 import java.util.Optional;
-import ridgeproof.imagery.wsq.codestream.StopSignal;
+import ridgeproof.imagery.wsq.codestream.DecodingDeadline;
 import ridgeproof.imagery.wsq.subband.Band;
 import ridgeproof.imagery.wsq.subband.CoefficientPlane;
 import ridgeproof.imagery.wsq.subband.SubbandNode;
@@ -10,16 +10,16 @@ import ridgeproof.imagery.wsq.subband.SubbandNode;
 public final class ImageSynthesis {
 
   private final BandSynthesis bands;
-  private final StopSignal stop;
+  private final DecodingDeadline stop;
 
-  public ImageSynthesis(BandSynthesis bands, StopSignal stop) {
+  public ImageSynthesis(BandSynthesis bands, DecodingDeadline stop) {
     this.bands = bands;
     this.stop = stop;
   }
 
   /** The fastest synthesis that a filter pair allows. */
   public static BandSynthesis of(FilterPair filters) {
-    Optional<LiftingLadder> ladder = LiftingLadder.of(filters);
+    Optional<LiftingScheme> ladder = LiftingScheme.of(filters);
     return ladder.isPresent()
         ? new LiftingSynthesis(ladder.get())
         : new ConvolutionSynthesis(filters);

@@ -1,7 +1,7 @@
 package ridgeproof.imagery.wsq.wavelet;
 
 import java.util.Arrays;
-import ridgeproof.imagery.wsq.codestream.StopSignal;
+import ridgeproof.imagery.wsq.codestream.DecodingDeadline;
 import ridgeproof.imagery.wsq.subband.Band;
 import ridgeproof.imagery.wsq.subband.SubbandNode;
 
@@ -14,11 +14,11 @@ final class LiftingSynthesis implements BandSynthesis {
 
   private static final int ROWS_BETWEEN_CHECKS = 32;
 
-  private final LiftingLadder ladder;
+  private final LiftingScheme ladder;
   private final float[] weights;
   private final float constant;
 
-  LiftingSynthesis(LiftingLadder ladder) {
+  LiftingSynthesis(LiftingScheme ladder) {
     this.ladder = ladder;
     this.weights = ladder.weights();
     this.constant = ladder.constantSynthesis();
@@ -42,7 +42,7 @@ final class LiftingSynthesis implements BandSynthesis {
       Band lowHigh,
       Band highHigh,
       RowSink sink,
-      StopSignal stop) {
+      DecodingDeadline stop) {
     int width = node.width();
     int lows = (node.height() + 1) / 2;
     int highs = node.height() / 2;

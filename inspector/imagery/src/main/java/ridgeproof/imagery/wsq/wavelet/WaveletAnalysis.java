@@ -12,13 +12,13 @@ public final class WaveletAnalysis {
 
   public static final int CODED_SUBBANDS = 60;
 
-  private final LiftingLadder ladder;
+  private final LiftingScheme ladder;
   private final float[] weights;
   private final float constant;
   private final SubbandTree tree;
   private final float[][] coefficients = new float[SubbandTree.SUBBANDS][];
 
-  public WaveletAnalysis(LiftingLadder ladder, SubbandTree tree, RowSource image) {
+  public WaveletAnalysis(LiftingScheme ladder, SubbandTree tree, RowSource image) {
     this.ladder = ladder;
     this.weights = ladder.weights();
     this.constant = ladder.constantAnalysis();

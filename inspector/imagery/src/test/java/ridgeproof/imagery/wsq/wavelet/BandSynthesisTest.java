@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import ridgeproof.imagery.wsq.codestream.StopSignal;
+import ridgeproof.imagery.wsq.codestream.DecodingDeadline;
 import ridgeproof.imagery.wsq.codestream.WsqLimits;
 import ridgeproof.imagery.wsq.subband.Band;
 import ridgeproof.imagery.wsq.subband.SubbandNode;
@@ -36,7 +36,7 @@ public class BandSynthesisTest {
   @Test
   void liftingInvertsOddFilters() {
     for (FilterPair filters : new FilterPair[] {FilterPair.STANDARD, FIVE_THREE, swapped()}) {
-      assertInverts(filters, new LiftingSynthesis(LiftingLadder.of(filters).orElseThrow()));
+      assertInverts(filters, new LiftingSynthesis(LiftingScheme.of(filters).orElseThrow()));
     }
   }
 
@@ -56,19 +56,19 @@ public class BandSynthesisTest {
 
   @Test
   void evenFiltersHaveNoLadder() {
-    assertTrue(LiftingLadder.of(HAAR).isEmpty());
+    assertTrue(LiftingScheme.of(HAAR).isEmpty());
   }
 
   @Test
   void oddFiltersThatReconstructNothingHaveNoLadder() {
     FilterPair filters =
         new FilterPair(true, new double[] {1, 0.3, 0.2}, new double[] {1, 0.7, 0.4});
-    assertTrue(LiftingLadder.of(filters).isEmpty());
+    assertTrue(LiftingScheme.of(filters).isEmpty());
   }
 
   @Test
   void theStandardPairHasFourLiftingSteps() {
-    assertEquals(4, LiftingLadder.of(FilterPair.STANDARD).orElseThrow().weights().length);
+    assertEquals(4, LiftingScheme.of(FilterPair.STANDARD).orElseThrow().weights().length);
   }
 
   private static FilterPair swapped() {
@@ -130,7 +130,7 @@ public class BandSynthesisTest {
             back[row][x] = (x % 2 == 0 ? evens : odds)[x / 2];
           }
         },
-        new StopSignal(WsqLimits.standard()));
+        new DecodingDeadline(WsqLimits.standard()));
     return back;
   }
 

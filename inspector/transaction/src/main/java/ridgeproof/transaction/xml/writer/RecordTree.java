@@ -25,7 +25,7 @@ final class RecordTree {
   /** An element and what it says. */
   private record Said(XmlRow row, int repetition, String text) {}
 
-  private static final int MOST_ALIKE = 10_000;
+  private static final int MAX_ALIKE = 10_000;
 
   private final SpecTables tables;
   private final LogicalRecord record;
@@ -105,7 +105,7 @@ final class RecordTree {
   /** Where the elements of a subfield find room: none that is there may say something else. */
   private Optional<Integer> place(List<Said> said, int from) {
     boolean counted = said.stream().anyMatch(one -> one.row().subfieldDepth() > 0);
-    for (int i = counted ? from : 0; i < (counted ? from + MOST_ALIKE : 1); i++) {
+    for (int i = counted ? from : 0; i < (counted ? from + MAX_ALIKE : 1); i++) {
       int number = i;
       boolean fits =
           said.stream()

@@ -1,0 +1,100 @@
+package ridgeproof.examination.facts;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
+import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.ImageHeader;
+import ridgeproof.ridges.PrintAnalyzer;
+import ridgeproof.ridges.segmentation.Segment.Doubt;
+import ridgeproof.ridges.segmentation.SlapSegmenter;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FingerPosition;
+import ridgeproof.transaction.Transaction;
+
+/** Looks at the ridges of images for which fingers were laid down. */
+public final class RidgeAnalyzer {
+
+  private static final int LAST_ROLL = 10;
+  private static final double WORKING_PPI = 500;
+
+  /** What does not make it doubtful that there is a print of a fingertip. */
+  private static final Set<Doubt> NO_DOUBT = Set.of(Doubt.PLACE_AMBIGUOUS, Doubt.CUT_AT_SIDE);
+
+  private final Positions positions;
+  private final MissingFingers missing;
+  private final double blankShare;
+
+  public RidgeAnalyzer(Transaction transaction, SpecTables tables) {
+    positions = new Positions(tables);
+    missing = new MissingFingers(transaction, tables);
+    blankShare = tables.pixelLimits().limit("blank-share").share();
+  }
+
+  /** How many pixels it will look at, at its own resolution; 0 where it will not look. */
+  long workingPixels(ExaminedImage image, ImageHeader header) {
+    boolean looks =
+        image.layout().frictionRidge()
+            && image.position().isPresent()
+            && image.density().isPresent()
+            && !positions.isTrace(image.impression())
+            && !FingerPosition.shownBy(image.position().getAsInt()).isEmpty();
+    if (!looks) {
+      return 0;
+    }
+    double scale = WORKING_PPI / image.density().get().meanPpi();
+    return (long) (FileBudget.pixelsOf(image, header) * scale * scale);
+  }
+
+  /** Nothing for palms, for traces and for what shows nothing: other rules tell of those. */
+  Optional<RidgeAnalysis> look(ExaminedImage image, GrayImage pixels, PixelStatistics facts) {
+    if (!image.layout().frictionRidge()
+        || image.position().isEmpty()
+        || image.density().isEmpty()
+        || positions.isTrace(image.impression())
+        || !facts.showsPrint(blankShare)) {
+      return Optional.empty();
+    }
+    int code = image.position().getAsInt();
+    List<FingerPosition> shown = FingerPosition.shownBy(code);
+    if (shown.isEmpty()) {
+      return Optional.empty();
+    }
+    PrintAnalyzer.Seen seen =
+        PrintAnalyzer.analyse(pixels, image.density().get().meanPpi(), shown, this::isMissing);
+    return seen.fingers().isEmpty() && seen.slap().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new RidgeAnalysis(
+                impression(image, code),
+                seen.fingers(),
+                seen.slap(),
+                surplusPrints(pixels, image.density().get().meanPpi(), shown)));
+  }
+
+  /** How many more prints are clearly there than fingers that are not declared missing. */
+  private int surplusPrints(GrayImage pixels, double ppi, List<FingerPosition> shown) {
+    long declared = shown.stream().filter(this::isMissing).count();
+    if (shown.size() == 1 || declared == 0) {
+      return 0;
+    }
+    long clear =
+        SlapSegmenter.segment(pixels, ppi, shown).segments().stream()
+            .filter(segment -> segment.box().isPresent())
+            .filter(segment -> NO_DOUBT.containsAll(segment.doubts()))
+            .count();
+    return (int) Math.max(0, clear - (shown.size() - declared));
+  }
+
+  private boolean isMissing(FingerPosition finger) {
+    return missing.of(finger.code()).isPresent();
+  }
+
+  /** Boxes 1 to 10 may hold plain prints; where nothing is said they hold rolls. */
+  private Impression impression(ExaminedImage image, int code) {
+    return code <= LAST_ROLL && !positions.impressionKind(image.impression()).equals("plain")
+        ? Impression.ROLLED
+        : Impression.PLAIN;
+  }
+}

@@ -1,0 +1,177 @@
+package ridgeproof.examination.rules.image;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import ridgeproof.examination.facts.ExaminationInput;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.rules.Rule;
+import ridgeproof.finding.FindingLog;
+import ridgeproof.finding.Location;
+import ridgeproof.finding.Observed;
+import ridgeproof.imagery.ImageDefect;
+import ridgeproof.imagery.ImageFormat;
+import ridgeproof.imagery.ImageHeader;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.table.Source;
+import ridgeproof.transaction.record.ByteRange;
+
+/** The image is there and its bytes are whole. */
+final class ImageIntegrityRule implements Rule {
+
+  private static final String FILE_LIMIT = "RP-IMG-070";
+
+  @Override
+  public Set<String> ids() {
+    return Set.of(
+        "RP-IMG-006",
+        "RP-IMG-007",
+        "RP-IMG-011",
+        "RP-IMG-013",
+        "RP-IMG-014",
+        "RP-IMG-015",
+        FILE_LIMIT,
+        "RP-IMG-050");
+  }
+
+  @Override
+  public void check(ExaminationInput examinee, FindingLog log) {
+    for (ExaminedImage image : examinee.images()) {
+      if (image.data().isEmpty()) {
+        reportAbsent(image, log);
+      } else {
+        checkByteCount(image, log);
+        reportDefects(image, examinee.tables(), log);
+      }
+    }
+    reportFileLimit(examinee.images(), log);
+  }
+
+  /** One finding for the file: past the limit every further image would have the same. */
+  private static void reportFileLimit(List<ExaminedImage> images, FindingLog log) {
+    List<ExaminedImage> left =
+        images.stream().filter(image -> fileLimit(image).isPresent()).toList();
+    if (!left.isEmpty()) {
+      ExaminedImage first = left.get(0);
+      ImageDefect defect = fileLimit(first).orElseThrow();
+      log.add(
+          FILE_LIMIT,
+          first.location().at(new ByteRange(defect.offset(), 0)),
+          Observed.of(
+              String.format(
+                  Locale.ROOT,
+                  "%d of %d images not fully examined; the first: %s",
+                  left.size(),
+                  images.size(),
+                  defect.detail())),
+          "images of a plausible size for this file");
+    }
+  }
+
+  private static Optional<ImageDefect> fileLimit(ExaminedImage image) {
+    return image.decodingDefects().stream()
+        .filter(defect -> defect.kind() == ImageDefect.Kind.FILE_LIMIT)
+        .findFirst();
+  }
+
+  /** A record that declares its finger missing has no image, and that is right. */
+  private static void reportAbsent(ExaminedImage image, FindingLog log) {
+    boolean excused =
+        image.layout().amputation().flatMap(field -> image.record().field(field)).isPresent();
+    if (!excused) {
+      log.add("RP-IMG-013", image.location(), Observed.of("no image data"), "an image");
+    }
+  }
+
+  private static void checkByteCount(ExaminedImage image, FindingLog log) {
+    boolean raw = image.statedFormat().filter(format -> format == ImageFormat.RAW).isPresent();
+    boolean looksRaw =
+        image.header().map(header -> header.format() == ImageFormat.RAW).orElse(true);
+    if (!raw
+        || !looksRaw
+        || image.width().isEmpty()
+        || image.height().isEmpty()
+        || image.bitsPerPixel().isEmpty()) {
+      return;
+    }
+    long row = ((long) image.width().getAsInt() * image.bitsPerPixel().getAsInt() + 7) / 8;
+    long expected = row * image.height().getAsInt();
+    int found = image.data().get().length();
+    if (found != expected) {
+      log.add(
+          "RP-IMG-011",
+          image.atData(),
+          Observed.of(found + " bytes"),
+          String.format(
+              Locale.ROOT,
+              "%d bytes for %d x %d pixels of %d bits",
+              expected,
+              image.width().getAsInt(),
+              image.height().getAsInt(),
+              image.bitsPerPixel().getAsInt()));
+    }
+  }
+
+  private static void reportDefects(ExaminedImage image, SpecTables tables, FindingLog log) {
+    // The header walk and the decoder may meet the same damage.
+    Set<ImageDefect> defects = new LinkedHashSet<>();
+    image.header().ifPresent(header -> defects.addAll(header.defects()));
+    defects.addAll(image.decodingDefects());
+    defects.forEach(defect -> report(image, defect, tables, log));
+    boolean unknown =
+        image.header().isPresent()
+            && image.pixels().isEmpty()
+            && defects.stream().noneMatch(ImageIntegrityRule::stopsDecoding);
+    if (unknown) {
+      log.add(
+          "RP-IMG-014",
+          image.atData(),
+          Observed.of(image.header().get().format().label()),
+          "a format that can be decoded");
+    }
+  }
+
+  /** Whether it tells by itself why there are no pixels. */
+  private static boolean stopsDecoding(ImageDefect defect) {
+    return defect.kind() == ImageDefect.Kind.DAMAGE || defect.kind() == ImageDefect.Kind.LIMIT;
+  }
+
+  /** The document that the format of the image follows, not that of another format. */
+  private static Optional<Source> source(ExaminedImage image, SpecTables tables) {
+    ImageFormat format =
+        image.header().map(ImageHeader::format).or(image::statedFormat).orElse(ImageFormat.RAW);
+    return tables.formatSource(format.name());
+  }
+
+  private static void report(
+      ExaminedImage image, ImageDefect defect, SpecTables tables, FindingLog log) {
+    Location place = image.location().at(new ByteRange(defect.offset(), 0));
+    switch (defect.kind()) {
+      case DAMAGE ->
+          log.add(
+              "RP-IMG-006",
+              place,
+              Observed.of(defect.detail()),
+              "a complete codestream",
+              source(image, tables),
+              List.of());
+      case ODDITY ->
+          log.add(
+              "RP-IMG-050",
+              place,
+              Observed.of(defect.detail()),
+              "a table of class 0",
+              source(image, tables),
+              List.of());
+      case TRAILING_BYTES ->
+          log.add("RP-IMG-007", place, Observed.of(defect.detail()), "the image only");
+      case LIMIT ->
+          log.add("RP-IMG-015", place, Observed.of(defect.detail()), "an image within the limit");
+      case FILE_LIMIT -> {
+        // One finding for the whole file tells of it.
+      }
+    }
+  }
+}

@@ -1,9 +1,0 @@
-package ridgeproof.ledger;
-
-/** What a response says of a submission. */
-public enum Outcome {
-  /** The bureau processed it. */
-  ACCEPTED,
-  /** The bureau did not process it. */
-  REJECTED
-}
