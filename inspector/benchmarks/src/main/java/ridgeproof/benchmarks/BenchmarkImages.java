@@ -11,9 +11,9 @@ import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
+import ridgeproof.transaction.record.ByteSource;
 
 /** The public reference transactions beside the project, and the WSQ images in them. */
 final class BenchmarkImages {

@@ -14,11 +14,11 @@ import jdk.jfr.Recording;
 import jdk.jfr.consumer.RecordedEvent;
 import jdk.jfr.consumer.RecordedFrame;
 import jdk.jfr.consumer.RecordingFile;
-import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.Examiner;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.reader.ParseLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * Examines files to their ridges and prints the processor time of the whole process for each, cold
@@ -35,7 +35,7 @@ public final class CardSteps {
     TEMPLATES("templates from pixels", "com.machinezoo.sourceafis.engine.extractor"),
     MATCHING("matching", "com.machinezoo.sourceafis"),
     SMOOTHING("smoothing for templates", "RidgeSmoothing", "Minutiae"),
-    MAPS("maps of ridge flow", "RidgeMaps", "SignatureField"),
+    MAPS("maps of ridge flow", "RidgeMaps", "XSignatureField"),
     PLACES("who belongs to whom", "Arrangement", "Sequence"),
     MEASURES("segments and measures", "ridgeproof.ridges."),
     DECODING("decoding", "ridgeproof.imagery."),

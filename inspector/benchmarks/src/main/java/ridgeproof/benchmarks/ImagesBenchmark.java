@@ -54,6 +54,7 @@ public class ImagesBenchmark {
   @Benchmark
   public long measurePrints(ProcessorTime time) {
     return time.measure(
-        () -> prints.stream().mapToLong(print -> GrayLevelStatistics.of(print).all().total()).sum());
+        () ->
+            prints.stream().mapToLong(print -> GrayLevelStatistics.of(print).all().total()).sum());
   }
 }

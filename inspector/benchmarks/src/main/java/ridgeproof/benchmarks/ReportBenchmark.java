@@ -14,17 +14,17 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
-import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.report.FileFacts;
-import ridgeproof.report.page.HtmlReport;
 import ridgeproof.report.RenderOptions;
+import ridgeproof.report.page.HtmlReport;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.reader.ParseLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 /** The page on a card of fourteen prints, once everything about them is known. */
 @State(Scope.Benchmark)
@@ -45,8 +45,7 @@ public class ReportBenchmark {
     ByteSource bytes = BenchmarkImages.transaction("type-4-tpcard.an2");
     extraction = new ImageExtraction(tables, DecodingLimits.standard());
     report =
-        new Examiner(tables, ParseLimits.standard())
-            .examine(bytes, ExaminationOptions.standard());
+        new Examiner(tables, ParseLimits.standard()).examine(bytes, ExaminationOptions.standard());
     file = new FileFacts("card.an2", bytes.length(), "0".repeat(64));
   }
 

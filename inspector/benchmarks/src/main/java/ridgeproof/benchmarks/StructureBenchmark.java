@@ -15,13 +15,13 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import ridgeproof.examination.facts.Depth;
-import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.reader.ParseLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 /** Reading and rules of a whole transaction, without opening an image. */
 @State(Scope.Benchmark)

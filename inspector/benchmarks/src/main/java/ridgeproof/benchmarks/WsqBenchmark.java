@@ -3,6 +3,7 @@ package ridgeproof.benchmarks;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -83,7 +84,7 @@ public class WsqBenchmark {
     @Setup
     public void write(WsqBenchmark benchmark) throws IOException, InterruptedException {
       jpeg = JpegYardstick.of(benchmark.images);
-      System.out.printf("# JPEG files: %.1f : 1%n", jpeg.compressionRatio());
+      System.out.printf(Locale.ROOT, "# JPEG files: %.1f : 1%n", jpeg.compressionRatio());
     }
 
     @TearDown

@@ -10,6 +10,10 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.mapping;
+import static java.util.stream.Collectors.toList;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -18,6 +22,8 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.library.dependencies.SliceAssignment;
 import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.rules.Rule;
 
@@ -44,8 +50,6 @@ class ArchitectureTest {
         .definedBy("ridgeproof.examination..")
         .layer("report")
         .definedBy("ridgeproof.report..")
-        .layer("ledger")
-        .definedBy("ridgeproof.ledger..")
         .layer("corpus")
         .definedBy("ridgeproof.corpus..")
         .layer("ledger")
@@ -134,6 +138,18 @@ class ArchitectureTest {
   @Test
   void rulesAreMadeByTheirPackageAlone() {
     classes().that().implement(Rule.class).should().notBePublic().check(CLASSES);
+  }
+
+  @Test
+  void noClassNameStandsTwice() {
+    Map<String, List<String>> named =
+        CLASSES.stream()
+            .filter(type -> type.isTopLevelClass() && !areTemplates().test(type))
+            .filter(type -> !type.getSimpleName().equals("package-info"))
+            .collect(
+                groupingBy(JavaClass::getSimpleName, mapping(JavaClass::getPackageName, toList())));
+    named.values().removeIf(packages -> packages.size() == 1);
+    assertEquals(Map.of(), named);
   }
 
   @Test
