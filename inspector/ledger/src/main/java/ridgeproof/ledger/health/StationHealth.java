@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import ridgeproof.ledger.Entry;
 import ridgeproof.ledger.store.LedgerQueries;
 
 /**
@@ -20,6 +21,9 @@ public record StationHealth(
 
   /** Probability that a report without any fault behind it has a finding, at most. */
   public static final double ERROR_RATE = 0.01;
+
+  /** A change of level can be found from so many people of a station on. */
+  public static final int MIN_PEOPLE_FOR_A_CHANGE = 2 * ChangePoint.MIN_SIDE;
 
   /**
    * Every station is asked so many questions: six changes, spots, lines, encoder, scale, dryness.
@@ -40,6 +44,15 @@ public record StationHealth(
    */
   public static StationHealth of(LedgerQueries queries, LocalDate lastDay) {
     return of(Visits.load(queries, lastDay.toEpochDay()));
+  }
+
+  /**
+   * Looks at entries that are in no ledger.
+   *
+   * @param byStation by what to call the station, in order of time
+   */
+  public static StationHealth of(Map<String, List<Entry>> byStation) {
+    return of(Visits.of(byStation));
   }
 
   static StationHealth of(Visits visits) {

@@ -76,9 +76,15 @@ public record LedgerPage(
    *
    * @param also what changed at the same time, else empty text
    * @param map null where there is no place on the platen
+   * @param levels null where no measure changed
    */
   public record FaultNote(
-      String title, String observed, String also, String remedy, PlatenDrawing map) {}
+      String title,
+      String observed,
+      String also,
+      String remedy,
+      PlatenDrawing map,
+      LevelPlot levels) {}
 
   /** Renders the page. */
   public static String render(LedgerReport report) {
@@ -260,7 +266,8 @@ public record LedgerPage(
         "Found: " + TextSanitizer.of(finding.observed()) + ".",
         also,
         finding.fault().remedy(),
-        finding.map().map(PlatenDrawing::of).orElse(null));
+        finding.map().map(PlatenDrawing::of).orElse(null),
+        finding.series().map(LevelPlot::of).orElse(null));
   }
 
   private static ShareTable seasons(StationHealth health) {

@@ -102,6 +102,7 @@ class StationFaultsTest {
     // This station has a visitor every five days.
     long days = finding.since().orElseThrow().toEpochDay() - SINCE.toEpochDay();
     assertTrue(Math.abs(days) <= 14, finding.since() + " instead of " + SINCE);
+    assertTrue(finding.map().isPresent() || finding.series().isPresent(), "no picture");
     assertTrue(finding.probability() <= StationHealth.ERROR_RATE, "" + finding.probability());
   }
 }

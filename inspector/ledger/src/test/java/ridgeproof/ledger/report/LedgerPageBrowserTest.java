@@ -151,10 +151,15 @@ class LedgerPageBrowserTest {
   void theFullPageTellsTheStory(PageBrowser browser) throws IOException {
     browser.open(page("full"));
     assertEquals(
-        List.of("TIDEWATER LS-1 TW-002: Spot or scratch on the platen"),
+        List.of(
+            "TIDEWATER LS-1 TW-002: Spot or scratch on the platen",
+            "TIDEWATER LS-1 TW-003: Contrast of the prints changed"),
         browser.texts(
             "return [...document.querySelectorAll('.fault h3')].map(h => h.textContent.split(', since')[0])"));
     assertTrue(browser.isTrue("return document.querySelector('.platen .ring') !== null"));
+    assertTrue(
+        browser.number("return document.querySelectorAll('.levels .dot').length") > 200,
+        "a point for each person");
     assertTrue(
         browser.number("return document.querySelectorAll('.plot .column').length") >= 10,
         "a column for each number of days");

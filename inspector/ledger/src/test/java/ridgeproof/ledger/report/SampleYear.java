@@ -31,6 +31,7 @@ final class SampleYear {
   static final KeyedHash HASH = new KeyedHash(new byte[KeyedHash.KEY_BYTES]);
   static final LocalDate FIRST = LocalDate.of(2025, 1, 6);
   private static final LocalDate SPOT = LocalDate.of(2025, 5, 5);
+  private static final LocalDate PALE = LocalDate.of(2025, 9, 1);
   private static final int STAINED = 20 * 40 + 36;
 
   private final Random random = new Random(8);
@@ -83,6 +84,7 @@ final class SampleYear {
       int number, String control, LocalDate day, List<EntryFinding> findings, String capture) {
     int station = number % 3;
     boolean spot = station == 1 && !day.isBefore(SPOT);
+    boolean pale = station == 2 && !day.isBefore(PALE);
     add(
         day,
         Optional.of(HASH.control(control)),
@@ -91,8 +93,8 @@ final class SampleYear {
         findings.isEmpty() ? Verdict.READY : number % 2 == 0 ? Verdict.HOLD : Verdict.REVIEW,
         findings,
         List.of(
-            print(3, 2, HASH.control(control + capture), spot),
-            print(4, 7, HASH.control(control + "seven"), spot)),
+            print(3, 2, HASH.control(control + capture), spot, pale),
+            print(4, 7, HASH.control(control + "seven"), spot, pale)),
         Optional.empty());
   }
 
@@ -142,10 +144,10 @@ final class SampleYear {
             response));
   }
 
-  private EntryPrint print(int record, int position, String image, boolean spot) {
+  private EntryPrint print(int record, int position, String image, boolean spot, boolean pale) {
     Map<PrintMeasure, Double> measures = new EnumMap<>(PrintMeasure.class);
     measures.put(PrintMeasure.GROUND, 240 + 2 * random.nextGaussian());
-    measures.put(PrintMeasure.CONTRAST, 150 + 12 * random.nextGaussian());
+    measures.put(PrintMeasure.CONTRAST, (pale ? 115 : 150) + 12 * random.nextGaussian());
     measures.put(PrintMeasure.UNEVENNESS, Math.abs(4 + 2 * random.nextGaussian()));
     return new EntryPrint(
         record,
