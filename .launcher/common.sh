@@ -5,6 +5,8 @@ state=$home/.ridgeproof
 jar=$home/inspector/cli/target/cli-0.1.0-SNAPSHOT.jar
 archive=$state/classes.jsa
 . "$home/.launcher/java.sh"
+spark_jar=$home/inspector/archive/target/archive-0.1.0-SNAPSHOT-spark.jar
+spark_path=$home/inspector/archive/target/spark.classpath
 
 fail() {
   echo "$program: $1" >&2
@@ -50,4 +52,18 @@ prepare() {
   fi
 
   use_utf8
+}
+
+# Builds what examines archives, on the first use of it and after each change; call it after prepare.
+prepare_spark() {
+  [ ! -f "$spark_jar" ] || [ ! "$spark_jar" -ot "$state/built" ] || rm -f "$spark_jar"
+  if [ ! -f "$spark_jar" ] || [ ! -f "$spark_path" ]; then
+    command -v mvn >/dev/null 2>&1 || fail "Maven is needed to build: install it, then try again"
+    echo "$program: building for archives; the first time Apache Spark is downloaded, about 270 MB" >&2
+    if ! (cd "$home" && mvn -B -q -ntp -P archive -DskipTests -Dspotless.check.skip -pl inspector/archive -am package) \
+      >"$state/build-archive.log" 2>&1; then
+      tail -n 15 "$state/build-archive.log" >&2
+      fail "the build failed; the whole log is in $state/build-archive.log"
+    fi
+  fi
 }

@@ -52,7 +52,8 @@ public final class RidgeproofCommand implements Runnable {
           "completion",
           "desk",
           "gate",
-          "ledger");
+          "ledger",
+          "archive");
 
   @Spec CommandSpec spec;
 
@@ -78,6 +79,7 @@ public final class RidgeproofCommand implements Runnable {
       case "desk" -> new CommandLine(new DeskCommand(console));
       case "gate" -> GateCommand.commandLine(console);
       case "ledger" -> LedgerCommand.withParts(console);
+      case "archive" -> new CommandLine(new ArchiveCommand());
       default -> throw new IllegalArgumentException("no command " + name);
     };
   }

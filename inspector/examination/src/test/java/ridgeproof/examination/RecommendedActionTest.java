@@ -35,7 +35,9 @@ class RecommendedActionTest {
         new FingerAnalysis(List.of(), Optional.empty(), new QualityScore(score, List.of()));
     RidgeAnalysis ridges =
         new RidgeAnalysis(
-            Impression.ROLLED, Map.of(FingerPosition.ofCode(finger).orElseThrow(), analysis), Optional.empty());
+            Impression.ROLLED,
+            Map.of(FingerPosition.ofCode(finger).orElseThrow(), analysis),
+            Optional.empty());
     return image.opened(
         image.header().orElseThrow(), image.pixels(), List.of(), Optional.of(ridges));
   }
@@ -97,8 +99,7 @@ class RecommendedActionTest {
     ExaminedImage fair = image(3, 40);
     List<ExaminedImage> images = List.of(good, poor, fair);
     List<Finding> findings =
-        List.of(
-            dry(good, Severity.LIKELY), dry(poor, Severity.LIKELY), dry(fair, Severity.LIKELY));
+        List.of(dry(good, Severity.LIKELY), dry(poor, Severity.LIKELY), dry(fair, Severity.LIKELY));
     assertEquals(
         List.of("LIKELY RP-RDG-002 4 x1", "LIKELY RP-RDG-002 5 x1", "LIKELY RP-RDG-002 3 x1"),
         order(findings, images));

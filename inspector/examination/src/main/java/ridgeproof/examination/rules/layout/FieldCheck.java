@@ -251,9 +251,7 @@ final class FieldCheck {
     if (most.isEmpty()) {
       return "at least " + characters(least);
     }
-    return least.isEmpty()
-        ? "at most " + characters(most)
-        : least + " to " + most + " characters";
+    return least.isEmpty() ? "at most " + characters(most) : least + " to " + most + " characters";
   }
 
   private static String characters(String count) {

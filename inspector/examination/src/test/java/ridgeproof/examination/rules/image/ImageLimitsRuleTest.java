@@ -57,9 +57,7 @@ class ImageLimitsRuleTest {
         found(
             draft ->
                 RuleExamples.data(
-                    draft
-                        .with(6, Integer.toString(width))
-                        .with(7, Integer.toString(height)),
+                    draft.with(6, Integer.toString(width)).with(7, Integer.toString(height)),
                     new byte[width * height])));
   }
 

@@ -250,8 +250,7 @@ class SequenceRuleTest {
   private static FingerAnalysis print(int score, Minutiae minutiae) {
     FingerMeasures measures =
         new FingerMeasures(null, null, null, null, null, null, null, null, minutiae, null);
-    return new FingerAnalysis(
-        List.of(), Optional.of(measures), new QualityScore(score, List.of()));
+    return new FingerAnalysis(List.of(), Optional.of(measures), new QualityScore(score, List.of()));
   }
 
   private static List<String> unmatched(FingerAnalysis roll, FingerAnalysis plain) {
