@@ -123,7 +123,8 @@ class RecommendedActionTest {
     assertTrue(recapture.startsWith("Recapture the right thumb (rolled, record 3). "), recapture);
     assertTrue(recapture.endsWith(repeated), recapture);
     String consider = remedy(print, dry(print, Severity.ADVICE));
-    assertTrue(consider.startsWith("Consider recapturing the right thumb (rolled, record 3). "), consider);
+    assertTrue(
+        consider.startsWith("Consider recapturing the right thumb (rolled, record 3). "), consider);
     assertFalse(consider.contains("follow your agency's policy"), consider);
     String both =
         RecommendedAction.of(

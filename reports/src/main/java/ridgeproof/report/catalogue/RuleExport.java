@@ -6,8 +6,8 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
-import ridgeproof.report.ReportPhrases;
 import ridgeproof.report.CsvRow;
+import ridgeproof.report.ReportPhrases;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.rule.RuleRow;
 

@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
+import ridgeproof.report.CsvRow;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.NotExamined;
-import ridgeproof.report.CsvRow;
 import ridgeproof.spec.rule.Severity;
 
 /** One row for each file (RFC 4180, with line feeds), written when it is added. */

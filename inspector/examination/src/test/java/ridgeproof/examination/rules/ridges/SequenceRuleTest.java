@@ -110,11 +110,20 @@ class SequenceRuleTest {
         lines(answered(Verdict.INCONCLUSIVE, Reason.TOO_FEW_MINUTIAE)));
     assertEquals(
         List.of(
-            untold + "the image of the plain print shows fewer prints than fingers; " + own + other),
+            untold
+                + "the image of the plain print shows fewer prints than fingers; "
+                + own
+                + other),
         lines(answered(Verdict.INCONCLUSIVE, Reason.PLACE_UNCERTAIN)));
     FingerMatchResult sure =
         new FingerMatchResult(
-            INDEX, Verdict.CONTRADICTED, Reason.MATCHES_ANOTHER_ROLL, 5, Optional.of(MIDDLE), 80, 1);
+            INDEX,
+            Verdict.CONTRADICTED,
+            Reason.MATCHES_ANOTHER_ROLL,
+            5,
+            Optional.of(MIDDLE),
+            80,
+            1);
     assertEquals(
         List.of(
             "RP-SEQ-001 record 4 position 2: the plain print matches the rolled right middle"
@@ -160,13 +169,7 @@ class SequenceRuleTest {
                             ? " (limit " + measure.limit().getAsDouble() + ")"
                             : ""))
             .collect(Collectors.joining(", "));
-    return finding.ruleId()
-        + " "
-        + record
-        + ": "
-        + finding.observed().text()
-        + "; "
-        + evidence;
+    return finding.ruleId() + " " + record + ": " + finding.observed().text() + "; " + evidence;
   }
 
   @Test
