@@ -42,6 +42,7 @@ class UsageTest {
         "rules",
         "codes",
         "demo",
+        "config",
         "completion",
         "convert",
         "desk",

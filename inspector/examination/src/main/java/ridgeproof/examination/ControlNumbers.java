@@ -20,9 +20,7 @@ public final class ControlNumbers {
   private static final FieldNumber ORIGINATOR = new FieldNumber(1, 8);
   private static final FieldNumber CONTROL_NUMBER = new FieldNumber(1, 9);
 
-  private record Key(String originator, String number) {}
-
-  private final Map<Key, String> first = new HashMap<>();
+  private final Map<List<String>, String> first = new HashMap<>();
 
   /**
    * The report, with a finding where an earlier file of this run has the same control number.
@@ -36,7 +34,7 @@ public final class ControlNumbers {
       return report;
     }
     String originator = header.get().text(ORIGINATOR.field()).orElse("");
-    String earlier = first.putIfAbsent(new Key(originator, number.get()), name);
+    String earlier = first.putIfAbsent(List.of(originator, number.get()), name);
     return earlier == null ? report : report.plus(finding(report, header.get(), earlier));
   }
 

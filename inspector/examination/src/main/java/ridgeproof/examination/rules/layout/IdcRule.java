@@ -16,8 +16,6 @@ import ridgeproof.transaction.record.LogicalRecord;
 /** Records of one type have different IDCs, but for several views of one thing. */
 final class IdcRule implements Rule {
 
-  private record Key(int type, int idc) {}
-
   @Override
   public Set<String> ids() {
     return Set.of("RP-TXN-008");
@@ -25,20 +23,19 @@ final class IdcRule implements Rule {
 
   @Override
   public void check(ExaminationInput examinee, FindingLog log) {
-    Map<Key, LogicalRecord> seen = new HashMap<>();
+    Map<List<Integer>, LogicalRecord> seen = new HashMap<>();
     for (LogicalRecord record : examinee.transaction().records()) {
       if (record.idc().isEmpty()) {
         continue;
       }
-      Key key = new Key(record.type(), record.idc().getAsInt());
-      LogicalRecord first = seen.putIfAbsent(key, record);
+      int idc = record.idc().getAsInt();
+      LogicalRecord first = seen.putIfAbsent(List.of(record.type(), idc), record);
       if (first != null && !areViewsOfOneThing(first, record, examinee)) {
         log.add(
             "RP-TXN-008",
             Location.of(record),
             Observed.of(
-                String.format(
-                    Locale.ROOT, "IDC %02d, as record %d has", key.idc(), first.ordinal())),
+                String.format(Locale.ROOT, "IDC %02d, as record %d has", idc, first.ordinal())),
             "an IDC of its own");
       }
     }

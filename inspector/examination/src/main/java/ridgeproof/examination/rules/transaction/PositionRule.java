@@ -1,6 +1,7 @@
 package ridgeproof.examination.rules.transaction;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -16,12 +17,6 @@ final class PositionRule implements Rule {
 
   private static final String LATENT = "latent";
 
-  /**
-   * One print as a bureau files it: retakes at another resolution or as another impression are
-   * other prints.
-   */
-  private record Print(int recordType, int position, String impressionKind) {}
-
   @Override
   public Set<String> ids() {
     return Set.of("RP-TXN-003", "RP-TXN-009");
@@ -31,7 +26,7 @@ final class PositionRule implements Rule {
   public void check(ExaminationInput examinee, FindingLog log) {
     Positions positions = new Positions(examinee.tables());
     Set<String> misfits = examinee.tables().impressionMisfits();
-    Map<Print, ExaminedImage> seen = new HashMap<>();
+    Map<List<Object>, ExaminedImage> seen = new HashMap<>();
     for (ExaminedImage image : examinee.prints()) {
       OptionalInt position = image.position();
       String kind = positions.impressionKind(image.impression());
@@ -47,20 +42,22 @@ final class PositionRule implements Rule {
       }
       if (positions.kind(position.getAsInt()).matches("rolled|plain|slap")
           && !kind.equals(LATENT)) {
-        reportSecond(image, new Print(image.record().type(), position.getAsInt(), kind), seen, log);
+        reportSecond(image, kind, seen, log);
       }
     }
   }
 
+  /** Retakes at another resolution or as another impression are other prints to a bureau. */
   private static void reportSecond(
-      ExaminedImage image, Print print, Map<Print, ExaminedImage> seen, FindingLog log) {
-    ExaminedImage first = seen.putIfAbsent(print, image);
+      ExaminedImage image, String kind, Map<List<Object>, ExaminedImage> seen, FindingLog log) {
+    int position = image.position().getAsInt();
+    ExaminedImage first = seen.putIfAbsent(List.of(image.record().type(), position, kind), image);
     if (first != null) {
       log.add(
           "RP-TXN-003",
           image.location(),
           Observed.of("also in record " + first.record().ordinal()),
-          "one image for position " + print.position());
+          "one image for position " + position);
     }
   }
 }
