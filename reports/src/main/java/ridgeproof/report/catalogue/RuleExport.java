@@ -6,10 +6,8 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import ridgeproof.report.ReportPhrases;
+import ridgeproof.report.data.FindingsCsv;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.rule.RuleRow;
 
@@ -17,7 +15,6 @@ import ridgeproof.spec.rule.RuleRow;
 public final class RuleExport {
 
   private static final JsonFactory JSON = new JsonFactory();
-  private static final Pattern NEEDS_QUOTES = Pattern.compile("[,\"\r\n]");
 
   private final ReportPhrases wording;
 
@@ -79,10 +76,6 @@ public final class RuleExport {
   }
 
   private static String line(String... cells) {
-    return Stream.of(cells).map(RuleExport::quoted).collect(Collectors.joining(","));
-  }
-
-  private static String quoted(String cell) {
-    return NEEDS_QUOTES.matcher(cell).find() ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
+    return FindingsCsv.joined(List.of(cells));
   }
 }

@@ -19,7 +19,6 @@ import ridgeproof.ridges.segmentation.TipSide;
 /** Draws what a finding is about on its print. */
 final class FaultMarks {
 
-  private static final double MM_PER_INCH = 25.4;
   private static final double UNSTATED_PPI = 500;
   private static final double RING_MM = 2;
   private static final double MINUTIA_MM = 0.4;
@@ -48,7 +47,7 @@ final class FaultMarks {
                 .map(PixelDensity::meanPpi)
                 .filter(ppi -> ppi > 0)
                 .orElse(UNSTATED_PPI)
-            / MM_PER_INCH;
+            / PixelDensity.MM_PER_INCH;
   }
 
   void draw(Finding finding) {
