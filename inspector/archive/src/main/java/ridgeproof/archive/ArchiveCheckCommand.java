@@ -45,7 +45,6 @@ final class ArchiveCheckCommand implements Callable<Integer> {
   /** About two files of one call of examine, which the examination of a file cannot find. */
   private static final String SAME_CONTROL_NUMBER = "RP-TXN-060";
 
-
   private static final StructType LOCATION =
       new StructType()
           .add("record", DataTypes.IntegerType)

@@ -40,8 +40,16 @@ class ArchiveExaminationTest {
   private Path reports(String day) {
     Path reports = folder.resolve("reports-" + day + ".json");
     String[] arguments = {
-      "examine", "--format", "json", "--depth", "structure", "--as-of", day, "--output",
-      reports.toString(), input.toString()
+      "examine",
+      "--format",
+      "json",
+      "--depth",
+      "structure",
+      "--as-of",
+      day,
+      "--output",
+      reports.toString(),
+      input.toString()
     };
     Console console = new Console(System.out, System.err, false);
     int status = RidgeproofCommand.commandLine(console, arguments).execute(arguments);
