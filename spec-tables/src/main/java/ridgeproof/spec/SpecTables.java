@@ -1,5 +1,9 @@
 package ridgeproof.spec;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -28,6 +32,7 @@ import ridgeproof.spec.privacy.NonIdentifyingFields;
 import ridgeproof.spec.rule.AnswerTables;
 import ridgeproof.spec.rule.BureauMessage;
 import ridgeproof.spec.rule.RuleCatalogue;
+import ridgeproof.spec.rule.RuleRow;
 import ridgeproof.spec.submission.SubmissionTables;
 import ridgeproof.spec.table.Lazy;
 import ridgeproof.spec.table.Source;
@@ -41,6 +46,8 @@ import ridgeproof.spec.xml.XmlTables;
  * uses.
  */
 public final class SpecTables {
+
+  private static final String VERSION = "tables.sha256";
 
   private final RuleCatalogue catalogue;
   private final Map<Integer, RecordTypeRow> recordTypes;
@@ -118,8 +125,25 @@ public final class SpecTables {
     return new SpecTables(RuleCatalogue.load(), types, titles);
   }
 
+  /** The same tables with further rows of the catalogue, which come with rules. */
+  public SpecTables withRules(List<RuleRow> rows) {
+    return rows.isEmpty() ? this : new SpecTables(catalogue.plus(rows), recordTypes, tableTitles);
+  }
+
   private static <T> Lazy<List<T>> rows(String file, Function<Table.Row, T> of) {
     return new Lazy<>(() -> Table.resource(file).rows().stream().map(of).toList());
+  }
+
+  /**
+   * What tells these tables from others: 64 hexadecimal digits of a SHA-256 over the names and
+   * contents of all of them, made by the build.
+   */
+  public static String version() {
+    try (InputStream in = SpecTables.class.getResourceAsStream(VERSION)) {
+      return new String(in.readAllBytes(), StandardCharsets.US_ASCII).strip();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** The tables of the XML encoding. */

@@ -14,6 +14,9 @@ import ridgeproof.spec.rule.RuleRow;
 /** The catalogue of rules for a program or a spreadsheet. */
 public final class RuleExport {
 
+  /** The resource that holds the schema of {@link #json}. */
+  public static final String SCHEMA = "/ridgeproof/report/rules.schema.json";
+
   private static final JsonFactory JSON = new JsonFactory();
 
   private final ReportPhrases wording;

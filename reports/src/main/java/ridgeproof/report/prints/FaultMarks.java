@@ -66,6 +66,7 @@ final class FaultMarks {
       case "RP-RDG-002" -> area();
       case "RP-RDG-020" -> absent();
       case "RP-SEQ-021", "RP-SEQ-024", "RP-SEQ-025" -> turned();
+      case "RP-IMG-039" -> wholePrint();
       default -> outline();
     }
   }
@@ -104,6 +105,11 @@ final class FaultMarks {
         .map(FingerMeasures::maps)
         .filter(map -> marks.hatch(map, map::isRidge))
         .ifPresent(map -> marks.note("Hatched: the area with clear ridges, which is too small."));
+  }
+
+  /** At a wrong resolution a print is seen, and yet not found. */
+  private void wholePrint() {
+    print.box().ifPresent(box -> marks.box(Kind.FAULT, box));
   }
 
   /** A line around the print; around the image where no print was found. */

@@ -30,6 +30,7 @@ public record LedgerPage(
     WeekPlot weeks,
     List<ShareTable> groups,
     String waiting,
+    WaitPlot waits,
     List<CountRow> reasons,
     List<CountRow> fingers,
     ShareTable recaptures,
@@ -38,8 +39,6 @@ public record LedgerPage(
     ShareTable seasons) {
 
   private static final String STYLE = "ledger.css";
-  private static final double MIDDLE = 0.5;
-  private static final double NINE_TENTHS = 0.9;
   private static final double PERCENT = 100;
 
   /** A share with its name; lengths where the whole is 100 long. */
@@ -78,9 +77,15 @@ public record LedgerPage(
    *
    * @param also what changed at the same time, else empty text
    * @param map null where there is no place on the platen
+   * @param levels null where no measure changed
    */
   public record FaultNote(
-      String title, String observed, String also, String remedy, PlatenDrawing map) {}
+      String title,
+      String observed,
+      String also,
+      String remedy,
+      PlatenDrawing map,
+      LevelPlot levels) {}
 
   /** Renders the page. */
   public static String render(LedgerReport report) {
@@ -135,7 +140,8 @@ public record LedgerPage(
                 acceptance.byOperator(),
                 name -> name,
                 "No submission has been answered yet.")),
-        waiting(acceptance),
+        LedgerText.waiting(acceptance),
+        WaitPlot.of(acceptance.waiting()),
         reasons(agreement, names),
         fingers(agreement, names),
         recaptures(report),
@@ -188,17 +194,6 @@ public record LedgerPage(
             .map(entry -> ShareRow.of(name.apply(entry.getKey()), entry.getValue()))
             .toList();
     return new ShareTable(caption, heading, figure, rows, none);
-  }
-
-  private static String waiting(Acceptance acceptance) {
-    return acceptance.accepted() == 0
-        ? "Nothing was accepted yet."
-        : String.format(
-            Locale.ROOT,
-            "Half of the accepted submissions were accepted within %d days, nine of ten within %d"
-                + " days.",
-            acceptance.daysOf(MIDDLE),
-            acceptance.daysOf(NINE_TENTHS));
   }
 
   private static List<CountRow> reasons(Agreement agreement, LedgerReport.Names names) {
@@ -275,7 +270,8 @@ public record LedgerPage(
         "Found: " + TextSanitizer.of(finding.observed()) + ".",
         also,
         finding.fault().remedy(),
-        finding.map().map(PlatenDrawing::of).orElse(null));
+        finding.map().map(PlatenDrawing::of).orElse(null),
+        finding.series().map(LevelPlot::of).orElse(null));
   }
 
   private static ShareTable seasons(StationHealth health) {

@@ -30,6 +30,10 @@ public record WeekPlot(
   private static final int BOTTOM = 26;
   private static final int QUARTERS = 4;
   private static final int MAX_LABELS = 14;
+
+  /** A month's name is at most so long. */
+  private static final int LABEL = 60;
+
   private static final DateTimeFormatter MONTH =
       DateTimeFormatter.ofPattern("MMM uuuu", Locale.ENGLISH);
 
@@ -63,7 +67,10 @@ public record WeekPlot(
       long step = 1 + ChronoUnit.MONTHS.between(first, sorted.lastKey()) / MAX_LABELS;
       LocalDate month = first.withDayOfMonth(1).plusMonths(1);
       for (; !month.isAfter(sorted.lastKey()); month = month.plusMonths(step)) {
-        months.add(new Label(number(x(month, first, days)), MONTH.format(month)));
+        double x = x(month, first, days);
+        if (x <= WIDTH - LABEL) {
+          months.add(new Label(number(x), MONTH.format(month)));
+        }
       }
       for (int quarter = 0; quarter <= QUARTERS; quarter++) {
         levels.add(
