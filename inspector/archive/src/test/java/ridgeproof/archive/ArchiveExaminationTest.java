@@ -20,7 +20,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ridgeproof.archive.store.ArchiveTable;
-import ridgeproof.cli.CommandRun;
+import ridgeproof.cli.RidgeproofCommand;
+import ridgeproof.cli.io.Console;
 
 /** An archive holds what {@code examine} finds, whatever way the files come in. */
 class ArchiveExaminationTest {
@@ -38,19 +39,21 @@ class ArchiveExaminationTest {
 
   private Path reports(String day) {
     Path reports = folder.resolve("reports-" + day + ".json");
-    CommandRun run =
-        CommandRun.of(
-            "examine",
-            "--format",
-            "json",
-            "--depth",
-            "structure",
-            "--as-of",
-            day,
-            "--output",
-            reports.toString(),
-            input.toString());
-    assertTrue(run.status() <= 3, run.error());
+    String[] arguments = {
+      "examine",
+      "--format",
+      "json",
+      "--depth",
+      "structure",
+      "--as-of",
+      day,
+      "--output",
+      reports.toString(),
+      input.toString()
+    };
+    Console console = new Console(System.out, System.err, false);
+    int status = RidgeproofCommand.commandLine(console, arguments).execute(arguments);
+    assertTrue(status <= 3, "status " + status);
     return reports;
   }
 

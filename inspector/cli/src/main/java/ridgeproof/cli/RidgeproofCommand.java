@@ -94,7 +94,7 @@ public final class RidgeproofCommand implements Runnable {
    * most of what it does, so that only the command that is named is made; all are made where none
    * is, for help, suggestions and completion.
    */
-  static CommandLine commandLine(Console console, String... arguments) {
+  public static CommandLine commandLine(Console console, String... arguments) {
     String named = arguments.length == 0 ? "" : arguments[0];
     boolean alone = COMMANDS.contains(named) && !named.equals("completion");
     return commandLine(console, alone ? List.of(named) : COMMANDS);

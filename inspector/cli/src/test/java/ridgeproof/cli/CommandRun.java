@@ -12,9 +12,9 @@ import ridgeproof.cli.io.Console;
 import ridgeproof.cli.io.StandardOutput;
 
 /** What a command printed and ended with. */
-public record CommandRun(int status, String out, String error) {
+record CommandRun(int status, String out, String error) {
 
-  public static CommandRun of(String... arguments) {
+  static CommandRun of(String... arguments) {
     return to(new ByteArrayOutputStream(), arguments);
   }
 
