@@ -84,9 +84,9 @@ public class EncodingsBenchmark {
                 text(1, 9, "PILOT-0001"),
                 text(1, 11, "00.00"),
                 text(1, 12, "00.00"))));
-    byte[] image = new byte[imageBytes];
-    new Random(1).nextBytes(image);
     for (int position = 1; position <= IMAGES; position++) {
+      byte[] image = new byte[imageBytes];
+      new Random(position).nextBytes(image);
       records.add(
           RecordDraft.tagged(
               14,
