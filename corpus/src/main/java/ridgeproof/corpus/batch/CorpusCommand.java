@@ -16,7 +16,7 @@ import ridgeproof.corpus.composition.FileEncoding;
 @Command(
     name = "corpus/generate",
     mixinStandardHelpOptions = true,
-    subcommands = {FaultFilesCommand.class, YearCommand.class},
+    subcommands = {FaultFilesCommand.class, YearCommand.class, CopiesCommand.class},
     description = {
       "Makes transactions of people who do not exist, some with known defects, and labels.csv with"
           + " what is true of each image: file, position, defect, strength, mistake.",

@@ -33,11 +33,16 @@ import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
     description = {
       "Writes a transaction in the other encoding of the standard.",
       "",
-      "Values and images stay as they are. What the other encoding does not carry, or carries only",
-      "in another form than it asks for, is listed by record and field, without its value. Lengths",
-      "and the list of records (1.003) are computed; they are listed where the original differs."
+      "Values and images stay as they are. What the other encoding does not carry, or "
+          + "carries only in another form than it asks for, is listed by record and field, "
+          + "without its value. Lengths and the list of records (1.003) are computed; they are "
+          + "listed where the original differs."
     },
     footer = {
+      "",
+      "Examples:",
+      "  ridgeproof convert --to xml --output card.xml card.an2",
+      "  ridgeproof convert --to traditional --output card.an2 card.xml",
       "",
       "Exit status: 0 everything was carried over, 1 something was not, 3 the file is no transaction."
     })

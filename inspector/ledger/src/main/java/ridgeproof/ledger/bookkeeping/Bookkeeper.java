@@ -1,12 +1,8 @@
 package ridgeproof.ledger.bookkeeping;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ThreadLocalRandom;
@@ -23,7 +19,6 @@ import ridgeproof.spec.consistency.CaptureOrigin;
 import ridgeproof.spec.layout.Calendar;
 import ridgeproof.spec.layout.Code;
 import ridgeproof.spec.layout.FieldNumber;
-import ridgeproof.spec.rule.RuleRow;
 import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.record.Field;
 import ridgeproof.transaction.record.LogicalRecord;
@@ -61,7 +56,7 @@ public final class Bookkeeper {
     this.program = program;
     this.clearControl = clearControl;
     this.operatorFields = List.copyOf(operatorFields);
-    this.tablesVersion = versionOf(tables);
+    this.tablesVersion = SpecTables.version().substring(0, TABLES_DIGITS);
   }
 
   /**
@@ -92,20 +87,6 @@ public final class Bookkeeper {
             .map(image -> Prints.of(image, hash))
             .toList(),
         new Responses(tables, hash).of(transaction));
-  }
-
-  /** Names what the values of the tables rest on, so that entries of other tables can be told. */
-  private static String versionOf(SpecTables tables) {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      for (RuleRow rule : tables.catalogue().rules()) {
-        String line = rule.id() + '\t' + rule.severity() + '\t' + rule.title() + '\n';
-        digest.update(line.getBytes(StandardCharsets.UTF_8));
-      }
-      return HexFormat.of().formatHex(digest.digest()).substring(0, TABLES_DIGITS);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
   }
 
   /** A type that no list has could be anything. */

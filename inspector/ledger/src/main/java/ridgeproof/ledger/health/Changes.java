@@ -2,6 +2,7 @@ package ridgeproof.ledger.health;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -37,7 +38,8 @@ final class Changes {
   }
 
   /** A change of one station. */
-  private record Found(long station, PrintMeasure measure, ChangePoint point, LocalDate day) {
+  private record Found(
+      long station, PrintMeasure measure, ChangePoint point, LocalDate day, LevelSeries series) {
     double size() {
       return point.after() - point.before();
     }
@@ -93,7 +95,9 @@ final class Changes {
                     station,
                     measure,
                     point,
-                    LocalDate.ofEpochDay(series.get(point.at()).visit().day())));
+                    LocalDate.ofEpochDay(series.get(point.at()).visit().day()),
+                    new LevelSeries(
+                        series.stream().map(Levels.Level::value).toList(), point.at())));
   }
 
   private static boolean matters(PrintMeasure measure, ChangePoint point, Levels levels) {
@@ -130,7 +134,8 @@ final class Changes {
         words(found),
         found.point().probability(),
         List.of(),
-        Optional.empty());
+        Optional.empty(),
+        Optional.of(found.series()));
   }
 
   private static String words(Found found) {
@@ -171,7 +176,9 @@ final class Changes {
                     "before: " + first + "; after: " + last,
                     point.probability(),
                     List.of(),
-                    Optional.empty()));
+                    Optional.empty(),
+                    Optional.of(
+                        new LevelSeries(Arrays.stream(isLast).boxed().toList(), point.at()))));
   }
 
   private static String encoderOf(Visit visit) {

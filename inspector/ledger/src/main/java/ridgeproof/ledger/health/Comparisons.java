@@ -145,6 +145,7 @@ final class Comparisons {
             PERCENT * odd.difference()),
         odd.probability(),
         List.of(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -165,6 +166,7 @@ final class Comparisons {
             PERCENT * odd.difference()),
         odd.probability(),
         List.of(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -210,6 +212,7 @@ final class Comparisons {
             PERCENT * others),
         probability,
         List.of(),
+        Optional.empty(),
         Optional.empty());
   }
 }

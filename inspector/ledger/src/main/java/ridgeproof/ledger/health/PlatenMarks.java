@@ -29,6 +29,9 @@ final class PlatenMarks {
 
   private static final double PERCENT = 100;
 
+  /** At 500 ppi, for the drawing alone. */
+  private static final int PIXELS_OF_A_CELL = 16;
+
   private final Visits visits;
   private final long station;
   private final double rate;
@@ -152,7 +155,8 @@ final class PlatenMarks {
         observed,
         run.probability(),
         List.of(),
-        map);
+        map,
+        Optional.empty());
   }
 
   private static LocalDate dayOf(List<Look> looks, int person) {
@@ -179,6 +183,19 @@ final class PlatenMarks {
     return new PlatenMap(size.width(), size.height(), shares, box);
   }
 
+  /** A line is so many pixels from the edge, and a cell as many pixels wide as the image has. */
+  private static PlatenMap map(FixedMarks.Run run, List<Look> looks) {
+    PlatenNote size = looks.get(0).notes().get(0);
+    boolean row = run.place() % 2 == 0;
+    int cell =
+        Math.min((row ? size.height() : size.width()) - 1, run.place() / 2 / PIXELS_OF_A_CELL);
+    CellBox box =
+        row
+            ? new CellBox(0, cell, size.width(), cell + 1)
+            : new CellBox(cell, 0, cell + 1, size.height());
+    return map(looks, run, size, box);
+  }
+
   private void lines(List<Look> looks, double errorRate) {
     FixedMarks marks = new FixedMarks(looks.size());
     for (int person = 0; person < looks.size(); person++) {
@@ -198,7 +215,8 @@ final class PlatenMarks {
               run.place() / 2 + 1,
               run.seen(),
               run.looked());
-      findings.add(finding(StationFault.DEAD_LINE, run, looks, observed, Optional.empty()));
+      findings.add(
+          finding(StationFault.DEAD_LINE, run, looks, observed, Optional.of(map(run, looks))));
     }
   }
 }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import ridgeproof.ledger.Entry;
 import ridgeproof.ledger.store.LedgerQueries;
 
 /**
@@ -20,6 +21,9 @@ public record StationHealth(
 
   /** Probability that a report without any fault behind it has a finding, at most. */
   public static final double ERROR_RATE = 0.01;
+
+  /** A change of level can be found from so many people of a station on. */
+  public static final int MIN_PEOPLE_FOR_A_CHANGE = 2 * ChangePoint.MIN_SIDE;
 
   /**
    * Every station is asked so many questions: six changes, spots, lines, encoder, scale, dryness.
@@ -42,6 +46,15 @@ public record StationHealth(
     return of(Visits.load(queries, lastDay.toEpochDay()));
   }
 
+  /**
+   * Looks at entries that are in no ledger.
+   *
+   * @param byStation by what to call the station, in order of time
+   */
+  public static StationHealth of(Map<String, List<Entry>> byStation) {
+    return of(Visits.of(byStation));
+  }
+
   static StationHealth of(Visits visits) {
     int stations = Math.max(1, visits.byStation().size());
     double rate = ERROR_RATE / (stations * (QUESTIONS + 1));
@@ -60,37 +73,53 @@ public record StationHealth(
     return new StationHealth(gathered(found), people, DrySeason.of(visits));
   }
 
-  /** Changes that come with a new encoder are one event with it. */
+  /** Changes that come with a new encoder, or with ghosts, are one event with it. */
   private static List<HealthFinding> gathered(List<HealthFinding> found) {
-    List<HealthFinding> events = new ArrayList<>();
-    List<HealthFinding> encoders =
-        found.stream().filter(finding -> finding.fault() == StationFault.ENCODER).toList();
-    for (HealthFinding finding : found) {
-      if (finding.fault() == StationFault.ENCODER) {
-        List<StationFault> others =
-            found.stream()
-                .filter(other -> isConsequence(other, finding))
-                .map(HealthFinding::fault)
-                .distinct()
-                .toList();
-        events.add(finding.explaining(others));
-      } else if (encoders.stream().noneMatch(encoder -> isConsequence(finding, encoder))) {
-        events.add(finding);
-      }
+    List<HealthFinding> left = found;
+    for (StationFault cause : List.of(StationFault.ENCODER, StationFault.GHOST)) {
+      left = gathered(left, cause);
     }
-    return events;
+    return left;
   }
 
-  private static boolean isConsequence(HealthFinding other, HealthFinding encoder) {
-    boolean byEncoder =
-        switch (other.fault()) {
-          case COMPRESSION, CONTRAST, BACKGROUND, GHOST, SCALE -> true;
-          default -> false;
-        };
-    return byEncoder
-        && other.station().equals(encoder.station())
+  private static List<HealthFinding> gathered(List<HealthFinding> found, StationFault cause) {
+    List<HealthFinding> causes =
+        found.stream()
+            .filter(finding -> finding.fault() == cause && finding.since().isPresent())
+            .toList();
+    return found.stream()
+        .filter(finding -> causes.stream().noneMatch(event -> isConsequence(finding, event)))
+        .map(
+            finding ->
+                causes.contains(finding)
+                    ? finding.explaining(
+                        found.stream()
+                            .filter(other -> isConsequence(other, finding))
+                            .map(HealthFinding::fault)
+                            .distinct()
+                            .toList())
+                    : finding)
+        .toList();
+  }
+
+  private static boolean isConsequence(HealthFinding other, HealthFinding event) {
+    return follows(event.fault(), other.fault())
+        && other.station().equals(event.station())
         && other.since().isPresent()
-        && Math.abs(other.since().get().toEpochDay() - encoder.since().orElseThrow().toEpochDay())
+        && Math.abs(other.since().get().toEpochDay() - event.since().orElseThrow().toEpochDay())
             <= MAX_DAYS_APART;
+  }
+
+  /** What a program does to pixels changes them all; what is left on a platen darkens parts. */
+  private static boolean follows(StationFault cause, StationFault other) {
+    return switch (cause) {
+      case ENCODER ->
+          switch (other) {
+            case COMPRESSION, CONTRAST, BACKGROUND, GHOST, SCALE -> true;
+            default -> false;
+          };
+      case GHOST -> other == StationFault.LIGHT || other == StationFault.BACKGROUND;
+      default -> false;
+    };
   }
 }

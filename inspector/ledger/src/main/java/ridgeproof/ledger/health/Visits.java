@@ -11,6 +11,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.ledger.Entry;
+import ridgeproof.ledger.EntryFinding;
 import ridgeproof.ledger.PlatenNote;
 import ridgeproof.ledger.PrintMeasure;
 import ridgeproof.ledger.Station;
@@ -27,10 +30,63 @@ record Visits(Map<Long, Station> stations, Map<Long, List<Visit>> byStation) {
   static final int MAX_PEOPLE = 1000;
 
   private static final int MEASURES_FROM = 7;
+  private static final String TOO_DRY = "RP-RDG-004";
 
   /** Of one entry, before its prints are known. */
   private record Head(
       long id, long day, long examined, long station, String operator, boolean ridges) {}
+
+  /**
+   * The visits of entries that are in no ledger.
+   *
+   * @param byStation by what to call the station, in order of time
+   */
+  static Visits of(Map<String, List<Entry>> byStation) {
+    Map<Long, Station> stations = new HashMap<>();
+    Map<Long, List<Visit>> visits = new TreeMap<>();
+    long next = 0;
+    for (Map.Entry<String, List<Entry>> station : new TreeMap<>(byStation).entrySet()) {
+      long id = next++;
+      Map<String, Visit> latest = new LinkedHashMap<>();
+      for (Entry entry : station.getValue()) {
+        if (entry.response().isEmpty() && !entry.prints().isEmpty()) {
+          String person = entry.control().orElse(entry.fileHash());
+          latest.remove(person);
+          latest.put(person, visit(id, entry));
+        }
+      }
+      if (!latest.isEmpty()) {
+        stations.put(id, new Station(station.getKey(), "", ""));
+        List<Visit> all = List.copyOf(latest.values());
+        visits.put(id, all.subList(Math.max(0, all.size() - MAX_PEOPLE), all.size()));
+      }
+    }
+    return new Visits(stations, visits);
+  }
+
+  private static Visit visit(long station, Entry entry) {
+    return new Visit(
+        entry.day().toEpochDay(),
+        station,
+        entry.operator().orElse(""),
+        entry.depth() == Depth.RIDGES,
+        (int)
+            entry.findings().stream()
+                .filter(finding -> finding.rule().equals(TOO_DRY))
+                .map(EntryFinding::finger)
+                .distinct()
+                .count(),
+        entry.prints().stream()
+            .map(
+                print ->
+                    new Shot(
+                        print.position(),
+                        print.rolled(),
+                        print.encoder(),
+                        print.measures(),
+                        print.platen()))
+            .toList());
+  }
 
   /** All visits up to and with a day. */
   static Visits load(LedgerQueries queries, long lastDay) {
@@ -114,7 +170,9 @@ record Visits(Map<Long, Station> stations, Map<Long, List<Visit>> byStation) {
     Map<Long, Integer> dry = new HashMap<>();
     queries.forEach(
         "SELECT f.entry, COUNT(DISTINCT f.finger) FROM finding f JOIN entry e ON e.id = f.entry"
-            + " WHERE f.rule = 'RP-RDG-004' AND e.station = ? AND e.day >= ? GROUP BY f.entry",
+            + " WHERE f.rule = '"
+            + TOO_DRY
+            + "' AND e.station = ? AND e.day >= ? GROUP BY f.entry",
         row -> dry.put(row.getLong(1), row.getInt(2)),
         station,
         first);

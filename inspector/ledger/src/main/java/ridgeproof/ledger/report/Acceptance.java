@@ -1,8 +1,6 @@
 package ridgeproof.ledger.report;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.temporal.TemporalAdjusters;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeMap;
@@ -25,50 +23,72 @@ public record Acceptance(
     Map<String, Share> byOperator,
     Map<Integer, Long> days) {
 
+  private static final int DAYS_OF_WEEK = 7;
+
+  /** 1970-01-01 was so many days after a Monday. */
+  private static final int MONDAY = 3;
+
   static Acceptance of(Cases cases) {
     Map<String, Attempt> firsts = new HashMap<>();
     Map<Integer, Long> days = new TreeMap<>();
-    Map<LocalDate, Share> weeks = new TreeMap<>();
-    Map<String, Share> stations = new TreeMap<>();
-    Map<String, Share> operators = new TreeMap<>();
-    Share all = new Share(0, 0);
+    Tally<LocalDate> weeks = new Tally<>();
+    Tally<Long> stations = new Tally<>();
+    Tally<String> operators = new Tally<>();
+    Tally<Boolean> all = new Tally<>();
     for (Sending sending : cases.sendings()) {
       Attempt submission = sending.submission();
+      boolean accepted = sending.accepted();
       Attempt first = firsts.computeIfAbsent(submission.control(), c -> submission);
-      if (sending.accepted()) {
+      if (accepted) {
         int waited = (int) (sending.response().day() - first.day());
         if (waited >= 0) {
           days.merge(waited, 1L, Long::sum);
         }
       }
       if (sending.first()) {
-        Share one = new Share(sending.accepted() ? 1 : 0, 1);
-        all = sum(all, one);
-        weeks.merge(weekOf(submission.day()), one, Acceptance::sum);
-        stations.merge(
-            cases.stations().getOrDefault(submission.station(), new Station("", "", "")).name(),
-            one,
-            Acceptance::sum);
-        operators.merge(submission.operator(), one, Acceptance::sum);
+        all.add(true, accepted);
+        weeks.add(weekOf(submission.day()), accepted);
+        stations.add(submission.station(), accepted);
+        operators.add(submission.operator(), accepted);
       }
     }
-    return new Acceptance(all, weeks, stations, operators, days);
+    Map<String, Share> byStation = new TreeMap<>();
+    stations
+        .shares()
+        .forEach(
+            (station, share) ->
+                byStation.merge(
+                    cases.stations().getOrDefault(station, new Station("", "", "")).name(),
+                    share,
+                    Share::plus));
+    return new Acceptance(
+        all.of(true),
+        new TreeMap<>(weeks.shares()),
+        byStation,
+        new TreeMap<>(operators.shares()),
+        days);
   }
 
   private static LocalDate weekOf(long day) {
-    return LocalDate.ofEpochDay(day).with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-  }
-
-  private static Share sum(Share one, Share other) {
-    return new Share(one.of() + other.of(), one.all() + other.all());
+    return LocalDate.ofEpochDay(day - Math.floorMod(day + MONDAY, DAYS_OF_WEEK));
   }
 
   /** With operators under other names. */
   Acceptance named(Function<String, String> names) {
     Map<String, Share> renamed = new TreeMap<>();
     byOperator.forEach(
-        (operator, share) -> renamed.merge(names.apply(operator), share, Acceptance::sum));
+        (operator, share) -> renamed.merge(names.apply(operator), share, Share::plus));
     return new Acceptance(all, byWeek, byStation, renamed, days);
+  }
+
+  /** The days from the first submission to acceptance in bars. */
+  public WaitingTimes waiting() {
+    return WaitingTimes.of(new TreeMap<>(days));
+  }
+
+  /** Whether so many were accepted that parts of them may be told as shares. */
+  public boolean hasTellingTimes() {
+    return accepted() >= Share.MIN_CASES;
   }
 
   /** Accepted submissions. */

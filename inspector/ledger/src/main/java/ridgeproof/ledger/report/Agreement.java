@@ -28,12 +28,12 @@ public record Agreement(
     Map<String, Map<Integer, Long>> rejections) {
 
   static Agreement of(Cases cases, LedgerQueries queries) {
-    Map<Verdict, Share> accepted = new EnumMap<>(Verdict.class);
+    Tally<Verdict> accepted = new Tally<>();
     Map<Long, Sending> rejected = new HashMap<>();
     Map<Long, Sending> held = new HashMap<>();
     for (Sending sending : cases.sendings()) {
       Verdict verdict = sending.submission().verdict();
-      accepted.merge(verdict, share(sending.accepted()), Agreement::sum);
+      accepted.add(verdict, sending.accepted());
       if (!sending.accepted()) {
         rejected.put(sending.response().id(), sending);
       }
@@ -44,15 +44,9 @@ public record Agreement(
     Map<String, Long> misses = new TreeMap<>();
     Map<String, Map<Integer, Long>> rejections = new TreeMap<>();
     countReasons(rejected, misses, rejections, queries);
-    return new Agreement(accepted, mostFirst(misses), falseAlarms(held, queries), rejections);
-  }
-
-  private static Share share(boolean yes) {
-    return new Share(yes ? 1 : 0, 1);
-  }
-
-  private static Share sum(Share one, Share other) {
-    return new Share(one.of() + other.of(), one.all() + other.all());
+    Map<Verdict, Share> byVerdict = new EnumMap<>(Verdict.class);
+    byVerdict.putAll(accepted.shares());
+    return new Agreement(byVerdict, mostFirst(misses), falseAlarms(held, queries), rejections);
   }
 
   /** A response may give several reasons; each counts once for a response. */
@@ -81,17 +75,21 @@ public record Agreement(
   }
 
   private static Map<String, Share> falseAlarms(Map<Long, Sending> held, LedgerQueries queries) {
-    Map<String, Share> shares = new TreeMap<>();
-    Set<String> seen = new HashSet<>();
-    queries.forEachOf(
-        "SELECT entry, rule FROM finding WHERE severity = 'BLOCKING' AND entry",
-        List.copyOf(held.keySet()),
+    Map<Long, Set<String>> seen = new HashMap<>();
+    Tally<String> tally = new Tally<>();
+    // All of them in one pass, which a database does faster than it looks up each that is held.
+    queries.forEach(
+        "SELECT entry, rule FROM finding WHERE severity = 'BLOCKING'",
         row -> {
           Sending sending = held.get(row.getLong(1));
-          if (sending != null && seen.add(row.getLong(1) + row.getString(2))) {
-            shares.merge(row.getString(2), share(sending.accepted()), Agreement::sum);
+          if (sending != null) {
+            String rule = row.getString(2);
+            if (seen.computeIfAbsent(row.getLong(1), entry -> new HashSet<>()).add(rule)) {
+              tally.add(rule, sending.accepted());
+            }
           }
         });
+    Map<String, Share> shares = new TreeMap<>(tally.shares());
     Map<String, Share> ordered = new LinkedHashMap<>();
     shares.entrySet().stream()
         .filter(entry -> entry.getValue().of() > 0)

@@ -16,7 +16,6 @@ import ridgeproof.ledger.ResponseOutcome;
 record Attempt(
     long id,
     long day,
-    long examined,
     String fileHash,
     String control,
     long station,

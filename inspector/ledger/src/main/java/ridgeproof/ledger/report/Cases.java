@@ -1,12 +1,15 @@
 package ridgeproof.ledger.report;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ridgeproof.examination.Verdict;
 import ridgeproof.ledger.ResponseOutcome;
 import ridgeproof.ledger.Station;
@@ -29,10 +32,28 @@ record Cases(
     int unmatched,
     int silent) {
 
-  private static final Comparator<Attempt> IN_TIME =
-      Comparator.comparingLong(Attempt::day)
-          .thenComparingLong(Attempt::examined)
-          .thenComparingLong(Attempt::id);
+  private static final Verdict[] VERDICTS = Verdict.values();
+  private static final List<Optional<ResponseOutcome>> OUTCOMES =
+      Stream.of(ResponseOutcome.values()).map(Optional::of).toList();
+
+  /**
+   * Of a response the number that it answers, of a submission its own, and numbers for words:
+   * whatever crosses from the database as text costs many times what a number does.
+   */
+  private static final String ATTEMPTS =
+      "SELECT id, day, station, "
+          + ordinalOf("outcome", ResponseOutcome.values())
+          + ", CASE WHEN outcome IS NULL THEN control ELSE refers END"
+          + ", CASE WHEN outcome IS NULL THEN SUBSTR(file_hash, 1, 16) END"
+          + ", CASE WHEN outcome IS NULL THEN operator END, "
+          + ordinalOf("verdict", VERDICTS)
+          + " FROM entry ORDER BY day, examined, id";
+
+  private static String ordinalOf(String column, Enum<?>[] values) {
+    return Stream.of(values)
+        .map(value -> " WHEN '" + value.name() + "' THEN " + value.ordinal())
+        .collect(Collectors.joining("", "CASE " + column, " ELSE -1 END"));
+  }
 
   static Cases load(LedgerQueries queries) {
     Map<Long, Station> stations = new HashMap<>();
@@ -41,33 +62,25 @@ record Cases(
         row ->
             stations.put(
                 row.getLong(1), new Station(row.getString(2), row.getString(3), row.getString(4))));
-    Map<String, Verdict> verdicts = new HashMap<>();
-    for (Verdict verdict : Verdict.values()) {
-      verdicts.put(verdict.name(), verdict);
-    }
     List<Attempt> attempts = new ArrayList<>();
-    queries.forEach(
-        "SELECT id, day, examined, SUBSTR(file_hash, 1, 16), control, station, operator, verdict, refers, outcome"
-            + " FROM entry",
-        row ->
-            attempts.add(
-                new Attempt(
-                    row.getLong(1),
-                    row.getLong(2),
-                    row.getLong(3),
-                    row.getString(4),
-                    textOf(row.getString(5)),
-                    row.getLong(6),
-                    textOf(row.getString(7)),
-                    verdicts.get(row.getString(8)),
-                    Optional.ofNullable(row.getString(9)),
-                    outcome(row.getString(10)))));
-    attempts.sort(IN_TIME);
+    queries.forEach(ATTEMPTS, row -> attempts.add(attempt(row)));
     return of(stations, attempts);
   }
 
-  private static Optional<ResponseOutcome> outcome(String column) {
-    return column == null ? Optional.empty() : Optional.of(ResponseOutcome.valueOf(column));
+  private static Attempt attempt(ResultSet row) throws SQLException {
+    int outcome = row.getInt(4);
+    String key = textOf(row.getString(5));
+    boolean answers = outcome >= 0;
+    return new Attempt(
+        row.getLong(1),
+        row.getLong(2),
+        answers ? "" : textOf(row.getString(6)),
+        answers ? "" : key,
+        row.getLong(3),
+        answers ? "" : textOf(row.getString(7)),
+        VERDICTS[row.getInt(8)],
+        answers ? Optional.of(key) : Optional.empty(),
+        answers ? OUTCOMES.get(outcome) : Optional.empty());
   }
 
   private static String textOf(String column) {

@@ -30,6 +30,7 @@ public record LedgerPage(
     WeekPlot weeks,
     List<ShareTable> groups,
     String waiting,
+    WaitPlot waits,
     List<CountRow> reasons,
     List<CountRow> fingers,
     ShareTable recaptures,
@@ -38,15 +39,14 @@ public record LedgerPage(
     ShareTable seasons) {
 
   private static final String STYLE = "ledger.css";
-  private static final double MIDDLE = 0.5;
-  private static final double NINE_TENTHS = 0.9;
   private static final double PERCENT = 100;
 
   /** A share with its name; lengths where the whole is 100 long. */
   public record ShareRow(
       String name, String words, boolean telling, String length, String low, String high) {
 
-    static ShareRow of(String name, Share share) {
+    /** The row of a share; the name is made inert. */
+    public static ShareRow of(String name, Share share) {
       return new ShareRow(
           TextSanitizer.of(name),
           share.words(),
@@ -77,9 +77,15 @@ public record LedgerPage(
    *
    * @param also what changed at the same time, else empty text
    * @param map null where there is no place on the platen
+   * @param levels null where no measure changed
    */
   public record FaultNote(
-      String title, String observed, String also, String remedy, PlatenDrawing map) {}
+      String title,
+      String observed,
+      String also,
+      String remedy,
+      PlatenDrawing map,
+      LevelPlot levels) {}
 
   /** Renders the page. */
   public static String render(LedgerReport report) {
@@ -134,7 +140,8 @@ public record LedgerPage(
                 acceptance.byOperator(),
                 name -> name,
                 "No submission has been answered yet.")),
-        waiting(acceptance),
+        LedgerText.waiting(acceptance),
+        WaitPlot.of(acceptance.waiting()),
         reasons(agreement, names),
         fingers(agreement, names),
         recaptures(report),
@@ -143,7 +150,8 @@ public record LedgerPage(
         seasons(report.health()));
   }
 
-  private static String style() {
+  /** The rules of CSS for what this page draws. */
+  public static String style() {
     try (InputStream in = LedgerPage.class.getResourceAsStream(STYLE)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
@@ -188,17 +196,6 @@ public record LedgerPage(
     return new ShareTable(caption, heading, figure, rows, none);
   }
 
-  private static String waiting(Acceptance acceptance) {
-    return acceptance.accepted() == 0
-        ? "Nothing was accepted yet."
-        : String.format(
-            Locale.ROOT,
-            "Half of the accepted submissions were accepted within %d days, nine of ten within %d"
-                + " days.",
-            acceptance.daysOf(MIDDLE),
-            acceptance.daysOf(NINE_TENTHS));
-  }
-
   private static List<CountRow> reasons(Agreement agreement, LedgerReport.Names names) {
     List<CountRow> rows = new ArrayList<>();
     agreement
@@ -241,7 +238,8 @@ public record LedgerPage(
         "No image with a finding was captured again.");
   }
 
-  private static String healthLead(StationHealth health) {
+  /** What is to be known before the findings on stations. */
+  public static String healthLead(StationHealth health) {
     String people =
         String.join(
             "; ",
@@ -258,7 +256,8 @@ public record LedgerPage(
         .strip();
   }
 
-  private static FaultNote fault(HealthFinding finding, LedgerReport.Names names) {
+  /** A finding on a station or an operator. */
+  public static FaultNote fault(HealthFinding finding, LedgerReport.Names names) {
     String who = finding.operator().map(names::operator).orElse(finding.station());
     String also =
         finding.alsoChanged().isEmpty()
@@ -271,7 +270,8 @@ public record LedgerPage(
         "Found: " + TextSanitizer.of(finding.observed()) + ".",
         also,
         finding.fault().remedy(),
-        finding.map().map(PlatenDrawing::of).orElse(null));
+        finding.map().map(PlatenDrawing::of).orElse(null),
+        finding.series().map(LevelPlot::of).orElse(null));
   }
 
   private static ShareTable seasons(StationHealth health) {

@@ -7,12 +7,14 @@ import ridgeproof.examination.Verdict;
 import ridgeproof.ledger.health.DrySeason;
 import ridgeproof.ledger.health.HealthFinding;
 import ridgeproof.ledger.health.StationHealth;
+import ridgeproof.report.words.Counted;
 
 /** The report as plain text. */
 public final class LedgerText {
 
   private static final double MIDDLE = 0.5;
   private static final double NINE_TENTHS = 0.9;
+  private static final int MAX_BAR = 40;
 
   private final LedgerReport report;
   private final StringBuilder out = new StringBuilder();
@@ -80,13 +82,31 @@ public final class LedgerText {
     heading("By week");
     acceptance.byWeek().forEach((week, share) -> line("  week of %s: %s", week, share.words()));
     heading("Time to acceptance");
-    if (acceptance.accepted() == 0) {
-      line("  Nothing was accepted yet.");
-    } else {
+    line("  %s", waiting(acceptance));
+    WaitingTimes times = acceptance.waiting();
+    for (WaitingTimes.Bar bar : times.bars()) {
+      String length = "#".repeat((int) Math.round((double) MAX_BAR * bar.count() / times.most()));
       line(
-          "  half within %d days, nine of ten within %d days",
-          acceptance.daysOf(MIDDLE), acceptance.daysOf(NINE_TENTHS));
+          "  %s",
+          String.format(Locale.ROOT, "%-14s %6d %s", bar.words(), bar.count(), length)
+              .stripTrailing());
     }
+  }
+
+  /** How long acceptance took, in a sentence. */
+  static String waiting(Acceptance acceptance) {
+    if (acceptance.accepted() == 0) {
+      return "Nothing was accepted yet.";
+    }
+    String counted = Counted.of(acceptance.accepted(), "accepted submission");
+    return acceptance.hasTellingTimes()
+        ? String.format(
+            Locale.ROOT,
+            "Of %s, half took at most %s and nine of ten at most %s.",
+            counted,
+            Counted.of(acceptance.daysOf(MIDDLE), "day"),
+            Counted.of(acceptance.daysOf(NINE_TENTHS), "day"))
+        : counted + ": fewer than " + Share.MIN_CASES + " cases, no shares.";
   }
 
   private void rejections() {

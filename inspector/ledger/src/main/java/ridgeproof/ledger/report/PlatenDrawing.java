@@ -6,8 +6,10 @@ import java.util.Locale;
 import ridgeproof.ledger.health.PlatenMap;
 
 /**
- * A platen with its stains and a circle around the spot; a cell is one unit of the drawing.
+ * A platen with its stains and a circle around the spot, or a line where the sensor does not work;
+ * a cell is one unit of the drawing.
  *
+ * @param line whether it shows a line and no spot
  * @param cells those that show something, neighbors of one look together
  */
 public record PlatenDrawing(
@@ -16,6 +18,7 @@ public record PlatenDrawing(
     int cellsAcross,
     int cellsDown,
     List<Cell> cells,
+    boolean line,
     String ringX,
     String ringY,
     String ringRadius,
@@ -27,7 +30,8 @@ public record PlatenDrawing(
   /** Cells of a row beside each other. */
   public record Cell(int x, int y, int length, String style, String opacity) {}
 
-  static PlatenDrawing of(PlatenMap map) {
+  /** The drawing of a platen. */
+  public static PlatenDrawing of(PlatenMap map) {
     List<Cell> cells = new ArrayList<>();
     for (int row = 0; row < map.height(); row++) {
       int column = 0;
@@ -46,6 +50,13 @@ public record PlatenDrawing(
         column = end;
       }
     }
+    boolean row = map.spot().right() - map.spot().left() == map.width();
+    boolean line = row || map.spot().bottom() - map.spot().top() == map.height();
+    if (line) {
+      for (int y = map.spot().top(); y < map.spot().bottom(); y++) {
+        cells.add(new Cell(map.spot().left(), y, row ? map.width() : 1, "line", "0.75"));
+      }
+    }
     double across = map.spot().right() - map.spot().left();
     double down = map.spot().bottom() - map.spot().top();
     return new PlatenDrawing(
@@ -54,10 +65,11 @@ public record PlatenDrawing(
         map.width(),
         map.height(),
         cells,
+        line,
         number(map.spot().left() + across / 2),
         number(map.spot().top() + down / 2),
         number(Math.max(MIN_RADIUS, Math.hypot(across, down) / 2 + 1.5)),
-        "Platen with the spot circled");
+        line ? "Platen with the line drawn in red" : "Platen with the spot circled");
   }
 
   private static String look(double share) {

@@ -59,8 +59,7 @@ public record Recaptures(Share all, Map<String, Share> byRule) {
                     helped[1]++;
                     for (String rule : rules) {
                       Share one = new Share(left.contains(rule) ? 0 : 1, 1);
-                      byRule.merge(
-                          rule, one, (a, b) -> new Share(a.of() + b.of(), a.all() + b.all()));
+                      byRule.merge(rule, one, Share::plus);
                     }
                   }
                 });

@@ -21,6 +21,11 @@ public record Share(long of, long all) {
   /** Bounds of a share, 0 to 1. */
   public record Interval(double low, double high) {}
 
+  /** The share of both together. */
+  Share plus(Share other) {
+    return new Share(of + other.of, all + other.all);
+  }
+
   /** Whether there are enough cases for a percentage. */
   public boolean isTelling() {
     return all >= MIN_CASES;

@@ -15,14 +15,13 @@ class CasesTest {
 
   private static Attempt sent(long id, long day, String file, String control) {
     return new Attempt(
-        id, day, 0, file, control, 1, "", Verdict.READY, Optional.empty(), Optional.empty());
+        id, day, file, control, 1, "", Verdict.READY, Optional.empty(), Optional.empty());
   }
 
   private static Attempt answer(long id, long day, String refers, ResponseOutcome outcome) {
     return new Attempt(
         id,
         day,
-        0,
         "r" + id,
         "bureau " + id,
         0,

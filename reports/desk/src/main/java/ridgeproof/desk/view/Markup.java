@@ -51,8 +51,8 @@ public final class Markup {
     return filled(output -> JtetickettextGenerated.render(output, null, frame, text));
   }
 
-  public static String rejected(DeskFrame frame, List<RejectionPage.Choice> files, String message) {
-    return filled(output -> JterejectedGenerated.render(output, null, frame, files, message));
+  public static String rejected(DeskFrame frame, RejectionPage.Beginning begin) {
+    return filled(output -> JterejectedGenerated.render(output, null, frame, begin));
   }
 
   public static String explained(DeskFrame frame, List<RejectionPage.Answer> answers) {

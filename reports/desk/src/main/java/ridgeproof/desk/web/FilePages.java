@@ -49,7 +49,7 @@ final class FilePages {
 
   void page(Context request) {
     Examined examined = examined(request);
-    boolean response = !RejectedPages.textsOf(examined.report()).isEmpty();
+    boolean response = BureauResponses.isResponse(examined.report());
     FilePage page = FilePage.of(request.pathParam("id"), examined, response, frames.texts());
     request.html(Markup.file(frames.of("files", page.name()), page));
   }

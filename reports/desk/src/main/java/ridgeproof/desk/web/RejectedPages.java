@@ -4,10 +4,12 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ridgeproof.desk.view.Markup;
 import ridgeproof.desk.view.RejectionPage;
+import ridgeproof.desk.view.Rows;
 import ridgeproof.desk.view.Texts;
 import ridgeproof.desk.work.DeskFile;
 import ridgeproof.desk.work.DeskFile.State;
@@ -19,13 +21,10 @@ import ridgeproof.examination.message.Explanation;
 import ridgeproof.finding.Finding;
 import ridgeproof.report.TextSanitizer;
 import ridgeproof.spec.SpecTables;
-import ridgeproof.spec.layout.FieldNumber;
-import ridgeproof.transaction.record.Subfield;
 
 /** What a bureau's message means, and whether it was to be foreseen. */
 final class RejectedPages {
 
-  private static final FieldNumber MESSAGE = new FieldNumber(2, 60);
   private static final int MAX_TEXT = 10_000;
   private static final int MAX_MATCHES = 8;
 
@@ -42,27 +41,52 @@ final class RejectedPages {
   }
 
   void page(Context request) {
+    String id = request.queryParam("response");
+    Optional<FindingsReport> response =
+        id == null ? Optional.empty() : Optional.of(files.examined(id).report());
+    Optional<String> referred = response.flatMap(BureauResponses::reference);
+    List<DeskFile> examined =
+        worklist.files().stream().filter(file -> file.state() == State.EXAMINED).toList();
+    Optional<DeskFile> submission =
+        referred.flatMap(number -> examined.stream().filter(has(number)).reduce((a, b) -> b));
     List<RejectionPage.Choice> choices =
-        worklist.files().stream()
-            .filter(file -> file.state() == State.EXAMINED)
-            .map(file -> new RejectionPage.Choice(file.id(), TextSanitizer.of(file.name())))
+        examined.stream()
+            .map(
+                file ->
+                    new RejectionPage.Choice(
+                        file.id(),
+                        TextSanitizer.of(file.name()),
+                        submission.filter(one -> one.id().equals(file.id())).isPresent()))
             .toList();
-    String response = request.queryParam("response");
-    String text =
-        response == null ? "" : String.join("\n", textsOf(files.examined(response).report()));
+    String text = response.map(BureauResponses::messages).map(RejectedPages::lines).orElse("");
+    String note = response.map(found -> note(found, submission)).orElse("");
     request.html(
         Markup.rejected(
-            frames.titled("rejected", "rejected.title"), choices, TextSanitizer.of(text)));
+            frames.titled("rejected", "rejected.title"),
+            new RejectionPage.Beginning(choices, TextSanitizer.of(text), note)));
   }
 
-  /** The messages in a response of a bureau (field 2.060). */
-  static List<String> textsOf(FindingsReport report) {
-    return report.transaction().recordsOfType(MESSAGE.recordType()).stream()
-        .flatMap(record -> record.field(MESSAGE).stream())
-        .flatMap(field -> field.subfields().stream())
-        .map((Subfield subfield) -> subfield.text(1))
-        .filter(text -> !text.isBlank())
-        .toList();
+  private static String lines(List<String> messages) {
+    return String.join("\n", messages);
+  }
+
+  private static Predicate<DeskFile> has(String number) {
+    return file ->
+        file.examined()
+            .flatMap(examined -> Rows.controlNumber(examined.report()))
+            .filter(number::equals)
+            .isPresent();
+  }
+
+  private String note(FindingsReport response, Optional<DeskFile> submission) {
+    Texts texts = frames.texts();
+    String refers =
+        submission
+            .map(file -> texts.of("rejected.refers", TextSanitizer.of(file.name())))
+            .orElseGet(() -> texts.of("rejected.refers.unknown"));
+    return BureauResponses.isAcceptance(response)
+        ? texts.of("rejected.accepted") + " " + refers
+        : refers;
   }
 
   /** Explains the pasted text, as a part of the page. */
