@@ -1,6 +1,8 @@
 package ridgeproof.benchmarks;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -18,17 +20,15 @@ import ridgeproof.examination.Examiner;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.record.CharacterEncoding;
 import ridgeproof.transaction.writer.FieldDraft;
 import ridgeproof.transaction.writer.RecordDraft;
 import ridgeproof.transaction.writer.TransactionWriter;
 import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
-import java.util.ArrayList;
-import java.util.List;
-import ridgeproof.spec.layout.FieldNumber;
-import ridgeproof.transaction.record.CharacterEncoding;
 
 /** The structure of the same transaction in both encodings, with the hash that a command takes. */
 @State(Scope.Benchmark)
