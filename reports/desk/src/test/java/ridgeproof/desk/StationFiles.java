@@ -1,0 +1,96 @@
+package ridgeproof.desk;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import ridgeproof.corpus.year.OfficeYear;
+
+/** Files of one station of the invented office, and what the bureau answered. */
+final class StationFiles {
+
+  private static final char FIELD_END = 0x1D;
+  private static final String SERIAL = "TW-002";
+
+  private StationFiles() {}
+
+  /** What happens to the pixels of a file. */
+  interface Alteration {
+    double gray(double gray, int x, int width);
+  }
+
+  /** Every file of a year by its name. */
+  private static Map<String, byte[]> year(long seed, int submissions) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    try {
+      new OfficeYear(seed, submissions, false, false).forEach(files::put, 2);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    return files;
+  }
+
+  /**
+   * Submissions of the station, the first as they are and the others altered.
+   *
+   * @param altered the number of the first one that is altered
+   */
+  static List<Path> of(Path folder, int count, int altered, Alteration alteration) {
+    List<Path> paths = new ArrayList<>();
+    for (Map.Entry<String, byte[]> file : year(3, 4 * count).entrySet()) {
+      String text = new String(file.getValue(), StandardCharsets.ISO_8859_1);
+      if (paths.size() < count && file.getKey().endsWith("-a.an2") && text.contains(SERIAL)) {
+        byte[] bytes = file.getValue();
+        paths.add(
+            DeskRun.file(
+                folder,
+                file.getKey(),
+                paths.size() < altered ? bytes : altered(bytes, text, alteration)));
+      }
+    }
+    return paths;
+  }
+
+  private static byte[] altered(byte[] file, String text, Alteration alteration) {
+    byte[] altered = file.clone();
+    String mark = "14.999:";
+    int at = text.indexOf(mark);
+    while (at >= 0) {
+      int width = number(text, "14.006:", at);
+      int height = number(text, "14.007:", at);
+      int from = at + mark.length();
+      for (int i = 0; i < width * height && from + i < file.length; i++) {
+        double gray = alteration.gray(file[from + i] & 0xFF, i % width, width);
+        altered[from + i] = (byte) Math.max(0, Math.min(255, Math.round(gray)));
+      }
+      at = text.indexOf(mark, from + width * height);
+    }
+    return altered;
+  }
+
+  private static int number(String text, String field, int before) {
+    int at = text.lastIndexOf(field, before) + field.length();
+    return Integer.parseInt(text.substring(at, text.indexOf(FIELD_END, at)));
+  }
+
+  /** A submission of which the bureau rejected a field, and the response, in this order. */
+  static List<Path> rejection(Path folder) {
+    Map<String, byte[]> files = year(1, 250);
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      String text = new String(file.getValue(), StandardCharsets.ISO_8859_1);
+      if (file.getKey().endsWith("-response.an2") && text.contains("2.060:E00")) {
+        String submission = file.getKey().replace("-response", "-a");
+        return List.of(
+            DeskRun.file(folder, submission, files.get(submission)),
+            DeskRun.file(folder, file.getKey(), file.getValue()));
+      }
+    }
+    throw new IllegalStateException("nothing was rejected in that year");
+  }
+}
