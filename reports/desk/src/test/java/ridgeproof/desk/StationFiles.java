@@ -8,7 +8,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import ridgeproof.corpus.year.OfficeYear;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.CharacterEncoding;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
+import ridgeproof.transaction.writer.TransactionWriter;
 
 /** Files of one station of the invented office, and what the bureau answered. */
 final class StationFiles {
@@ -79,18 +86,42 @@ final class StationFiles {
     return Integer.parseInt(text.substring(at, text.indexOf(FIELD_END, at)));
   }
 
-  /** A submission of which the bureau rejected a field, and the response, in this order. */
-  static List<Path> rejection(Path folder) {
-    Map<String, byte[]> files = year(1, 250);
-    for (Map.Entry<String, byte[]> file : files.entrySet()) {
-      String text = new String(file.getValue(), StandardCharsets.ISO_8859_1);
-      if (file.getKey().endsWith("-response.an2") && text.contains("2.060:E00")) {
-        String submission = file.getKey().replace("-response", "-a");
-        return List.of(
-            DeskRun.file(folder, submission, files.get(submission)),
-            DeskRun.file(folder, file.getKey(), file.getValue()));
-      }
+  /** The bureau's response that rejects the date of birth of a story. */
+  static Path rejection(Path folder, String story) {
+    Matcher control =
+        Pattern.compile("PILOT-[0-9]{4}")
+            .matcher(new String(DeskRun.story(story), StandardCharsets.ISO_8859_1));
+    if (!control.find()) {
+      throw new IllegalStateException("the story has no control number");
     }
-    throw new IllegalStateException("nothing was rejected in that year");
+    byte[] response =
+        new TransactionWriter(CharacterEncoding.ASCII)
+            .write(
+                List.of(
+                    RecordDraft.tagged(
+                        1,
+                        List.of(
+                            text(1, 1, ""),
+                            text(1, 2, "0502"),
+                            text(1, 3, ""),
+                            text(1, 4, "ERRT"),
+                            text(1, 5, "20260302"),
+                            text(1, 7, "THP000001"),
+                            text(1, 8, "THP000000"),
+                            text(1, 9, "BUREAU-0001"),
+                            text(1, 10, control.group()),
+                            text(1, 11, "00.00"),
+                            text(1, 12, "00.00"))),
+                    RecordDraft.tagged(
+                        2,
+                        List.of(
+                            text(2, 1, ""),
+                            text(2, 2, "00"),
+                            text(2, 60, "E0002 2.022 invalid value")))));
+    return DeskRun.file(folder, "response.an2", response);
+  }
+
+  private static FieldDraft text(int type, int field, String value) {
+    return FieldDraft.text(new FieldNumber(type, field), value);
   }
 }
