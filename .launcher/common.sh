@@ -4,42 +4,13 @@
 state=$home/.ridgeproof
 jar=$home/inspector/cli/target/cli-0.1.0-SNAPSHOT.jar
 archive=$state/classes.jsa
+. "$home/.launcher/java.sh"
+spark_jar=$home/inspector/archive/target/archive-0.1.0-SNAPSHOT-spark.jar
+spark_path=$home/inspector/archive/target/spark.classpath
 
 fail() {
   echo "$program: $1" >&2
   exit 70
-}
-
-# Prints the feature version of a java command, or nothing. The file beside it tells without starting it, which would cost
-# a tenth of the time of a short command.
-feature() {
-  command=$(command -v "$1")
-  command=$(readlink -f -- "$command" 2>/dev/null || echo "$command")
-  release=${command%/bin/java}/release
-  if [ -r "$release" ]; then
-    while IFS= read -r line; do
-      case $line in
-        JAVA_VERSION=*)
-          line=${line#JAVA_VERSION=\"}
-          echo "${line%%[!0-9]*}"
-          return
-          ;;
-      esac
-    done <"$release"
-  fi
-  "$1" -version 2>&1 | sed -n 's/.* version "\([0-9]*\).*/\1/p' | head -n 1
-}
-
-find_java() {
-  for candidate in "${JAVA_HOME:+$JAVA_HOME/bin/java}" java; do
-    if [ -n "$candidate" ] && command -v "$candidate" >/dev/null 2>&1; then
-      version=$(feature "$candidate")
-      if [ -n "$version" ] && [ "$version" -ge 17 ] 2>/dev/null; then
-        echo "$candidate"
-        return
-      fi
-    fi
-  done
 }
 
 is_stale() {
@@ -60,22 +31,12 @@ build() {
     fail "the build failed; the whole log is in $state/build.log"
   fi
   rm -f "$archive"
-  # Later starts are quicker with the classes of two real runs kept ready, of a sound page and of files with faults. Not
-  # by -XX:ArchiveClassesAtExit: methods that wait for the compiler when that run ends would be kept as waiting, and then
-  # stay interpreted for ever (seen in 17.0.15).
-  "$java" -XX:DumpLoadedClassList="$state/classes.list" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "$jar" \
-    examine --format html "$home/docs/examples/clean-flats.an2" >/dev/null 2>&1 || true
-  "$java" -XX:DumpLoadedClassList="$state/faults.list" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "$jar" \
-    examine --depth structure "$home/docs/examples/date-turned-round.an2" "$home/docs/examples/length-off-by-one.an2" \
-    >/dev/null 2>&1 || true
-  awk '!seen[$0]++' "$state/classes.list" "$state/faults.list" >"$state/all.list"
-  "$java" -Xshare:dump -XX:SharedClassListFile="$state/all.list" -XX:SharedArchiveFile="$archive" -XX:+UseSerialGC \
-    -cp "$jar" >/dev/null 2>&1 || rm -f "$archive"
+  make_archive "$java" "$jar" "$archive" "$home/docs/examples" "$state" || true
   mv "$state/building" "$state/built"
 }
 
 prepare() {
-  java=$(find_java)
+  java=$(first_java "${JAVA_HOME:+$JAVA_HOME/bin/java}" java)
   [ -n "$java" ] || fail "a JDK 17 or newer is needed: install one, or set JAVA_HOME to it"
 
   if is_stale; then
@@ -90,9 +51,19 @@ prepare() {
     fi
   fi
 
-  # A JVM in a plain C locale could not open a file whose name is not ASCII.
-  case "${LC_ALL:-${LC_CTYPE:-${LANG:-}}}" in
-    *[Uu][Tt][Ff]*) ;;
-    *) LC_ALL=C.UTF-8 && export LC_ALL ;;
-  esac
+  use_utf8
+}
+
+# Builds what examines archives, on the first use of it and after each change; call it after prepare.
+prepare_spark() {
+  [ ! -f "$spark_jar" ] || [ ! "$spark_jar" -ot "$state/built" ] || rm -f "$spark_jar"
+  if [ ! -f "$spark_jar" ] || [ ! -f "$spark_path" ]; then
+    command -v mvn >/dev/null 2>&1 || fail "Maven is needed to build: install it, then try again"
+    echo "$program: building for archives; the first time Apache Spark is downloaded, about 270 MB" >&2
+    if ! (cd "$home" && mvn -B -q -ntp -P archive -DskipTests -Dspotless.check.skip -pl inspector/archive -am package) \
+      >"$state/build-archive.log" 2>&1; then
+      tail -n 15 "$state/build-archive.log" >&2
+      fail "the build failed; the whole log is in $state/build-archive.log"
+    fi
+  fi
 }

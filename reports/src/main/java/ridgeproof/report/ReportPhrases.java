@@ -323,8 +323,7 @@ public final class ReportPhrases {
   }
 
   public static String ids(List<Finding> findings) {
-    String ids =
-        String.join(", ", findings.stream().map(Finding::ruleId).distinct().limit(4).toList());
+    String ids = String.join(", ", findings.stream().map(Finding::ruleId).distinct().toList());
     int places = findings.stream().mapToInt(Finding::count).sum();
     return places == 1 ? ids : ids + ", " + places + " places";
   }

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +29,7 @@ import ridgeproof.transaction.record.ByteRange;
 import ridgeproof.transaction.record.LogicalRecord;
 
 /** Whatever happens to a file, there is a report. */
+@Tag("slow")
 class DamageTest {
 
   private static final String SMALL = "type-8-sig-fax.an2";

@@ -21,11 +21,13 @@ import net.jqwik.api.Provide;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import ridgeproof.report.data.SarifReport;
 import ridgeproof.transaction.record.CharacterEncoding;
 
 /** Whatever stands in a field, it does nothing in any form of the report. */
+@Tag("slow")
 class HostileValuesProperties {
 
   private static final List<String> ATTACKS =

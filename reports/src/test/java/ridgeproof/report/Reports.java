@@ -82,6 +82,11 @@ public final class Reports {
     return COMPARISON_SCHEMA.validate(parse(json));
   }
 
+  /** What the schema in a resource objects to. */
+  public static Set<ValidationMessage> objections(String resource, String json) {
+    return schema(resource).validate(parse(json));
+  }
+
   private static JsonSchema schema(String resource) {
     try (InputStream in = JsonReport.class.getResourceAsStream(resource)) {
       return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in);

@@ -4,6 +4,7 @@ import java.util.HexFormat;
 import java.util.Optional;
 import java.util.function.BiPredicate;
 import java.util.function.IntUnaryOperator;
+import ridgeproof.spec.table.Table;
 
 /**
  * How a kind of file begins.
@@ -14,6 +15,14 @@ import java.util.function.IntUnaryOperator;
  * @param rule what reports such a file in place of a transaction; empty for the general rule
  */
 public record FileSignature(String hex, int offset, String kind, Optional<String> rule) {
+
+  static FileSignature of(Table.Row row) {
+    return new FileSignature(
+        row.required("hex"),
+        row.parse("offset", Integer::parseInt),
+        row.required("kind"),
+        row.optional("rule"));
+  }
 
   /**
    * Whether a file begins like this.

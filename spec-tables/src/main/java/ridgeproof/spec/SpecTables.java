@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import ridgeproof.spec.consistency.CaptureOrigin;
 import ridgeproof.spec.consistency.ConsistencyTables;
 import ridgeproof.spec.consistency.ImageRecordRow;
@@ -19,7 +20,6 @@ import ridgeproof.spec.consistency.MissingFingerField;
 import ridgeproof.spec.descriptive.DescriptiveTextTables;
 import ridgeproof.spec.layout.Code;
 import ridgeproof.spec.layout.CodeTable;
-import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.RecordLayout;
 import ridgeproof.spec.layout.RecordTypeRow;
 import ridgeproof.spec.limit.CompressionLimit;
@@ -32,6 +32,7 @@ import ridgeproof.spec.privacy.NonIdentifyingFields;
 import ridgeproof.spec.rule.AnswerTables;
 import ridgeproof.spec.rule.BureauMessage;
 import ridgeproof.spec.rule.RuleCatalogue;
+import ridgeproof.spec.rule.RuleRow;
 import ridgeproof.spec.submission.SubmissionTables;
 import ridgeproof.spec.table.Lazy;
 import ridgeproof.spec.table.Source;
@@ -46,7 +47,6 @@ import ridgeproof.spec.xml.XmlTables;
  */
 public final class SpecTables {
 
-  private static final double MM_PER_INCH = 25.4;
   private static final String VERSION = "tables.sha256";
 
   private final RuleCatalogue catalogue;
@@ -55,24 +55,26 @@ public final class SpecTables {
   private final Map<Integer, RecordLayout> layouts = new ConcurrentHashMap<>();
   private final Map<String, CodeTable> codes = new ConcurrentHashMap<>();
   private final Lazy<Map<String, Document>> documents = new Lazy<>(SpecTables::readDocuments);
-  private final Lazy<List<ImageRecordRow>> imageRecords = new Lazy<>(SpecTables::readImageRecords);
-  private final Lazy<List<ImageSizeLimit>> imageSizes = new Lazy<>(SpecTables::readImageSizes);
+  private final Lazy<List<ImageRecordRow>> imageRecords =
+      rows("layouts/image-records.csv", ImageRecordRow::of);
+  private final Lazy<List<ImageSizeLimit>> imageSizes =
+      rows("limits/image-sizes.csv", ImageSizeLimit::of);
   private final Lazy<List<ResolutionClass>> resolutionClasses =
-      new Lazy<>(SpecTables::readResolutionClasses);
+      rows("limits/resolution-classes.csv", ResolutionClass::of);
   private final Lazy<List<MissingFingerField>> missingFingerFields =
-      new Lazy<>(SpecTables::readMissingFingerFields);
+      rows("layouts/missing-fingers.csv", MissingFingerField::of);
   private final Lazy<List<CaptureOrigin>> captureOrigins =
-      new Lazy<>(SpecTables::readCaptureOrigins);
+      rows("layouts/capture-origins.csv", CaptureOrigin::of);
   private final Lazy<Set<String>> impressionMisfits = new Lazy<>(SpecTables::readImpressionMisfits);
   private final Lazy<List<CompressionLimit>> compressionCeilings =
-      new Lazy<>(SpecTables::readCompressionCeilings);
+      rows("limits/compression-ceilings.csv", CompressionLimit::of);
   private final Lazy<Map<String, Source>> formatSources = new Lazy<>(SpecTables::readFormatSources);
   private final Lazy<List<FileSignature>> fileSignatures =
-      new Lazy<>(SpecTables::readFileSignatures);
+      rows("files/signatures.csv", FileSignature::of);
   private final Lazy<PixelLimits> pixelLimits = new Lazy<>(PixelLimits::load);
   private final Lazy<List<RidgeLimit>> ridgeLimits = new Lazy<>(RidgeLimit::load);
   private final Lazy<List<MatchLikelihood>> matchLikelihoods = new Lazy<>(MatchLikelihood::load);
-  private final Lazy<List<SubmissionProfile>> profiles = new Lazy<>(SpecTables::readProfiles);
+  private final Lazy<List<SubmissionProfile>> profiles = new Lazy<>(SubmissionProfile::load);
   private final Lazy<List<Table.Row>> recordResolutions =
       new Lazy<>(() -> Table.resource("limits/record-resolutions.csv").rows());
   private final AnswerTables answers;
@@ -110,23 +112,8 @@ public final class SpecTables {
   public static SpecTables open() {
     Map<Integer, RecordTypeRow> types = new LinkedHashMap<>();
     for (Table.Row row : Table.resource("layouts/record-types.csv").rows()) {
-      int type = row.parse("type", Integer::parseInt);
-      types.put(
-          type,
-          new RecordTypeRow(
-              type,
-              row.required("name"),
-              row.parse(
-                  "encoding",
-                  cell ->
-                      switch (cell) {
-                        case "tagged" -> RecordTypeRow.Encoding.TAGGED;
-                        case "binary" -> RecordTypeRow.Encoding.BINARY;
-                        default -> throw new IllegalArgumentException("neither tagged nor binary");
-                      }),
-              row.versions(),
-              row.optional("image_field").map(cell -> row.parse("image_field", FieldNumber::parse)),
-              row.source()));
+      RecordTypeRow type = RecordTypeRow.of(row);
+      types.put(type.type(), type);
     }
     Map<String, CodeTableTitle> titles = new LinkedHashMap<>();
     for (Table.Row row : Table.resource("codes/index.csv").rows()) {
@@ -136,6 +123,15 @@ public final class SpecTables {
           new CodeTableTitle(table, row.required("title"), row.text("used_by"), row.source()));
     }
     return new SpecTables(RuleCatalogue.load(), types, titles);
+  }
+
+  /** The same tables with further rows of the catalogue, which come with rules. */
+  public SpecTables withRules(List<RuleRow> rows) {
+    return rows.isEmpty() ? this : new SpecTables(catalogue.plus(rows), recordTypes, tableTitles);
+  }
+
+  private static <T> Lazy<List<T>> rows(String file, Function<Table.Row, T> of) {
+    return new Lazy<>(() -> Table.resource(file).rows().stream().map(of).toList());
   }
 
   /**
@@ -223,29 +219,9 @@ public final class SpecTables {
     return imageRecords.get();
   }
 
-  private static List<ImageRecordRow> readImageRecords() {
-    return Table.resource("layouts/image-records.csv").rows().stream()
-        .map(ImageRecordRow::of)
-        .toList();
-  }
-
   /** The largest image for each position. */
   public List<ImageSizeLimit> imageSizes() {
     return imageSizes.get();
-  }
-
-  private static List<ImageSizeLimit> readImageSizes() {
-    return Table.resource("limits/image-sizes.csv").rows().stream()
-        .map(
-            row ->
-                new ImageSizeLimit(
-                    row.parse("record_types", Table::numbers),
-                    row.required("position"),
-                    row.parse("max_width_in", Double::parseDouble) * MM_PER_INCH,
-                    row.parse("max_height_in", Double::parseDouble) * MM_PER_INCH,
-                    row.versions(),
-                    row.source()))
-        .toList();
   }
 
   /** The scanning resolutions that the standard names. */
@@ -253,49 +229,14 @@ public final class SpecTables {
     return resolutionClasses.get();
   }
 
-  private static List<ResolutionClass> readResolutionClasses() {
-    return Table.resource("limits/resolution-classes.csv").rows().stream()
-        .map(
-            row ->
-                new ResolutionClass(
-                    row.required("class"),
-                    row.parse("ppi", Double::parseDouble),
-                    row.parse("ppmm", Double::parseDouble),
-                    row.parse("tolerance_percent", Double::parseDouble),
-                    row.source()))
-        .toList();
-  }
-
   /** The fields that declare fingers missing. */
   public List<MissingFingerField> missingFingerFields() {
     return missingFingerFields.get();
   }
 
-  private static List<MissingFingerField> readMissingFingerFields() {
-    return Table.resource("layouts/missing-fingers.csv").rows().stream()
-        .map(
-            row ->
-                new MissingFingerField(
-                    row.parse("field", FieldNumber::parse),
-                    row.parse("finger_item", Integer::parseInt),
-                    row.parse("reason_item", Integer::parseInt)))
-        .toList();
-  }
-
   /** The fields that tell where a capture comes from, of each kind the most telling first. */
   public List<CaptureOrigin> captureOrigins() {
     return captureOrigins.get();
-  }
-
-  private static List<CaptureOrigin> readCaptureOrigins() {
-    return Table.resource("layouts/capture-origins.csv").rows().stream()
-        .map(
-            row ->
-                new CaptureOrigin(
-                    row.parse("origin", CaptureOrigin.Kind::parse),
-                    row.parse("field", FieldNumber::parse),
-                    row.source()))
-        .toList();
   }
 
   /** What the records of one transaction have to agree in. */
@@ -348,21 +289,6 @@ public final class SpecTables {
     return compressionCeilings.get();
   }
 
-  private static List<CompressionLimit> readCompressionCeilings() {
-    return Table.resource("limits/compression-ceilings.csv").rows().stream()
-        .map(
-            row ->
-                new CompressionLimit(
-                    row.required("format"),
-                    row.parse("ratio", Double::parseDouble),
-                    row.optional("bits_per_pixel").stream()
-                        .mapToDouble(cell -> row.parse("bits_per_pixel", Double::parseDouble))
-                        .findFirst(),
-                    row.parse("tolerance_percent", Double::parseDouble),
-                    row.source()))
-        .toList();
-  }
-
   /** What similarities of two prints weigh, in rising order. */
   public List<MatchLikelihood> matchLikelihoods() {
     return matchLikelihoods.get();
@@ -406,18 +332,6 @@ public final class SpecTables {
     return fileSignatures.get();
   }
 
-  private static List<FileSignature> readFileSignatures() {
-    return Table.resource("files/signatures.csv").rows().stream()
-        .map(
-            row ->
-                new FileSignature(
-                    row.required("hex"),
-                    row.parse("offset", Integer::parseInt),
-                    row.required("kind"),
-                    row.optional("rule")))
-        .toList();
-  }
-
   /** The kinds of submission that come with Ridgeproof. */
   public List<SubmissionProfile> profiles() {
     return profiles.get();
@@ -433,30 +347,5 @@ public final class SpecTables {
         .filter(profile -> profile.name().equals(name))
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("no submission profile " + name));
-  }
-
-  private static List<SubmissionProfile> readProfiles() {
-    List<Table.Row> prints = Table.resource("profiles/prints.csv").rows();
-    return Table.resource("profiles/submissions.csv").rows().stream()
-        .map(row -> profile(row, prints))
-        .toList();
-  }
-
-  private static SubmissionProfile profile(Table.Row row, List<Table.Row> prints) {
-    String name = row.required("profile");
-    return new SubmissionProfile(
-        name,
-        row.required("title"),
-        row.required("description"),
-        prints.stream()
-            .filter(print -> print.required("profile").equals(name))
-            .map(
-                print ->
-                    new SubmissionProfile.NeededPrint(
-                        print.parse("position", Integer::parseInt),
-                        print.required("kind"),
-                        List.copyOf(print.parse("or", Table::numbers))))
-            .toList(),
-        row.source());
   }
 }

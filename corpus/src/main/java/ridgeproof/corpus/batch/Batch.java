@@ -14,8 +14,10 @@ import java.util.concurrent.Future;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import ridgeproof.corpus.composition.ComposedTransaction;
+import ridgeproof.corpus.composition.FileEncoding;
 import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
+import ridgeproof.corpus.scenario.Scenario;
 
 /** Writes many files with their labels; the same seed gives the same folder. */
 final class Batch {
@@ -28,8 +30,10 @@ final class Batch {
   private final SubjectPlan plan;
   private final Path folder;
   private final int cores;
+  private final FileEncoding encoding;
 
-  Batch(SubjectPlan plan, Path folder, int cores) {
+  Batch(SubjectPlan plan, Path folder, int cores, FileEncoding encoding) {
+    this.encoding = encoding;
     this.plan = plan;
     this.folder = folder;
     this.cores = cores;
@@ -60,10 +64,13 @@ final class Batch {
   }
 
   private List<LabelRow> writeOne(int subject) throws IOException {
+    Scenario scenario = plan.scenario(subject);
+    // What befalls bytes of the traditional encoding is nothing that XML has.
     ComposedTransaction composed =
-        new TransactionComposer(new SubjectCache()).compose(plan.scenario(subject));
-    String file = composed.scenario().name() + ".an2";
-    Files.write(folder.resolve(file), composed.bytes());
+        new TransactionComposer(new SubjectCache())
+            .compose(encoding == FileEncoding.XML ? scenario.withoutDamages() : scenario);
+    String file = scenario.name() + encoding.extension();
+    Files.write(folder.resolve(file), encoding.of(composed.bytes()));
     return LabelRow.of(file, composed);
   }
 

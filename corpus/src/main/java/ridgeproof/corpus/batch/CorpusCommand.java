@@ -10,12 +10,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import ridgeproof.corpus.composition.FileEncoding;
 
 /** Makes many transactions of people who do not exist, with labels of what is wrong in each. */
 @Command(
     name = "corpus/generate",
     mixinStandardHelpOptions = true,
-    subcommands = {FaultFilesCommand.class, YearCommand.class},
+    subcommands = {FaultFilesCommand.class, YearCommand.class, CopiesCommand.class},
     description = {
       "Makes transactions of people who do not exist, some with known defects, and labels.csv with"
           + " what is true of each image: file, position, defect, strength, mistake.",
@@ -55,6 +56,13 @@ public final class CorpusCommand implements Callable<Integer> {
   boolean aged;
 
   @Option(
+      names = "--encoding",
+      paramLabel = "ENCODING",
+      defaultValue = "traditional",
+      description = "traditional or xml (default: traditional); XML has no damaged bytes")
+  FileEncoding encoding;
+
+  @Option(
       names = "--output",
       paramLabel = "DIR",
       description = "the folder to write to; it is created if needed")
@@ -73,6 +81,7 @@ public final class CorpusCommand implements Callable<Integer> {
   static CommandLine commandLine() {
     CommandLine line = new CommandLine(new CorpusCommand());
     line.setExpandAtFiles(false);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler(
         (failure, arguments) -> {
           PrintWriter error = failure.getCommandLine().getErr();
@@ -94,7 +103,8 @@ public final class CorpusCommand implements Callable<Integer> {
     PrintWriter error = spec.commandLine().getErr();
     long start = System.nanoTime();
     int cores = Runtime.getRuntime().availableProcessors();
-    Batch batch = new Batch(new SubjectPlan(seed, defectRate, defectRate, aged), folder, cores);
+    Batch batch =
+        new Batch(new SubjectPlan(seed, defectRate, defectRate, aged), folder, cores, encoding);
     int status = new OutputFolder(folder, overwrite).fill(() -> batch.write(subjects), error);
     if (status != 0) {
       return status;

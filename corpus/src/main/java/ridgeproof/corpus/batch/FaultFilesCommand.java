@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
@@ -12,9 +13,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import ridgeproof.corpus.composition.FileEncoding;
 import ridgeproof.corpus.fault.Fault;
 import ridgeproof.corpus.fault.FaultCatalogue;
 import ridgeproof.corpus.fault.FaultComposer;
+import ridgeproof.corpus.fault.FaultInXml;
 import ridgeproof.corpus.fault.FaultPlace;
 
 /** Writes the files of the fault catalogue. */
@@ -42,6 +45,14 @@ final class FaultFilesCommand implements Callable<Integer> {
   @Option(names = "--overwrite", description = "write into a folder that holds something already")
   boolean overwrite;
 
+  @Option(
+      names = "--encoding",
+      paramLabel = "ENCODING",
+      defaultValue = "traditional",
+      description =
+          "traditional or xml (default: traditional); faults that XML cannot have are left out")
+  FileEncoding encoding;
+
   @Spec CommandSpec spec;
 
   @Override
@@ -50,13 +61,18 @@ final class FaultFilesCommand implements Callable<Integer> {
   }
 
   private void write() throws IOException {
-    FaultComposer composer = new FaultComposer();
+    boolean xml = encoding == FileEncoding.XML;
+    FaultComposer composer = xml ? FaultComposer.inXml() : new FaultComposer();
+    Map<String, FaultInXml> others = xml ? FaultCatalogue.inXml() : Map.of();
     for (String base : FaultCatalogue.bases()) {
-      Files.write(folder.resolve(base + ".an2"), composer.clean(base));
+      Files.write(folder.resolve(base + encoding.extension()), composer.clean(base));
     }
-    List<Fault> faults = FaultCatalogue.faults();
+    List<Fault> faults =
+        FaultCatalogue.faults().stream()
+            .filter(fault -> !others.containsKey(fault.id()) || others.get(fault.id()).exists())
+            .toList();
     for (Fault fault : faults) {
-      Files.write(folder.resolve(fault.id() + ".an2"), composer.compose(fault));
+      Files.write(folder.resolve(fault.id() + encoding.extension()), composer.compose(fault));
     }
     CSVFormat format =
         CSVFormat.DEFAULT.builder().setHeader(COLUMNS).setRecordSeparator("\n").get();
@@ -64,11 +80,13 @@ final class FaultFilesCommand implements Callable<Integer> {
         new CSVPrinter(Files.newBufferedWriter(folder.resolve(Batch.LABELS)), format)) {
       for (Fault fault : faults) {
         labels.printRecord(
-            fault.id() + ".an2",
+            fault.id() + encoding.extension(),
             fault.area(),
             fault.base(),
             fault.fault(),
-            String.join(" or ", fault.rules()),
+            String.join(
+                " or ",
+                others.containsKey(fault.id()) ? others.get(fault.id()).rules() : fault.rules()),
             fault.places().stream().map(FaultPlace::toString).collect(Collectors.joining(" or ")),
             fault.others(),
             fault.open());

@@ -23,6 +23,7 @@ final class ByteVerbs {
           Map.entry("cut", ByteVerbs::cut),
           Map.entry("append", ByteVerbs::append),
           Map.entry("before", ByteVerbs::before),
+          Map.entry("element-twice", RecordBytes::elementTwice),
           Map.entry("length", RecordBytes::length),
           Map.entry("separator", RecordBytes::separator),
           Map.entry("record-end", RecordBytes::recordEnd),
@@ -37,7 +38,7 @@ final class ByteVerbs {
 
   /** {@code whole utf-8}: every byte of the file. */
   private static void whole(Workpiece work, StepWords words) {
-    work.setBytes(edit(words.word(0)).apply(work.bytes()));
+    work.setBytes(edit(words.word(0)).apply(work.file()));
   }
 
   private static UnaryOperator<byte[]> edit(String name) {
@@ -143,7 +144,7 @@ final class ByteVerbs {
 
   /** {@code cut 60%} keeps so much of the file, {@code cut 1} takes so many bytes from its end. */
   private static void cut(Workpiece work, StepWords words) {
-    byte[] file = work.bytes();
+    byte[] file = work.file();
     String word = words.word(0);
     int left =
         word.endsWith("%")
@@ -154,11 +155,11 @@ final class ByteVerbs {
 
   /** {@code append zeros 512}, {@code append text ...}, {@code append base car-card}. */
   private static void append(Workpiece work, StepWords words) {
-    work.setBytes(ImageVerbs.joined(work.bytes(), extra(work, words)));
+    work.setBytes(ImageVerbs.joined(work.file(), extra(work, words)));
   }
 
   private static void before(Workpiece work, StepWords words) {
-    work.setBytes(ImageVerbs.joined(extra(work, words), work.bytes()));
+    work.setBytes(ImageVerbs.joined(extra(work, words), work.file()));
   }
 
   private static byte[] extra(Workpiece work, StepWords words) {

@@ -7,8 +7,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
@@ -30,21 +32,26 @@ public final class FaultCatalogue {
    * @throws ScenarioError naming the row that means nothing
    */
   public static List<Fault> faults() {
-    try (InputStreamReader in = new InputStreamReader(open("faults.csv"), StandardCharsets.UTF_8)) {
-      List<Fault> faults =
-          CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get().parse(in).stream()
-              .map(FaultCatalogue::fault)
-              .toList();
-      Set<String> ids = new HashSet<>();
-      for (Fault fault : faults) {
-        if (!ids.add(fault.id())) {
-          throw new ScenarioError("two faults are called " + fault.id());
-        }
+    List<Fault> faults = rows("faults.csv").stream().map(FaultCatalogue::fault).toList();
+    Set<String> ids = new HashSet<>();
+    for (Fault fault : faults) {
+      if (!ids.add(fault.id())) {
+        throw new ScenarioError("two faults are called " + fault.id());
       }
-      return faults;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
+    return faults;
+  }
+
+  /** By id, the faults that XML cannot have and those that are another finding there. */
+  public static Map<String, FaultInXml> inXml() {
+    Map<String, FaultInXml> rows = new LinkedHashMap<>();
+    for (CSVRecord row : rows("xml.csv")) {
+      rows.put(
+          row.get("id"),
+          new FaultInXml(
+              row.get("id"), row.get("change"), words(row.get("rules")).toList(), row.get("why")));
+    }
+    return rows;
   }
 
   /** The names of the clean files. */
@@ -58,6 +65,20 @@ public final class FaultCatalogue {
       throw new ScenarioError("no clean file " + name);
     }
     return new ScenarioReader().read(name, text(name + ".toml"));
+  }
+
+  private static List<CSVRecord> rows(String name) {
+    try (InputStreamReader in = new InputStreamReader(open(name), StandardCharsets.UTF_8)) {
+      return CSVFormat.DEFAULT
+          .builder()
+          .setHeader()
+          .setSkipHeaderRecord(true)
+          .get()
+          .parse(in)
+          .getRecords();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static Fault fault(CSVRecord row) {

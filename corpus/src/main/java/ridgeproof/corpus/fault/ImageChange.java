@@ -6,13 +6,20 @@ import java.util.function.UnaryOperator;
 import ridgeproof.imagery.GrayImage;
 
 /** What becomes of a whole image between the platen and the file. */
-final class ImageChange {
+public final class ImageChange {
 
   private static final int PAPER = 250;
 
   private ImageChange() {}
 
-  static UnaryOperator<GrayImage> edit(String name, List<Integer> numbers) {
+  /**
+   * An edit of the catalogue of faults.
+   *
+   * @param name such as {@code mirror}
+   * @param numbers percent, levels or pixels, as the edit needs them
+   * @throws IllegalArgumentException for a name that is none
+   */
+  public static UnaryOperator<GrayImage> edit(String name, List<Integer> numbers) {
     return switch (name) {
       case "mirror" -> image -> drawn(image, (x, y) -> image.grayAt(image.width() - 1 - x, y));
       case "flip" -> image -> drawn(image, (x, y) -> image.grayAt(x, image.height() - 1 - y));

@@ -105,6 +105,14 @@ final class RecordBytes {
     work.setBytes(spliced(work.bytes(), record(work, words.word(0)).range(), new byte[0]));
   }
 
+  /** {@code element-twice 2.022}: of a file in XML, the element of a field once more. */
+  static void elementTwice(Workpiece work, StepWords words) {
+    byte[] file = work.file();
+    List<LogicalRecord> records = records(file);
+    ByteRange element = field(records, work, words.word(0)).range();
+    work.setBytes(spliced(file, new ByteRange(element.end(), 0), part(file, element)));
+  }
+
   private static byte[] part(byte[] file, ByteRange range) {
     return Arrays.copyOfRange(file, range.offset(), range.end());
   }
@@ -117,22 +125,29 @@ final class RecordBytes {
   }
 
   private static Field field(Workpiece work, String word) {
+    return field(records(work.bytes()), work, word);
+  }
+
+  private static Field field(List<LogicalRecord> records, Workpiece work, String word) {
     int at = word.indexOf('@');
     String number = at < 0 ? word : word.substring(0, at);
     int point = number.indexOf('.');
     String type = number.substring(0, point);
     int field = Integer.parseInt(number.substring(point + 1));
-    return record(work, type + (at < 0 ? "" : word.substring(at)))
+    return records
+        .get(work.place(type + (at < 0 ? "" : word.substring(at))))
         .field(new FieldNumber(Integer.parseInt(type), field))
         .orElseThrow(() -> new IllegalArgumentException("no field " + word));
   }
 
   private static LogicalRecord record(Workpiece work, String name) {
-    List<LogicalRecord> records =
-        new TransactionReader(TABLES, ParseLimits.standard())
-            .read(ByteSource.of(work.bytes()))
-            .records();
-    return records.get(work.place(name));
+    return records(work.bytes()).get(work.place(name));
+  }
+
+  private static List<LogicalRecord> records(byte[] file) {
+    return new TransactionReader(TABLES, ParseLimits.standard())
+        .read(ByteSource.of(file))
+        .records();
   }
 
   private static byte[] ascii(String text) {

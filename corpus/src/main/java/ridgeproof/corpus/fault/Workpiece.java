@@ -13,13 +13,17 @@ import ridgeproof.transaction.record.CharacterEncoding;
 import ridgeproof.transaction.writer.RecordDraft;
 import ridgeproof.transaction.writer.TransactionWriter;
 
-/** A clean file on the bench: records at first, bytes from the first step that asks for them. */
+/**
+ * A clean file on the bench: records at first, bytes of the traditional encoding from the first
+ * step that asks for them, the file as it is sent from the first step that befalls it as a whole.
+ */
 final class Workpiece {
 
   private final FaultComposer composer;
   private final Scenario scenario;
   private final List<Piece> pieces;
   private Optional<byte[]> finished = Optional.empty();
+  private boolean sent;
 
   Workpiece(FaultComposer composer, DraftedTransaction draft) {
     this.composer = composer;
@@ -110,8 +114,24 @@ final class Workpiece {
     throw new IllegalArgumentException("no " + name);
   }
 
-  /** The file; records cannot be changed after it was asked for. */
+  /** The file in the traditional encoding; records cannot be changed after it was asked for. */
   byte[] bytes() {
+    if (sent) {
+      throw new IllegalStateException("the file is sent: its records cannot be changed any more");
+    }
+    return written();
+  }
+
+  /** The file in the encoding that it is sent in; only the whole can be changed from here on. */
+  byte[] file() {
+    if (!sent) {
+      finished = Optional.of(composer.encoded(written()));
+      sent = true;
+    }
+    return written();
+  }
+
+  private byte[] written() {
     if (finished.isEmpty()) {
       List<RecordDraft> records = pieces.stream().map(Piece::record).toList();
       finished = Optional.of(new TransactionWriter(CharacterEncoding.ASCII).write(records));

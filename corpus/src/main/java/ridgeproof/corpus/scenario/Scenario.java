@@ -87,6 +87,16 @@ public record Scenario(
       Subject newSubject,
       List<PrintDefect> newDefects,
       List<Mistake> newMistakes) {
+    return copy(newName, newSeed, newSubject, newDefects, newMistakes, damages);
+  }
+
+  private Scenario copy(
+      String newName,
+      long newSeed,
+      Subject newSubject,
+      List<PrintDefect> newDefects,
+      List<Mistake> newMistakes,
+      List<FileDamage> newDamages) {
     return new Scenario(
         newName,
         story,
@@ -105,8 +115,13 @@ public record Scenario(
         signature,
         minutiae,
         changes,
-        damages,
+        newDamages,
         expects);
+  }
+
+  /** The same with nothing that befalls the bytes of the file. */
+  public Scenario withoutDamages() {
+    return copy(name, seed, subject, defects, mistakes, List.of());
   }
 
   /** The person: the subject's own seed, or else that of the story. */

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
+import ridgeproof.corpus.composition.FileEncoding;
 import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.Scenario;
@@ -27,8 +28,11 @@ import ridgeproof.examination.Verdict;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.reader.ParseLimits;
+import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.xml.writer.TraditionalDrafts;
 
 class CorpusCommandTest {
 
@@ -46,7 +50,7 @@ class CorpusCommandTest {
   void theSameOptionsGiveTheSameFolderWhateverTheNumberOfCores() throws Exception {
     Path one = Files.createDirectory(folder.resolve("one"));
     Path other = folder.resolve("other");
-    new Batch(new SubjectPlan(11, 0.5, 0.5), one, 1).write(2);
+    new Batch(new SubjectPlan(11, 0.5, 0.5), one, 1, FileEncoding.TRADITIONAL).write(2);
     assertEquals(
         0,
         run(
@@ -72,6 +76,25 @@ class CorpusCommandTest {
     assertTrue(
         labels.stream().skip(1).allMatch(l -> l.matches("subject-00000[12]\\.an2,.*,.*,.*,.*")));
     assertTrue(error.toString().contains("2 files in "), error::toString);
+  }
+
+  @Test
+  void aBatchInXmlHoldsTheSameTransactions() throws IOException {
+    Path traditional = folder.resolve("traditional");
+    Path xml = folder.resolve("xml");
+    String options = "--subjects 1 --seed 3 --defect-rate 0 --output ";
+    assertEquals(0, run((options + traditional).split(" ")));
+    assertEquals(0, run((options + xml + " --encoding xml").split(" ")));
+    Path file = xml.resolve("subject-000001.xml");
+    TransactionReader reader = new TransactionReader(SpecTables.open(), ParseLimits.standard());
+    Transaction read = reader.read(ByteSource.of(Files.readAllBytes(file)));
+    assertTrue(read.isXml());
+    assertArrayEquals(
+        Files.readAllBytes(traditional.resolve("subject-000001.an2")),
+        new TraditionalDrafts(SpecTables.open()).write(read));
+    assertEquals(
+        Files.readString(traditional.resolve("labels.csv")).replace(".an2", ".xml"),
+        Files.readString(xml.resolve("labels.csv")));
   }
 
   @Test

@@ -4,6 +4,7 @@ import java.io.IOException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import ridgeproof.calibration.fault.FaultsCommand;
+import ridgeproof.calibration.fault.XmlFaultsCommand;
 import ridgeproof.calibration.limits.LimitsCommand;
 
 /**
@@ -20,6 +21,7 @@ import ridgeproof.calibration.limits.LimitsCommand;
       StatisticsCommand.class,
       CardsCommand.class,
       FaultsCommand.class,
+      XmlFaultsCommand.class,
       LimitsCommand.class,
       RealCommand.class,
       LikenessCommand.class

@@ -53,10 +53,7 @@ final class EvaluateCommand implements Callable<Integer> {
       description = "public reference transactions, for the table of real prints")
   Path reference;
 
-  @Option(
-      names = "--report",
-      required = true,
-      description = "the Markdown file to write; with --reference, segments.svg beside it")
+  @Option(names = "--report", required = true, description = "the Markdown file to write")
   Path report;
 
   @Override
@@ -77,9 +74,6 @@ final class EvaluateCommand implements Callable<Integer> {
         report,
         LeadingSection.kept(
             report, CardsSection.TITLE, detection.write(command(), sequence, card, seen)));
-    if (card.isPresent()) {
-      Files.writeString(report.resolveSibling("segments.svg"), card.get().drawing());
-    }
     return 0;
   }
 

@@ -19,9 +19,12 @@ import ridgeproof.cli.option.LimitOptions;
 import ridgeproof.examination.Verdict;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Transaction;
+import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.writer.TransactionWriter;
+import ridgeproof.transaction.xml.writer.ConversionCheck;
 import ridgeproof.transaction.xml.writer.Loss;
+import ridgeproof.transaction.xml.writer.NotCarried;
 import ridgeproof.transaction.xml.writer.TraditionalDrafts;
 import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
 
@@ -30,10 +33,16 @@ import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
     description = {
       "Writes a transaction in the other encoding of the standard.",
       "",
-      "Values and images stay as they are. What the other encoding does not carry, or carries only",
-      "in another form than it asks for, is listed by record and field, without its value."
+      "Values and images stay as they are. What the other encoding does not carry, or "
+          + "carries only in another form than it asks for, is listed by record and field, "
+          + "without its value. Lengths and the list of records (1.003) are computed; they are "
+          + "listed where the original differs."
     },
     footer = {
+      "",
+      "Examples:",
+      "  ridgeproof convert --to xml --output card.xml card.an2",
+      "  ridgeproof convert --to traditional --output card.an2 card.xml",
       "",
       "Exit status: 0 everything was carried over, 1 something was not, 3 the file is no transaction."
     })
@@ -82,9 +91,19 @@ final class ConvertCommand implements Callable<Integer> {
       console.complain(path + ": is not a transaction; ridgeproof examine says more");
       return ExitStatus.of(Verdict.UNREADABLE);
     }
-    List<Loss> losses = write(transaction, tables);
+    List<Loss> losses = new ArrayList<>(write(transaction, tables));
+    losses.addAll(ConversionCheck.of(transaction, written(tables), losses));
     losses.forEach(loss -> console.complain("not carried over as it is: " + loss));
     return losses.isEmpty() ? ExitStatus.OK : ExitStatus.of(Verdict.REVIEW);
+  }
+
+  /** What was written, read again: the check of every writer. */
+  private Transaction written(SpecTables tables) {
+    ParseLimits own = limits.reading();
+    ParseLimits any =
+        new ParseLimits(Integer.MAX_VALUE, own.maxRecords(), own.maxItems(), own.maxFindings());
+    return new TransactionReader(tables, any)
+        .read(InputFile.open(output, Integer.MAX_VALUE).bytes());
   }
 
   private List<Loss> write(Transaction transaction, SpecTables tables) {
@@ -102,15 +121,14 @@ final class ConvertCommand implements Callable<Integer> {
   private List<Loss> write(Transaction transaction, SpecTables tables, OutputStream out)
       throws IOException {
     if (target == Target.xml) {
-      List<Loss> losses = new ArrayList<>(new XmlTransactionWriter(tables).write(transaction, out));
-      if (!transaction.unread().isEmpty()) {
-        losses.add(Loss.ofFile("bytes that belong to no record"));
-      }
-      return losses;
+      return new XmlTransactionWriter(tables).write(transaction, out);
     }
     if (!transaction.isXml()) {
       out.write(TransactionWriter.write(transaction));
-      return List.of();
+      List<Loss> losses = new ArrayList<>(NotCarried.unread(transaction));
+      losses.addAll(NotCarried.lengths(transaction));
+      losses.addAll(NotCarried.contents(transaction));
+      return losses;
     }
     TraditionalDrafts drafts = new TraditionalDrafts(tables);
     out.write(drafts.write(transaction));

@@ -67,7 +67,7 @@ final class ExamineCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "FILE",
       arity = "1..*",
-      description = "transaction files, or folders to search for them")
+      description = "transaction files, or folders to search for them; - reads standard input")
   List<String> files;
 
   @Option(
@@ -95,10 +95,9 @@ final class ExamineCommand implements Callable<Integer> {
   @Option(
       names = "--schemas",
       paramLabel = "DIR",
-      description = {
-        "check transactions in XML against the schemas in this folder too, such as those of the",
-        "FBI EBTS exchange package; nothing is fetched from elsewhere"
-      })
+      description =
+          "check transactions in XML against the schemas in this folder too, such as those "
+              + "of the FBI EBTS exchange package; nothing is fetched from elsewhere")
   Path schemas;
 
   @Option(
@@ -117,10 +116,9 @@ final class ExamineCommand implements Callable<Integer> {
   @Option(
       names = "--fail-on",
       paramLabel = "LEVEL",
-      description = {
-        "exit status 0 unless a finding is at least this severe: BLOCKING, LIKELY, ADVICE or NOTE;",
-        "3 for an unreadable file in any case (default: by the verdict)"
-      })
+      description =
+          "exit status 0 unless a finding is at least this severe: BLOCKING, LIKELY, "
+              + "ADVICE or NOTE; 3 for an unreadable file in any case (default: by the verdict)")
   Severity failOn;
 
   @Option(

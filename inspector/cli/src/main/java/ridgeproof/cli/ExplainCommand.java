@@ -18,7 +18,8 @@ import ridgeproof.spec.SpecTables;
 @Command(
     name = "explain",
     description = {
-      "Explains a message from a bureau: what it means, which rules find its cause, what to do.",
+      "Explains a message from a bureau: what it means, which rules find its cause, "
+          + "what to do.",
       "",
       "Without a message it lists those that are known."
     },

@@ -38,7 +38,7 @@ import ridgeproof.transaction.reader.TransactionReader;
     description = {
       "Writes the images of a transaction file as PNG files.",
       "",
-      "Fingerprint images are personal data: store them as securely as the transaction itself."
+      "Fingerprint images are personal data: store them as securely as the transaction " + "itself."
     },
     footer = {
       "",

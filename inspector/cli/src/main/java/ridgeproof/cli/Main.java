@@ -1,5 +1,8 @@
 package ridgeproof.cli;
 
+import picocli.CommandLine;
+import ridgeproof.cli.configuration.ConfigurationPlace;
+import ridgeproof.cli.configuration.UserDefaults;
 import ridgeproof.cli.io.Console;
 import ridgeproof.cli.io.ExitStatus;
 
@@ -12,7 +15,9 @@ public final class Main {
     // Else picocli looks through every library for a language that nobody uses here: 16 ms.
     System.setProperty("picocli.disable.closures", "true");
     Console console = Console.system();
-    int status = RidgeproofCommand.commandLine(console, arguments).execute(arguments);
+    CommandLine line = RidgeproofCommand.commandLine(console, arguments);
+    UserDefaults.of(ConfigurationPlace.ofThisUser()).ifPresent(line::setDefaultValueProvider);
+    int status = line.execute(arguments);
     console.out().flush();
     console.error().flush();
     System.exit(console.isReaderGone() ? ExitStatus.READER_GONE : status);

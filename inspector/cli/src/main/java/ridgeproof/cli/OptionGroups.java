@@ -1,9 +1,11 @@
 package ridgeproof.cli;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.CommandSpec;
@@ -15,6 +17,7 @@ import picocli.CommandLine.Model.OptionSpec;
  */
 final class OptionGroups {
 
+  private static final String HELP = "Help";
   private static final String OTHERS = "Other options";
 
   private static final Map<String, List<String>> GROUPS = groups();
@@ -29,6 +32,7 @@ final class OptionGroups {
             "--format",
             "--output",
             "--output-dir",
+            "--to",
             "--per-file",
             "--overwrite",
             "--attach-safe-copy",
@@ -36,7 +40,10 @@ final class OptionGroups {
             "--generated-at"));
     groups.put(
         "What to check",
-        List.of("--profile", "--depth", "--ignore", "--as-of", "--second-decoder"));
+        List.of("--profile", "--depth", "--ignore", "--as-of", "--second-decoder", "--schemas"));
+    groups.put("Folders of the gate", List.of("--from", "--ready", "--hold", "--once"));
+    groups.put("Release of a held file", List.of("--reason", "--by"));
+    groups.put("Page", List.of("--port", "--no-browser", "--watch", "--keep"));
     groups.put("Which images", List.of("--finger", "--crop", "--overlay"));
     groups.put("Which stories", List.of("--story"));
     groups.put("What to list", List.of("--find", "--count", "--coverage"));
@@ -45,6 +52,8 @@ final class OptionGroups {
         List.of("--show-personal", "--with-control-number", "--with-images", "--all-findings"));
     groups.put("Message of the bureau", List.of("--message", "--response"));
     groups.put("Folders", List.of("--fail-on", "--operator-field"));
+    groups.put("Ledger", List.of("--ledger", "--ledger-key", "--ledger-control-numbers"));
+    groups.put("Ledger entries", List.of("--before", "--until", "--operators"));
     groups.put(OTHERS, List.of());
     groups.put(
         "Limits, rarely needed",
@@ -55,17 +64,20 @@ final class OptionGroups {
             "--image-time",
             "--file-pixels",
             "--file-time"));
-    groups.put("Help", List.of("--help", "--version"));
+    groups.put(HELP, List.of("--help", "--version"));
     return groups;
   }
 
   /** Moves the options of a command into groups. */
   static void arrange(CommandSpec command) {
-    if (!command.argGroups().isEmpty()) {
-      return;
+    if (command.argGroups().stream().anyMatch(OptionGroups::isHelp)) {
+      return; // arranged before
     }
     command.usageMessage().abbreviateSynopsis(true).sortOptions(false).parameterListHeading("%n");
-    List<OptionSpec> options = List.copyOf(command.options());
+    Set<OptionSpec> grouped = new HashSet<>();
+    command.argGroups().forEach(group -> grouped.addAll(group.allOptionsNested()));
+    List<OptionSpec> options =
+        command.options().stream().filter(option -> !grouped.contains(option)).toList();
     int order = 0;
     for (Map.Entry<String, List<String>> group : GROUPS.entrySet()) {
       List<OptionSpec> members =
@@ -75,7 +87,7 @@ final class OptionGroups {
       if (!members.isEmpty()) {
         ArgGroupSpec.Builder built =
             ArgGroupSpec.builder()
-                .heading("%n" + group.getKey() + ":%n")
+                .heading(heading(group.getKey()))
                 .validate(false)
                 .exclusive(false)
                 .order(order++);
@@ -85,6 +97,14 @@ final class OptionGroups {
         command.addArgGroup(built.build());
       }
     }
+  }
+
+  private static String heading(String group) {
+    return "%n" + group + ":%n";
+  }
+
+  private static boolean isHelp(ArgGroupSpec group) {
+    return heading(HELP).equals(group.heading());
   }
 
   private static Stream<OptionSpec> named(String name, List<OptionSpec> options) {

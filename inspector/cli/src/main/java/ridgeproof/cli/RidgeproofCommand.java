@@ -8,6 +8,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import ridgeproof.cli.configuration.ConfigCommand;
+import ridgeproof.cli.configuration.ConfigurationPlace;
 import ridgeproof.cli.desk.DeskCommand;
 import ridgeproof.cli.desk.GateCommand;
 import ridgeproof.cli.io.CommandFailure;
@@ -46,10 +48,12 @@ public final class RidgeproofCommand implements Runnable {
           "rules",
           "codes",
           "demo",
+          "config",
           "completion",
           "desk",
           "gate",
-          "ledger");
+          "ledger",
+          "archive");
 
   @Spec CommandSpec spec;
 
@@ -70,10 +74,12 @@ public final class RidgeproofCommand implements Runnable {
       case "rules" -> new CommandLine(new RulesCommand(console));
       case "codes" -> new CommandLine(new CodesCommand(console));
       case "demo" -> new CommandLine(new DemoCommand(console));
+      case "config" -> new CommandLine(new ConfigCommand(console, ConfigurationPlace.ofThisUser()));
       case "completion" -> new CommandLine(new CompletionCommand(console));
       case "desk" -> new CommandLine(new DeskCommand(console));
       case "gate" -> GateCommand.commandLine(console);
       case "ledger" -> LedgerCommand.withParts(console);
+      case "archive" -> new CommandLine(new ArchiveCommand());
       default -> throw new IllegalArgumentException("no command " + name);
     };
   }

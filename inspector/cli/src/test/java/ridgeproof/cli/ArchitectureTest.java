@@ -6,6 +6,7 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPac
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleName;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.codeUnits;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
@@ -18,12 +19,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaCodeUnit;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
 import com.tngtech.archunit.library.dependencies.SliceAssignment;
 import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.rules.Rule;
 
@@ -50,6 +56,8 @@ class ArchitectureTest {
         .definedBy("ridgeproof.examination..")
         .layer("report")
         .definedBy("ridgeproof.report..")
+        .layer("api")
+        .definedBy("ridgeproof.api..")
         .layer("corpus")
         .definedBy("ridgeproof.corpus..")
         .layer("ledger")
@@ -62,6 +70,8 @@ class ArchitectureTest {
         .definedBy("ridgeproof.cli..")
         .whereLayer("cli")
         .mayNotBeAccessedByAnyLayer()
+        .whereLayer("api")
+        .mayNotBeAccessedByAnyLayer()
         .whereLayer("desk")
         .mayOnlyBeAccessedByLayers("cli")
         .whereLayer("gate")
@@ -69,9 +79,9 @@ class ArchitectureTest {
         .whereLayer("ledger")
         .mayOnlyBeAccessedByLayers("desk", "cli")
         .whereLayer("report")
-        .mayOnlyBeAccessedByLayers("ledger", "gate", "desk", "cli")
+        .mayOnlyBeAccessedByLayers("ledger", "gate", "desk", "api", "cli")
         .whereLayer("examination")
-        .mayOnlyBeAccessedByLayers("report", "ledger", "gate", "desk", "cli")
+        .mayOnlyBeAccessedByLayers("report", "ledger", "gate", "desk", "api", "cli")
         .whereLayer("ridges")
         .mayOnlyBeAccessedByLayers("examination", "report", "ledger", "desk", "cli")
         .whereLayer("corpus")
@@ -81,7 +91,16 @@ class ArchitectureTest {
             "ridges", "examination", "report", "ledger", "desk", "corpus", "cli")
         .whereLayer("transaction")
         .mayOnlyBeAccessedByLayers(
-            "imagery", "ridges", "examination", "report", "ledger", "gate", "desk", "corpus", "cli")
+            "imagery",
+            "ridges",
+            "examination",
+            "report",
+            "ledger",
+            "gate",
+            "desk",
+            "api",
+            "corpus",
+            "cli")
         .check(CLASSES);
   }
 
@@ -170,22 +189,65 @@ class ArchitectureTest {
 
   private static DescribedPredicate<JavaClass> areNoCommands() {
     return resideOutsideOfPackages(
-            "ridgeproof.cli..",
-            "ridgeproof.gate..",
-            "ridgeproof.testing..",
-            "ridgeproof.corpus.batch..")
-        .and(not(simpleName("SpecimenSheet")));
+        "ridgeproof.cli..",
+        "ridgeproof.api..",
+        "ridgeproof.gate..",
+        "ridgeproof.testing..",
+        "ridgeproof.corpus.batch..");
   }
 
   @Test
   void nothingButTheDeskOpensANetworkConnection() {
     noClasses()
         .that()
-        .resideOutsideOfPackages("ridgeproof.desk.web..")
+        .resideOutsideOfPackages("ridgeproof.desk.web..", "ridgeproof.testing..")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("java.net..", "javax.net..", "java.net.http..")
         .check(CLASSES);
+  }
+
+  /** What other programs use stays as it is when the classes behind it change. */
+  @Test
+  void theLibraryShowsNoTypeOfAnotherPackage() {
+    codeUnits()
+        .that()
+        .areDeclaredInClassesThat()
+        .resideInAPackage("ridgeproof.api..")
+        .and()
+        .arePublic()
+        .should(nameOnlyTypesOfTheLibrary())
+        .check(CLASSES);
+    classes()
+        .that()
+        .resideInAPackage("ridgeproof.api..")
+        .and()
+        .arePublic()
+        .should()
+        .beEnums()
+        .orShould()
+        .beRecords()
+        .orShould()
+        .haveSimpleName("TransactionChecker")
+        .check(CLASSES);
+  }
+
+  private static ArchCondition<JavaCodeUnit> nameOnlyTypesOfTheLibrary() {
+    return new ArchCondition<>("name only types of Java and of the library") {
+      @Override
+      public void check(JavaCodeUnit unit, ConditionEvents events) {
+        Stream.concat(unit.getParameterTypes().stream(), Stream.of(unit.getReturnType()))
+            .flatMap(type -> type.getAllInvolvedRawTypes().stream())
+            .map(JavaClass::getBaseComponentType)
+            .filter(type -> !type.isPrimitive())
+            .filter(type -> !type.getPackageName().matches("java\\..*|ridgeproof\\.api"))
+            .forEach(
+                type ->
+                    events.add(
+                        SimpleConditionEvent.violated(
+                            unit, unit.getFullName() + " names " + type.getFullName())));
+      }
+    };
   }
 
   @Test

@@ -19,7 +19,7 @@ import ridgeproof.transaction.record.Subfield;
  * Values that stand nowhere else: each has the same beginning, so that one search finds them all in
  * an output, as they are or encoded.
  */
-final class Canaries {
+public final class Canaries {
 
   /** How a canary is written: of letters, or of digits where a field has only those. */
   enum Script {
@@ -82,7 +82,7 @@ final class Canaries {
   }
 
   /** Every canary of a text, and what of one is encoded in it. */
-  static Set<String> foundIn(String text) {
+  public static Set<String> foundIn(String text) {
     Set<String> found = new LinkedHashSet<>();
     add(LETTERS, SPACE.matcher(text).replaceAll(""), found);
     add(DIGITS, THOUSANDS.matcher(text).replaceAll(""), found);

@@ -35,7 +35,7 @@ import ridgeproof.transaction.writer.RecordDraft;
 import ridgeproof.transaction.writer.TransactionWriter;
 
 /** Transactions with a canary in every field, subfield and item of every type of record. */
-final class CanaryFiles {
+public final class CanaryFiles {
 
   private static final char GS = 0x1D;
   private static final char FS = 0x1C;
@@ -61,7 +61,7 @@ final class CanaryFiles {
   }
 
   /** Every file by its name; no canary is in two of them. */
-  static Map<String, byte[]> all(SpecTables tables) {
+  public static Map<String, byte[]> all(SpecTables tables) {
     CanaryFiles canaries = new CanaryFiles(tables);
     Map<String, byte[]> files = new LinkedHashMap<>();
     for (int version : List.of(502, 400)) {

@@ -12,9 +12,9 @@ import ridgeproof.cli.io.Console;
 import ridgeproof.cli.io.StandardOutput;
 
 /** What a command printed and ended with. */
-record CommandRun(int status, String out, String error) {
+public record CommandRun(int status, String out, String error) {
 
-  static CommandRun of(String... arguments) {
+  public static CommandRun of(String... arguments) {
     return to(new ByteArrayOutputStream(), arguments);
   }
 

@@ -9,22 +9,23 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.codegen.docgen.manpage.ManPageGenerator;
 import ridgeproof.cli.io.Console;
 
-/** Writes a manual page in AsciiDoc for each command, which the profile {@code man} formats. */
+/** Writes a manual page in AsciiDoc for each command, which the profile {@code dist} formats. */
 public final class ManPages {
 
   private ManPages() {}
 
   public static void main(String[] arguments) throws IOException {
-    write(new File(arguments[0]));
+    write(new File(arguments[0]), arguments[1]);
   }
 
-  /** One page for the whole and one for each command. */
-  static void write(File folder) throws IOException {
+  /** One page for the whole and one for each command of this version. */
+  static void write(File folder, String version) throws IOException {
     CommandLine line = RidgeproofCommand.commandLine(Console.system());
     List<CommandSpec> commands = new ArrayList<>();
     commands.add(line.getCommandSpec());
     line.getSubcommands().values().forEach(command -> commands.add(command.getCommandSpec()));
     commands.forEach(OptionGroups::arrange);
+    commands.forEach(command -> command.versionProvider(null).version("ridgeproof " + version));
     int status =
         ManPageGenerator.generateManPage(folder, null, new boolean[0], false, commands.get(0));
     if (status != 0) {

@@ -16,12 +16,14 @@ class ManPagesTest {
 
   @Test
   void everyCommandHasAPage() throws Exception {
-    ManPages.write(folder.toFile());
+    ManPages.write(folder.toFile(), "7.8.9");
     for (String command : UsageTest.commands()) {
       String page = Files.readString(folder.resolve("ridgeproof-" + command + ".adoc"));
       assertEquals(List.of(), Voice.faults(command, page.replaceAll("\\{[^}]*\\}", "")));
       assertTrue(page.startsWith("// tag::picocli-generated-full-manpage[]"), page);
     }
+    String whole = Files.readString(folder.resolve("ridgeproof.adoc"));
+    assertTrue(whole.contains(":mansource: ridgeproof 7.8.9"), whole);
     String examine = Files.readString(folder.resolve("ridgeproof-examine.adoc"));
     for (String part : List.of("What to check:", "--profile", "Limits", "--max-file-size")) {
       assertTrue(examine.contains(part), part);

@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,6 +52,7 @@ import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.Item;
 
 /** Nothing of a person is in anything that Ridgeproof writes unless it is asked for. */
+@Tag("slow")
 class NoPersonalValueLeavesTest {
 
   private static final ToolFacts TOOL = new ToolFacts("0.1", "17", "a system");

@@ -10,11 +10,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ridgeproof.testing.ReferenceFiles;
 
 /** The same file gets the same report, byte for byte, whatever machine examines it. */
+@Tag("slow")
 class SameOnEveryMachineTest {
 
   /** Settings of a JVM in which numbers, letters, dates, days, bytes or threads differ. */

@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -39,7 +42,12 @@ class UsageTest {
         "rules",
         "codes",
         "demo",
-        "completion");
+        "config",
+        "completion",
+        "convert",
+        "desk",
+        "gate",
+        "ledger");
   }
 
   @Test
@@ -60,6 +68,28 @@ class UsageTest {
     assertTrue(help.contains("Examples:"), help);
   }
 
+  @Test
+  void aCommandBelowACommandHasExamplesToo() {
+    CommandLine line = RidgeproofCommand.commandLine(Console.system());
+    for (String command : List.of("gate", "ledger")) {
+      for (String below : line.getSubcommands().get(command).getSubcommands().keySet()) {
+        String help = CommandRun.of(command, below, "--help").out();
+        assertTrue(help.contains("Examples:"), help);
+      }
+    }
+  }
+
+  /** A sentence that ends at the edge of a source line looks cut off in a wider window. */
+  @ParameterizedTest
+  @MethodSource("commands")
+  void aParagraphOfHelpIsWrappedByTheWindowAlone(String command) {
+    CommandLine line = RidgeproofCommand.commandLine(Console.system());
+    for (String text :
+        line.getSubcommands().get(command).getCommandSpec().usageMessage().description()) {
+      assertTrue(text.isEmpty() || text.matches("(?s).*[.:]"), text);
+    }
+  }
+
   /** An example that the command line itself would refuse helps nobody. */
   @ParameterizedTest
   @MethodSource("commands")
@@ -75,6 +105,26 @@ class UsageTest {
       String[] arguments = words.substring("ridgeproof ".length()).split(" ");
       CommandLine line = RidgeproofCommand.commandLine(Console.system());
       assertEquals(command, line.parseArgs(arguments).subcommand().commandSpec().name(), example);
+    }
+  }
+
+  @Test
+  void aFileOnStandardInputIsExamined() {
+    InputStream before = System.in;
+    try {
+      System.setIn(new ByteArrayInputStream(SmallTransaction.bytes()));
+      CommandRun run = CommandRun.of("examine", "--depth", "structure", "-");
+      assertTrue(run.out().contains("standard input"), run.out() + run.error());
+      assertEquals(
+          CommandRun.of("examine", "--depth", "structure", sound()).status(), run.status());
+      System.setIn(new ByteArrayInputStream(SmallTransaction.bytes()));
+      CommandRun.of("examine", "--max-file-size", "100", "-")
+          .isOneLineOf(74, "more than the limit of 100 bytes");
+      CommandRun.of("examine", "-", "-").isOneLineOf(64, "can be read only once");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } finally {
+      System.setIn(before);
     }
   }
 

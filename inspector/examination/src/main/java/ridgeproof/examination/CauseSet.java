@@ -66,11 +66,8 @@ final class CauseSet {
       ExaminationInput examinee, List<Finding> found, Function<ByteSource, Reading> structure) {
     CauseLog causes = new CauseLog(examinee.tables());
     Transaction transaction = examinee.transaction();
-    // How bytes of the traditional encoding come to be damaged tells nothing of XML.
-    if (!transaction.isXml()) {
-      new TransportCauses(structure, examinee.tables().fileSignatures())
-          .establish(new Reading(transaction, transaction.findings()), found, causes);
-    }
+    new TransportCauses(structure, examinee.tables().fileSignatures())
+        .establish(new Reading(transaction, transaction.findings()), found, causes);
     RULES.forEach(rule -> rule.establish(examinee, found, causes));
     return causes;
   }

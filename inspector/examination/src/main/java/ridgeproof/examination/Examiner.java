@@ -53,7 +53,7 @@ public final class Examiner {
    * @param schemas what transactions in XML are checked against too
    */
   public Examiner(SpecTables tables, ParseLimits limits, Optional<SchemaCheck> schemas) {
-    this.tables = tables;
+    this.tables = tables.withRules(RuleSet.rows());
     this.limits = limits;
     this.schemas = schemas;
   }

@@ -15,7 +15,6 @@ import ridgeproof.spec.SpecTables;
 /** Names the print to capture again, and says each remedy once for all fingers that need it. */
 final class RetakeWords {
 
-  private static final int MAX_REMEDIES = 3;
   private static final String FINGER = "{finger}";
   private static final String PLAIN = "plain ";
   private static final String ONE = " finger";
@@ -43,7 +42,7 @@ final class RetakeWords {
         image.record().ordinal());
   }
 
-  /** The first remedies, those of the worst findings first. */
+  /** Every remedy, those of the worst findings first. */
   String how(List<Finding> answered) {
     Map<String, List<String>> fingers = new LinkedHashMap<>();
     for (Finding finding :
@@ -59,7 +58,6 @@ final class RetakeWords {
       }
     }
     return fingers.entrySet().stream()
-        .limit(MAX_REMEDIES)
         .map(each -> each.getKey().replace(FINGER, "the " + together(each.getValue())))
         .collect(Collectors.joining(" "));
   }

@@ -1,5 +1,6 @@
 package ridgeproof.examination;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -11,6 +12,7 @@ import ridgeproof.examination.rules.image.ImageRules;
 import ridgeproof.examination.rules.layout.LayoutRules;
 import ridgeproof.examination.rules.ridges.RidgeRules;
 import ridgeproof.examination.rules.transaction.TransactionRules;
+import ridgeproof.spec.rule.RuleRow;
 
 /** The rules of an examination, in the order in which they run. */
 final class RuleSet {
@@ -30,6 +32,13 @@ final class RuleSet {
 
   static List<Rule> standard() {
     return RULES;
+  }
+
+  /** The rows that come with rules. */
+  static List<RuleRow> rows() {
+    List<RuleRow> rows = new ArrayList<>();
+    RULES.forEach(rule -> rows.addAll(rule.rows()));
+    return rows;
   }
 
   /** Every row of the catalogue that some rule can report. */

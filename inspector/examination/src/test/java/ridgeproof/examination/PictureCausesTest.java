@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.facts.ExaminedImage;
@@ -28,6 +29,7 @@ import ridgeproof.transaction.writer.RecordDraft;
 /**
  * The card of a real person after what happens to whole cards: one cause, and no finger accused.
  */
+@Tag("slow")
 class PictureCausesTest {
 
   private static GrayImage mirrored(GrayImage image) {

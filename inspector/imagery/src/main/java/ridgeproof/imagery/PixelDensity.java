@@ -8,7 +8,8 @@ package ridgeproof.imagery;
  */
 public record PixelDensity(double horizontalPpi, double verticalPpi) {
 
-  private static final double MM_PER_INCH = 25.4;
+  /** By definition. */
+  public static final double MM_PER_INCH = 25.4;
 
   public static PixelDensity ofPpi(double ppi) {
     return new PixelDensity(ppi, ppi);

@@ -64,10 +64,10 @@ public final class FindingLog {
             location,
             observed,
             required,
-            fill(rule.explanation(), location, required),
+            fill(rule.explanation(), location, observed, required),
             isLength(location)
-                ? fill(tables.catalogue().rule(WRONG_LENGTH).remedy(), location, required)
-                : fill(rule.remedy(), location, required),
+                ? fill(tables.catalogue().rule(WRONG_LENGTH).remedy(), location, observed, required)
+                : fill(rule.remedy(), location, observed, required),
             basis,
             evidence));
   }
@@ -91,21 +91,22 @@ public final class FindingLog {
     return location.field().map(FieldNumber::field).orElse(0) == LENGTH_FIELD;
   }
 
-  private String fill(String text, Location location, String required) {
+  private String fill(String text, Location location, Observed observed, String required) {
     if (text.indexOf('{') < 0) {
       return text;
     }
-    String words = filled(text, location, required);
+    String words = filled(text, location, observed, required);
     return text.startsWith("{")
         ? words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1)
         : words;
   }
 
-  private String filled(String text, Location location, String required) {
+  private String filled(String text, Location location, Observed observed, String required) {
     return text.replace("{field}", location.field().map(FieldNumber::toString).orElse("the field"))
         .replace("{name}", location.field().map(this::name).orElse("the value"))
         .replace("{record}", record(location))
         .replace("{finger}", finger(location.position()))
+        .replace("{found}", observed.personal() ? "the value" : observed.text())
         .replace("{required}", required);
   }
 

@@ -14,12 +14,14 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import ridgeproof.desk.Visitor.Answer;
 
 /** Whoever is not the person at this browser, and whatever such a one may send. */
+@Tag("slow")
 class DeskAbuseTest {
 
   private static final byte[] NOTE = "tide table".getBytes(StandardCharsets.US_ASCII);

@@ -12,12 +12,14 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 
 /** What a person at a station does, in a real browser. */
+@Tag("slow")
 @ExtendWith(ChromiumExtension.class)
 class DeskBrowserTest {
 

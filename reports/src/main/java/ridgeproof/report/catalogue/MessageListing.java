@@ -21,6 +21,9 @@ import ridgeproof.spec.rule.BureauMessage;
 /** What a bureau's message means, and the list of messages that are known. */
 public final class MessageListing {
 
+  /** The resource that holds the schema of {@link #json}. */
+  public static final String SCHEMA = "/ridgeproof/report/message.schema.json";
+
   private static final int WIDTH = 80;
   private static final int MAX_RULES = 12;
 

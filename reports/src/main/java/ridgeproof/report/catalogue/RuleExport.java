@@ -6,18 +6,18 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import ridgeproof.report.ReportPhrases;
+import ridgeproof.report.data.FindingsCsv;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.rule.RuleRow;
 
 /** The catalogue of rules for a program or a spreadsheet. */
 public final class RuleExport {
 
+  /** The resource that holds the schema of {@link #json}. */
+  public static final String SCHEMA = "/ridgeproof/report/rules.schema.json";
+
   private static final JsonFactory JSON = new JsonFactory();
-  private static final Pattern NEEDS_QUOTES = Pattern.compile("[,\"\r\n]");
 
   private final ReportPhrases wording;
 
@@ -79,10 +79,6 @@ public final class RuleExport {
   }
 
   private static String line(String... cells) {
-    return Stream.of(cells).map(RuleExport::quoted).collect(Collectors.joining(","));
-  }
-
-  private static String quoted(String cell) {
-    return NEEDS_QUOTES.matcher(cell).find() ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
+    return FindingsCsv.joined(List.of(cells));
   }
 }

@@ -62,6 +62,7 @@ public final class RuleListing {
             .replace("{name}", "the value")
             .replace("{record}", "the record")
             .replace("{finger}", "the finger")
+            .replace(" ({found})", "")
             .replace("{required}", "what is required");
     String sentences = words.replace(". the ", ". The ");
     return sentences.startsWith("the ") ? "The" + sentences.substring(3) : sentences;

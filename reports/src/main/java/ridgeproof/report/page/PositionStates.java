@@ -33,6 +33,7 @@ public final class PositionStates {
   private static final int LAST_OF_CARD = 14;
   private static final int THUMBS_TOGETHER = 15;
   private static final Set<Integer> PLAIN_THUMBS = Set.of(11, 12);
+  private static final String IMAGED_YET_MISSING = "RP-TXN-005";
   private static final Set<String> OF_PRINTS = Set.of("RDG", "SEQ");
 
   private final FindingsReport report;
@@ -256,7 +257,7 @@ public final class PositionStates {
 
   /** Whether it is about what is seen of a print, and not about a field of its record. */
   private static boolean isOfPrint(Finding finding) {
-    return OF_PRINTS.contains(finding.rule().area());
+    return OF_PRINTS.contains(finding.rule().area()) || finding.ruleId().equals(IMAGED_YET_MISSING);
   }
 
   private List<Integer> fingers(int code) {

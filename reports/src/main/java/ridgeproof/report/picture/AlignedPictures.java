@@ -10,7 +10,6 @@ import ridgeproof.ridges.matching.PrintAlignment;
 public final class AlignedPictures {
 
   private static final int PAPER = 255;
-  private static final double MM_PER_INCH = 25.4;
 
   /** Single fingers are small on a page. */
   private static final double MAX_ENLARGED = 2.5;
@@ -49,7 +48,7 @@ public final class AlignedPictures {
   }
 
   private PicturePair pair(String finger, boolean alone) {
-    double rim = RIM_MM * ppi / MM_PER_INCH;
+    double rim = RIM_MM * ppi / PixelDensity.MM_PER_INCH;
     int left = alone ? 0 : (int) Math.max(0, lies.left() - rim);
     int top = alone ? 0 : (int) Math.max(0, lies.top() - rim);
     int right = alone ? first.width() : (int) Math.min(first.width(), lies.right() + rim);
@@ -68,7 +67,7 @@ public final class AlignedPictures {
     }
     GrayImage one = GrayImage.owning(width, height, before);
     GrayImage two = GrayImage.owning(width, height, after);
-    double mm = MM_PER_INCH / ppi;
+    double mm = PixelDensity.MM_PER_INCH / ppi;
     PhysicalSize size = new PhysicalSize(width, height, width * mm, height * mm, true);
     return PicturePair.of(
         finger,

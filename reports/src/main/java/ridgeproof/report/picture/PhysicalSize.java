@@ -16,8 +16,6 @@ import ridgeproof.imagery.PixelDensity;
  */
 record PhysicalSize(int columns, int rows, double width, double height, boolean known) {
 
-  private static final double MM_PER_INCH = 25.4;
-
   /** For pixels of which nobody says how large they are. */
   private static final PixelDensity SUPPOSED = PixelDensity.ofPpi(500);
 
@@ -36,8 +34,8 @@ record PhysicalSize(int columns, int rows, double width, double height, boolean 
     return new PhysicalSize(
         columns,
         rows,
-        columns / density.horizontalPpi() * MM_PER_INCH,
-        rows / density.verticalPpi() * MM_PER_INCH,
+        columns / density.horizontalPpi() * PixelDensity.MM_PER_INCH,
+        rows / density.verticalPpi() * PixelDensity.MM_PER_INCH,
         known);
   }
 }

@@ -23,6 +23,7 @@ public final class ConcernedPrints {
 
   private static final String SEQUENCE = "SEQ";
   private static final String SAME_IMAGE = "RP-TXN-080";
+  private static final String IMAGED_YET_MISSING = "RP-TXN-005";
   private static final String TWICE = "RP-TXN-003";
 
   /** Of more fingers than these in each other's place only the rolled prints are told. */
@@ -63,6 +64,8 @@ public final class ConcernedPrints {
         own.ifPresent(print -> prints.addAll(sameImage(print)));
       } else if (finding.ruleId().equals(TWICE)) {
         own.ifPresent(print -> prints.addAll(samePosition(print)));
+      } else if (finding.ruleId().equals(IMAGED_YET_MISSING) && own.isEmpty()) {
+        prints.addAll(atPosition(finding.location().position()));
       }
     }
     return prints;
@@ -129,6 +132,15 @@ public final class ConcernedPrints {
         .filter(image -> image.position().isPresent())
         .filter(image -> SLAPS.contains(image.position().getAsInt()))
         .map(image -> new Print(image, Optional.empty()))
+        .toList();
+  }
+
+  /** The prints of a position that a field of another record names. */
+  private List<Print> atPosition(OptionalInt position) {
+    return report.images().stream()
+        .filter(image -> image.layout().frictionRidge())
+        .filter(image -> position.isPresent() && image.position().equals(position))
+        .map(image -> Print.of(image, position))
         .toList();
   }
 

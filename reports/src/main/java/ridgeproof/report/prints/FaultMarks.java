@@ -19,7 +19,6 @@ import ridgeproof.ridges.segmentation.TipSide;
 /** Draws what a finding is about on its print. */
 final class FaultMarks {
 
-  private static final double MM_PER_INCH = 25.4;
   private static final double UNSTATED_PPI = 500;
   private static final double RING_MM = 2;
   private static final double MINUTIA_MM = 0.4;
@@ -48,7 +47,7 @@ final class FaultMarks {
                 .map(PixelDensity::meanPpi)
                 .filter(ppi -> ppi > 0)
                 .orElse(UNSTATED_PPI)
-            / MM_PER_INCH;
+            / PixelDensity.MM_PER_INCH;
   }
 
   void draw(Finding finding) {
@@ -67,6 +66,7 @@ final class FaultMarks {
       case "RP-RDG-002" -> area();
       case "RP-RDG-020" -> absent();
       case "RP-SEQ-021", "RP-SEQ-024", "RP-SEQ-025" -> turned();
+      case "RP-IMG-039" -> wholePrint();
       default -> outline();
     }
   }
@@ -105,6 +105,11 @@ final class FaultMarks {
         .map(FingerMeasures::maps)
         .filter(map -> marks.hatch(map, map::isRidge))
         .ifPresent(map -> marks.note("Hatched: the area with clear ridges, which is too small."));
+  }
+
+  /** At a wrong resolution a print is seen, and yet not found. */
+  private void wholePrint() {
+    print.box().ifPresent(box -> marks.box(Kind.FAULT, box));
   }
 
   /** A line around the print; around the image where no print was found. */

@@ -15,6 +15,9 @@ import ridgeproof.report.template.JteticketGenerated;
  */
 public final class Ticket {
 
+  /** The resource that holds the schema of the JSON form. */
+  public static final String SCHEMA = "/ridgeproof/report/ticket.schema.json";
+
   /** A titled part. */
   public record Section(String title, List<Line> lines) {}
 

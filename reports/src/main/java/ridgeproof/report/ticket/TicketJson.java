@@ -9,7 +9,7 @@ import ridgeproof.report.AsciiJson;
 import ridgeproof.report.ticket.Ticket.Line;
 import ridgeproof.report.ticket.Ticket.Section;
 
-/** A ticket for the program of a help desk. */
+/** A ticket for the program of a help desk, by {@code ticket.schema.json}. */
 final class TicketJson {
 
   static final int SCHEMA_VERSION = 1;

@@ -7,10 +7,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Also leaves pictures of every page in {@code target/screenshots} for people to look at. */
+@Tag("slow")
 @InChromium
 class LayoutBrowserTest {
 

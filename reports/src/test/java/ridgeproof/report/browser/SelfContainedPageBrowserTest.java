@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,6 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import ridgeproof.corpus.fault.HostileCard;
 
 /** A page that is opened from a disk stands alone, needs no script and runs none of a value. */
+@Tag("slow")
 @InChromium
 class SelfContainedPageBrowserTest {
 

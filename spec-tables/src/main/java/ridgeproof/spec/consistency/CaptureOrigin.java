@@ -3,12 +3,18 @@ package ridgeproof.spec.consistency;
 import java.util.Locale;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.table.Source;
+import ridgeproof.spec.table.Table;
 
 /**
  * A field that tells where a capture comes from. The first field of a kind that says something
  * decides.
  */
 public record CaptureOrigin(Kind kind, FieldNumber field, Source source) {
+
+  public static CaptureOrigin of(Table.Row row) {
+    return new CaptureOrigin(
+        row.parse("origin", Kind::parse), row.parse("field", FieldNumber::parse), row.source());
+  }
 
   /** Who or what captured. */
   public enum Kind {

@@ -2,6 +2,7 @@ package ridgeproof.spec.limit;
 
 import java.util.OptionalDouble;
 import ridgeproof.spec.table.Source;
+import ridgeproof.spec.table.Table;
 
 /**
  * How far images of a format may be compressed.
@@ -17,6 +18,17 @@ public record CompressionLimit(
     OptionalDouble bitsPerPixel,
     double tolerancePercent,
     Source source) {
+
+  public static CompressionLimit of(Table.Row row) {
+    return new CompressionLimit(
+        row.required("format"),
+        row.parse("ratio", Double::parseDouble),
+        row.optional("bits_per_pixel").stream()
+            .mapToDouble(cell -> row.parse("bits_per_pixel", Double::parseDouble))
+            .findFirst(),
+        row.parse("tolerance_percent", Double::parseDouble),
+        row.source());
+  }
 
   public double most() {
     return ratio * (1 + tolerancePercent / 100);

@@ -2,6 +2,7 @@ package ridgeproof.spec.limit;
 
 import java.util.Set;
 import ridgeproof.spec.table.Source;
+import ridgeproof.spec.table.Table;
 import ridgeproof.spec.table.VersionRange;
 
 /**
@@ -17,4 +18,17 @@ public record ImageSizeLimit(
     double maxWidthMm,
     double maxHeightMm,
     VersionRange versions,
-    Source source) {}
+    Source source) {
+
+  private static final double MM_PER_INCH = 25.4;
+
+  public static ImageSizeLimit of(Table.Row row) {
+    return new ImageSizeLimit(
+        row.parse("record_types", Table::numbers),
+        row.required("position"),
+        row.parse("max_width_in", Double::parseDouble) * MM_PER_INCH,
+        row.parse("max_height_in", Double::parseDouble) * MM_PER_INCH,
+        row.versions(),
+        row.source());
+  }
+}

@@ -1,6 +1,7 @@
 package ridgeproof.spec.limit;
 
 import ridgeproof.spec.table.Source;
+import ridgeproof.spec.table.Table;
 
 /**
  * A scanning resolution that the standard names.
@@ -12,6 +13,15 @@ import ridgeproof.spec.table.Source;
  */
 public record ResolutionClass(
     String name, double ppi, double ppmm, double tolerancePercent, Source source) {
+
+  public static ResolutionClass of(Table.Row row) {
+    return new ResolutionClass(
+        row.required("class"),
+        row.parse("ppi", Double::parseDouble),
+        row.parse("ppmm", Double::parseDouble),
+        row.parse("tolerance_percent", Double::parseDouble),
+        row.source());
+  }
 
   public boolean admits(double ppiMeasured) {
     return Math.abs(ppiMeasured - ppi) <= ppi * tolerancePercent / 100 + 1e-9;

@@ -49,6 +49,21 @@ public final class RuleCatalogue {
     return new RuleCatalogue(rows);
   }
 
+  /**
+   * The same rows, and these.
+   *
+   * @throws IllegalArgumentException if an id is none, or is there already
+   */
+  public RuleCatalogue plus(List<RuleRow> more) {
+    Map<String, RuleRow> all = new LinkedHashMap<>(rows);
+    for (RuleRow rule : more) {
+      if (!ID.matcher(rule.id()).matches() || all.put(rule.id(), rule) != null) {
+        throw new IllegalArgumentException(rule.id() + " is no id, or a duplicate");
+      }
+    }
+    return new RuleCatalogue(all);
+  }
+
   private Map<String, Map<RuleRow.Capture, String>> readRemedies() {
     Map<String, Map<RuleRow.Capture, String>> remedies = new HashMap<>();
     for (Table.Row row : Table.resource("rules/capture-remedies.csv").rows()) {

@@ -57,7 +57,7 @@ public final class RealCard {
     line("");
     line("### Plain fingers found");
     line("");
-    line("In pixels of each image at 500 ppi; drawn in [`segments.svg`](segments.svg).");
+    line("In pixels of each image at 500 ppi; `ridgeproof images --overlay` draws them.");
     line("");
     line(
         "| image | finger | middle across | middle down | width | height | leans, degrees | confidence | doubts |");
@@ -192,11 +192,6 @@ public final class RealCard {
                     exchange.second().code(),
                     SequenceSection.words(exchange.outcome())),
                 ""));
-  }
-
-  /** The boxes in their images as a drawing, without a pixel of the prints. */
-  public String drawing() {
-    return SegmentDrawing.of(report.images());
   }
 
   private void line(String text) {

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import ridgeproof.corpus.fault.Fault;
 import ridgeproof.corpus.fault.FaultComposer;
@@ -39,20 +38,19 @@ public final class FaultTrial {
   private static final int MAX_OTHERS = 2;
 
   private final Examiner examiner = new Examiner(SpecTables.open(), ParseLimits.standard());
-  private final FaultComposer composer = new FaultComposer();
-  private final UnaryOperator<byte[]> encoding;
+  private final FaultComposer composer;
   private final ExaminationOptions options;
   private final Map<String, List<String>> clean = new ConcurrentHashMap<>();
 
   public FaultTrial(Depth depth) {
-    this(depth, UnaryOperator.identity());
+    this(depth, new FaultComposer());
   }
 
   /**
-   * @param encoding what is done to each file, clean or faulty, before it is examined
+   * @param composer makes the files, clean and faulty
    */
-  public FaultTrial(Depth depth, UnaryOperator<byte[]> encoding) {
-    this.encoding = encoding;
+  public FaultTrial(Depth depth, FaultComposer composer) {
+    this.composer = composer;
     options = ExaminationOptions.standard().withDepth(depth).withToday(DAY);
   }
 
@@ -115,7 +113,7 @@ public final class FaultTrial {
   }
 
   private FindingsReport examine(byte[] file) {
-    return examiner.examine(ByteSource.of(encoding.apply(file)), options);
+    return examiner.examine(ByteSource.of(file), options);
   }
 
   private List<String> cleanKeys(String base) {

@@ -2,7 +2,6 @@ package ridgeproof.calibration.fit;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
-import org.apache.commons.csv.CSVRecord;
 import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.ridges.quality.QualityMetric;
 import ridgeproof.spec.limit.RidgeLimit;
@@ -24,27 +23,22 @@ record LimitRow(
     OptionalDouble most,
     String source) {
 
-  static LimitRow of(CSVRecord row) {
-    String key = row.get("measure");
+  static LimitRow of(RidgeLimit row) {
     QualityMetric measure =
-        QualityMetric.ofKey(key)
-            .orElseThrow(() -> new IllegalArgumentException("no measure " + key));
-    if (!measure.unit().toString().equals(row.get("unit"))) {
+        QualityMetric.ofKey(row.measure())
+            .orElseThrow(() -> new IllegalArgumentException("no measure " + row.measure()));
+    if (!measure.unit().toString().equals(row.unit())) {
       throw new IllegalArgumentException(
-          key + " is counted in " + measure.unit() + ", not in " + row.get("unit"));
+          row.measure() + " is counted in " + measure.unit() + ", not in " + row.unit());
     }
     return new LimitRow(
-        row.get("rule"),
-        row.get("case"),
-        Impression.ofKey(row.get("impression")),
+        row.rule(),
+        row.situation(),
+        Impression.ofKey(row.impression()),
         measure,
-        number(row.get("least")),
-        number(row.get("most")),
-        row.get("source"));
-  }
-
-  private static OptionalDouble number(String text) {
-    return text.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
+        row.least(),
+        row.most(),
+        row.source().place());
   }
 
   static LimitRow of(

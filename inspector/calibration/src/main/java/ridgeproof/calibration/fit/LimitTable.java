@@ -9,6 +9,7 @@ import org.apache.commons.csv.CSVPrinter;
 import ridgeproof.calibration.print.Csv;
 import ridgeproof.calibration.print.MeasuredPrint;
 import ridgeproof.examination.rules.ridges.RidgeLimitEvaluator;
+import ridgeproof.spec.limit.RidgeLimit;
 
 /**
  * The limits, and what is said of a print by them: a rule fires when all rows of one of its cases
@@ -19,7 +20,6 @@ public record LimitTable(List<LimitRow> rows) {
   /** Of a box in which no print of the finger was found. */
   static final String NO_RIDGES = "RP-RDG-001";
 
-  private static final String RESOURCE = "/ridgeproof/spec/limits/ridge-limits.csv";
   private static final List<String> COLUMNS =
       List.of("rule", "case", "impression", "measure", "least", "most", "unit", "source");
 
@@ -29,7 +29,7 @@ public record LimitTable(List<LimitRow> rows) {
 
   /** The table that the examination works with. */
   public static LimitTable inUse() {
-    return new LimitTable(Csv.resource(RESOURCE).stream().map(LimitRow::of).toList());
+    return new LimitTable(RidgeLimit.load().stream().map(LimitRow::of).toList());
   }
 
   /** The rules that object to a print. */

@@ -21,12 +21,12 @@ import ridgeproof.corpus.scenario.BoxSet;
 import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.PixelDensity;
 import ridgeproof.spec.layout.FingerPosition;
 
 /** Rolled cards without defects or mistakes, as a batch of the corpus has them. */
 public final class CleanCards {
 
-  private static final double MM_PER_INCH = 25.4;
   private static final double PPI_OF_PERIOD = 500;
 
   private final SubjectPlan plan;
@@ -69,7 +69,9 @@ public final class CleanCards {
                       finger,
                       new ObservedPrint.Truth(
                           fingers.get(finger).pattern(),
-                          fingers.get(finger).ridgePeriodPx() * MM_PER_INCH / PPI_OF_PERIOD,
+                          fingers.get(finger).ridgePeriodPx()
+                              * PixelDensity.MM_PER_INCH
+                              / PPI_OF_PERIOD,
                           count)));
       prints.addAll(
           ObservedPrint.look(
@@ -107,7 +109,7 @@ public final class CleanCards {
         }
       }
     }
-    double cellMm = cell * MM_PER_INCH / taken.labelledPpi();
+    double cellMm = cell * PixelDensity.MM_PER_INCH / taken.labelledPpi();
     Map<FingerPosition, MinutiaCount> counts = new EnumMap<>(FingerPosition.class);
     for (int i = 0; i < cells.length; i++) {
       counts.put(

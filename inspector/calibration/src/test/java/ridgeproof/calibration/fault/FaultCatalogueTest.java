@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import ridgeproof.corpus.fault.Fault;
 import ridgeproof.corpus.fault.FaultArea;
@@ -25,6 +26,7 @@ import ridgeproof.finding.Finding;
  * The whole catalogue takes minutes and is in {@code docs/faults.md}. Here every fault that the
  * structure tells of is examined, and a sample of those that images and ridges tell of.
  */
+@Tag("slow")
 class FaultCatalogueTest {
 
   private static final EnumSet<FaultArea> OF_STRUCTURE =

@@ -7,16 +7,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import ridgeproof.calibration.evaluation.DefectRules;
-import ridgeproof.calibration.print.Csv;
 import ridgeproof.calibration.print.MadeUpPrints;
 import ridgeproof.calibration.print.MeasureTable;
 import ridgeproof.corpus.impression.CaptureDefect;
 import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.ridges.quality.QualityMetric;
+import ridgeproof.spec.limit.RidgeLimit;
 
 class LimitTableTest {
 
@@ -34,15 +35,23 @@ class LimitTableTest {
 
   @Test
   void aRowInAnotherUnitOrOfNoMeasureIsRefused() {
-    String header = "rule,case,impression,measure,least,most,unit,source\n";
-    for (String row : new String[] {"clarity,1,,mm", "no-such,1,,share"}) {
-      assertThrows(
-          IllegalArgumentException.class,
-          () ->
-              LimitRow.of(
-                  Csv.read(new StringReader(header + "RP-RDG-004,dry,rolled," + row + ",x\n"))
-                      .get(0)));
-    }
+    RidgeLimit row = RidgeLimit.load().get(0);
+    assertEquals(row.measure(), LimitRow.of(row).limit().measure());
+    assertThrows(IllegalArgumentException.class, () -> LimitRow.of(of(row.measure(), "furlong")));
+    assertThrows(IllegalArgumentException.class, () -> LimitRow.of(of("no-such", row.unit())));
+  }
+
+  private static RidgeLimit of(String measure, String unit) {
+    OptionalDouble least = OptionalDouble.of(1);
+    return new RidgeLimit(
+        "RP-RDG-004",
+        "dry",
+        "rolled",
+        measure,
+        least,
+        OptionalDouble.empty(),
+        unit,
+        RidgeLimit.load().get(0).source());
   }
 
   @Test

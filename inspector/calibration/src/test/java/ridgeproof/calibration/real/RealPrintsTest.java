@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -21,6 +22,7 @@ import ridgeproof.testing.RealPrints;
 import ridgeproof.testing.ReferenceFiles;
 
 /** What must hold on single prints of real people that lie in {@code ../shared/prints}. */
+@Tag("slow")
 class RealPrintsTest {
 
   private static final int ACCUSED = 4;

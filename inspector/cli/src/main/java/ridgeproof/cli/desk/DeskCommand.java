@@ -17,10 +17,17 @@ import ridgeproof.cli.option.PositiveConverter;
     description = {
       "Opens a page in the browser of this machine: drop files, see what to do.",
       "",
-      "Files stay in the memory of this machine. Nothing is sent anywhere, and nothing is written",
-      "to disk unless you save it."
+      "Files stay in the memory of this machine. Nothing is sent anywhere, and nothing "
+          + "is written to disk unless you save it."
     },
-    footer = {"", "Exit status: 0 when the desk is closed."})
+    footer = {
+      "",
+      "Examples:",
+      "  ridgeproof desk",
+      "  ridgeproof desk --watch outbox --profile rolled-card",
+      "",
+      "Exit status: 0 when the desk is closed."
+    })
 public final class DeskCommand implements Callable<Integer> {
 
   @Option(

@@ -12,15 +12,20 @@ import ridgeproof.cli.option.LimitOptions;
 @Command(
     name = "gate",
     description = {
-      "Checks the files a station exports and moves READY files on; all others are held.",
+      "Checks the files a station exports and moves READY files on; all others are " + "held.",
       "",
-      "Each file ends in exactly one of the folders, unchanged, whatever is stopped when. The three",
-      "folders must be on the same disk. The station should write a file under another name, such as",
-      "one that ends in .part, and rename it when it is complete; a file that is written in place is",
-      "taken when it has not changed for 3 seconds. What happened to each file is recorded in",
-      ".gate/record.jsonl in the --hold folder."
+      "Each file ends in exactly one of the folders, unchanged, whatever is stopped "
+          + "when. The three folders must be on the same disk. The station should write a "
+          + "file under another name, such as one that ends in .part, and rename it when it "
+          + "is complete; a file that is written in place is taken when it has not changed "
+          + "for 3 seconds. What happened to each file is recorded in .gate/record.jsonl in "
+          + "the --hold folder."
     },
     footer = {
+      "",
+      "Examples:",
+      "  ridgeproof gate --from export --ready outbox --hold held",
+      "  ridgeproof gate --once --from export --ready outbox --hold held",
       "",
       "Exit status with --once: 0 all files moved on, 2 a file was held, 74 a problem."
     })

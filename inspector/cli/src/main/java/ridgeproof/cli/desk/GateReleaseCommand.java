@@ -25,8 +25,13 @@ import ridgeproof.spec.SpecTables;
     description = {
       "Lists what a gate holds, or moves one held file on as it is.",
       "",
-      "The agency's profile lists the reasons (release_reasons). Reason and name go on record; no",
-      "finding changes. This works while the gate is running."
+      "The agency's profile lists the reasons (release_reasons). Reason and name go on "
+          + "record; no finding changes. This works while the gate is running."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  ridgeproof gate release --from export --ready outbox --hold held --profile agency.toml"
     })
 final class GateReleaseCommand implements Callable<Integer> {
 

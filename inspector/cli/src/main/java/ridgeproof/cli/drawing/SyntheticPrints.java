@@ -10,10 +10,10 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import ridgeproof.corpus.fault.ImageChange;
 import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.Hand;
 import ridgeproof.corpus.finger.MasterFinger;
-import ridgeproof.corpus.impression.CaptureDefect;
 import ridgeproof.corpus.impression.FingerBox;
 import ridgeproof.corpus.impression.FrameSize;
 import ridgeproof.corpus.impression.Impression;
@@ -35,48 +35,37 @@ public final class SyntheticPrints implements Function<PrintOrder, Optional<Gray
   private static final int PLAIN_LEFT_THUMB = 12;
   private static final int USUAL_PPI = 500;
   private static final int FINE_PPI = 1000;
+
+  /** From here on a picture is drawn at 1000 ppi and scaled, not at 500. */
+  private static final int NEARER_TO_FINE = 750;
+
+  /** A scale as near to 1 as this is none. */
+  private static final double SAME_SCALE = 0.02;
+
   private static final byte PAPER = (byte) 245;
   private static final int WHOLE_IMAGE = 0;
 
-  /** How much of a defect is tried, from the first attempt to the last. */
-  private static final double[] STRENGTHS = {0.65, 0.85, 1};
+  /** What separates the seeds of one person from those of another. */
+  private static final long STRANGER = 7_919;
 
-  /** What in a capture makes the finding of a rule. */
-  private static final Map<String, CaptureDefect> DEFECTS =
-      Map.ofEntries(
-          Map.entry("RP-RDG-001", CaptureDefect.BLANK),
-          Map.entry("RP-RDG-002", CaptureDefect.TOO_FEW_MINUTIAE),
-          Map.entry("RP-RDG-003", CaptureDefect.ROLL_NOT_WIDE),
-          Map.entry("RP-RDG-004", CaptureDefect.TOO_DRY),
-          Map.entry("RP-RDG-005", CaptureDefect.TOO_WET),
-          Map.entry("RP-RDG-006", CaptureDefect.SLIPPAGE),
-          Map.entry("RP-RDG-007", CaptureDefect.LIFTED_DURING_ROLL),
-          Map.entry("RP-RDG-008", CaptureDefect.CORE_MISSING),
-          Map.entry("RP-RDG-009", CaptureDefect.ROTATED),
-          Map.entry("RP-RDG-010", CaptureDefect.CLIPPED_AT_BORDER),
-          Map.entry("RP-RDG-011", CaptureDefect.BLURRED),
-          Map.entry("RP-RDG-012", CaptureDefect.LOW_CONTRAST),
-          Map.entry("RP-RDG-014", CaptureDefect.TOO_FEW_MINUTIAE),
-          Map.entry("RP-RDG-015", CaptureDefect.LATENT_GHOST),
-          Map.entry("RP-IMG-035", CaptureDefect.LOW_CONTRAST));
+  /** Seeds of captures: one for each position, and others when it is tried again. */
+  private static final int SEEDS = 1000;
 
-  private static final Set<String> INVERTED = Set.of("RP-IMG-037", "RP-IMG-051");
+  private static final int ANOTHER = 100;
 
-  private final Map<FingerDigit, MasterFinger> fingers = new ConcurrentHashMap<>();
+  private record Grown(boolean stranger, FingerDigit digit) {}
+
+  private final Map<Grown, MasterFinger> fingers = new ConcurrentHashMap<>();
 
   @Override
   public Optional<GrayImage> apply(PrintOrder order) {
-    boolean drawable = order.ppi() == USUAL_PPI || order.ppi() == FINE_PPI;
     List<FingerDigit> digits = digits(order);
-    if (!drawable || digits.isEmpty() || order.position() > BOTH_THUMBS) {
+    if (digits.isEmpty() || order.position() > BOTH_THUMBS) {
       return Optional.empty();
     }
     try {
-      GrayImage image = fitted(drawn(order, digits), order);
-      boolean inverted =
-          order.faults().values().stream()
-              .anyMatch(rules -> rules.stream().anyMatch(INVERTED::contains));
-      return Optional.of(inverted ? inverted(image) : image);
+      GrayImage image = new ImageFaults(order).in(scaled(drawn(order, digits), order));
+      return Optional.of(fitted(image, order));
     } catch (IllegalArgumentException e) {
       return Optional.empty(); // a frame or a hand that the corpus does not draw
     }
@@ -96,10 +85,17 @@ public final class SyntheticPrints implements Function<PrintOrder, Optional<Gray
                   ? List.of(FingerDigit.values()[order.position() - 1])
                   : List.of();
         };
-    return named.stream()
-        .filter(digit -> !order.missing().contains(digit.position()))
-        .map(digit -> FingerDigit.values()[shown(order, digit) - 1])
-        .toList();
+    List<FingerDigit> present =
+        named.stream().filter(digit -> !order.missing().contains(digit.position())).toList();
+    List<FingerDigit> shown =
+        present.stream().map(digit -> FingerDigit.values()[shown(order, digit) - 1]).toList();
+    // Of a slap no finger can be drawn twice, nor can one of the other hand be among them.
+    boolean possible = shown.stream().map(FingerDigit::hand).distinct().count() < 2 || both(order);
+    return possible && Set.copyOf(shown).size() == shown.size() ? shown : present;
+  }
+
+  private static boolean both(PrintOrder order) {
+    return order.position() == BOTH_THUMBS;
   }
 
   private static int shown(PrintOrder order, FingerDigit digit) {
@@ -109,11 +105,15 @@ public final class SyntheticPrints implements Function<PrintOrder, Optional<Gray
   /** Only a finger at fault is spoilt, where the image shows several. */
   private GrayImage drawn(PrintOrder order, List<FingerDigit> digits) {
     ImpressionSettings settings =
-        ImpressionSettings.natural(order.seed() * 100 + order.position())
-            .withPpi(order.ppi())
+        ImpressionSettings.natural(
+                order.seed() * SEEDS + order.position() + (long) ANOTHER * order.attempt())
+            .withPpi(drawingPpi(order))
             .withFrame(frame(order));
     Impression clean =
-        impression(order, digits, spoilt(settings, order, order.faults().get(WHOLE_IMAGE)));
+        impression(
+            order,
+            digits,
+            spoilt(settings, order, order.faults().getOrDefault(WHOLE_IMAGE, Set.of())));
     if (digits.size() == 1) {
       Set<String> faults =
           order.faults().values().stream().flatMap(Set::stream).collect(Collectors.toSet());
@@ -133,22 +133,32 @@ public final class SyntheticPrints implements Function<PrintOrder, Optional<Gray
     return image;
   }
 
+  private static int drawingPpi(PrintOrder order) {
+    return order.ppi() < NEARER_TO_FINE ? USUAL_PPI : FINE_PPI;
+  }
+
+  private static double scale(PrintOrder order) {
+    double scale = order.ppi() / (double) drawingPpi(order);
+    return Math.abs(scale - 1) < SAME_SCALE ? 1 : scale;
+  }
+
   private static FrameSize frame(PrintOrder order) {
-    int scale = order.ppi() / USUAL_PPI;
-    return new FrameSize((order.width() + scale - 1) / scale, (order.height() + scale - 1) / scale);
+    double scale = scale(order) * drawingPpi(order) / USUAL_PPI;
+    int across = (int) Math.ceil(order.width() / scale);
+    int down = (int) Math.ceil(order.height() / scale);
+    return order.sideways() ? new FrameSize(down, across) : new FrameSize(across, down);
+  }
+
+  private static GrayImage scaled(GrayImage image, PrintOrder order) {
+    double scale = scale(order);
+    return scale == 1
+        ? image
+        : ImageChange.edit("scale", List.of((int) Math.round(100 * scale))).apply(image);
   }
 
   private static ImpressionSettings spoilt(
       ImpressionSettings settings, PrintOrder order, Set<String> rules) {
-    ImpressionSettings spoilt = settings;
-    double strength = STRENGTHS[Math.min(order.attempt(), STRENGTHS.length - 1)];
-    for (String rule : rules == null ? Set.<String>of() : rules) {
-      CaptureDefect defect = DEFECTS.get(rule);
-      if (defect != null && defect.befalls(order.rolled())) {
-        spoilt = spoilt.withDefect(defect, strength);
-      }
-    }
-    return spoilt;
+    return CaptureFaults.spoilt(settings, order.rolled(), order.attempt(), rules);
   }
 
   private Impression impression(
@@ -157,7 +167,11 @@ public final class SyntheticPrints implements Function<PrintOrder, Optional<Gray
     digits.forEach(
         digit ->
             masters.add(
-                fingers.computeIfAbsent(digit, key -> MasterFinger.grow(order.seed(), key))));
+                fingers.computeIfAbsent(
+                    new Grown(order.strangers().contains(digit.position()), digit),
+                    key ->
+                        MasterFinger.grow(
+                            order.seed() + (key.stranger() ? STRANGER : 0), key.digit()))));
     if (order.position() == RIGHT_FOUR || order.position() == LEFT_FOUR) {
       return SlapComposer.fourFingers(masters, digits.get(0).hand(), settings);
     }
@@ -192,13 +206,5 @@ public final class SyntheticPrints implements Function<PrintOrder, Optional<Gray
       }
     }
     return GrayImage.owning(order.width(), order.height(), pixels);
-  }
-
-  private static GrayImage inverted(GrayImage image) {
-    byte[] pixels = image.toArray();
-    for (int i = 0; i < pixels.length; i++) {
-      pixels[i] = (byte) ~pixels[i];
-    }
-    return GrayImage.owning(image.width(), image.height(), pixels);
   }
 }

@@ -17,14 +17,35 @@ import ridgeproof.transaction.record.ByteSource;
 /** A file that is examined: opened for reading only, small ones read, large ones mapped. */
 public record InputFile(Path path, ByteSource bytes, FileFacts facts) {
 
+  /** Names standard input. */
+  public static final String STANDARD_INPUT = "-";
+
   private static final long MAPPED_FROM = 16L * 1024 * 1024;
 
   /**
-   * Opens the file.
+   * Opens the file, or reads standard input where it is named so.
    *
    * @param maxBytes a larger file is refused
    */
   public static InputFile open(Path path, long maxBytes) {
+    return isStandardInput(path) ? standardInput(path, maxBytes) : file(path, maxBytes);
+  }
+
+  static boolean isStandardInput(Path path) {
+    return path.toString().equals(STANDARD_INPUT);
+  }
+
+  private static InputFile standardInput(Path path, long maxBytes) {
+    try {
+      ByteSource bytes = ByteSource.of(read(path, System.in, maxBytes));
+      return new InputFile(
+          path, bytes, new FileFacts("standard input", bytes.length(), sha256(bytes)));
+    } catch (IOException e) {
+      throw CommandFailure.inputOutput(IoErrorMessages.of(path, e));
+    }
+  }
+
+  private static InputFile file(Path path, long maxBytes) {
     try (FileChannel channel = FileChannel.open(path, StandardOpenOption.READ)) {
       if (Files.isDirectory(path)) {
         throw CommandFailure.inputOutput(path + ": is a folder");

@@ -25,6 +25,8 @@ public final class InputPaths {
         Inputs contents = transactionsIn(path, tables);
         paths.addAll(contents.files());
         others.addAll(contents.others());
+      } else if (InputFile.isStandardInput(path) && paths.contains(path)) {
+        throw CommandFailure.usage("standard input (-) can be read only once");
       } else if (Files.exists(path) || !isPattern(name)) {
         paths.add(path);
       } else {

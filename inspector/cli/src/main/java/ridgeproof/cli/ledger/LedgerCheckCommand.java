@@ -9,7 +9,13 @@ import ridgeproof.cli.io.Console;
 @Command(
     name = "check",
     description = "Checks that a ledger is sound: the file, its tables, and that no entry is torn.",
-    footer = {"", "Exit status: 0 sound, 2 problems found, 64 wrong usage, 74 cannot be read."})
+    footer = {
+      "",
+      "Examples:",
+      "  ridgeproof ledger check office.ledger",
+      "",
+      "Exit status: 0 sound, 2 problems found, 64 wrong usage, 74 cannot be read."
+    })
 final class LedgerCheckCommand implements Callable<Integer> {
 
   @Mixin LedgerInput input;

@@ -10,13 +10,19 @@ import ridgeproof.cli.io.Console;
 /** What is done with a ledger besides recording. */
 @Command(
     name = "ledger",
-    description = {
-      "Reports on the examinations that were recorded with --ledger, and on the responses to them.",
-      ""
-    },
+    description =
+        "Reports on the examinations that were recorded with --ledger, and on the "
+            + "responses to them.",
     synopsisSubcommandLabel = "COMMAND",
     commandListHeading = "%nCommands:%n",
-    footer = {"", "ridgeproof ledger COMMAND --help explains a command."})
+    footer = {
+      "",
+      "Examples:",
+      "  ridgeproof examine --ledger office.ledger outbox",
+      "  ridgeproof ledger report office.ledger",
+      "",
+      "ridgeproof ledger COMMAND --help explains a command."
+    })
 public final class LedgerCommand implements Runnable {
 
   @Spec CommandSpec spec;

@@ -10,7 +10,13 @@ import ridgeproof.cli.option.OutputOptions;
 @Command(
     name = "export",
     description = "Writes every entry of a ledger as a line of JSON, the oldest first.",
-    footer = {"", "Exit status: 0, 64 wrong usage, 74 cannot be read or written."})
+    footer = {
+      "",
+      "Examples:",
+      "  ridgeproof ledger export --output entries.jsonl office.ledger",
+      "",
+      "Exit status: 0, 64 wrong usage, 74 cannot be read or written."
+    })
 final class LedgerExportCommand implements Callable<Integer> {
 
   @Mixin LedgerInput input;

@@ -11,11 +11,16 @@ import ridgeproof.cli.option.DateConverter;
 /** Removes old entries. */
 @Command(
     name = "forget",
-    description = {
-      "Removes the entries of the days before a date for good, with everything that belongs to",
-      "them; the file no longer holds them."
-    },
-    footer = {"", "Exit status: 0, 64 wrong usage, 74 cannot be changed."})
+    description =
+        "Removes the entries of the days before a date for good, with everything that "
+            + "belongs to them; the file no longer holds them.",
+    footer = {
+      "",
+      "Examples:",
+      "  ridgeproof ledger forget --before 2025-01-01 office.ledger",
+      "",
+      "Exit status: 0, 64 wrong usage, 74 cannot be changed."
+    })
 final class LedgerForgetCommand implements Callable<Integer> {
 
   @Mixin LedgerInput input;

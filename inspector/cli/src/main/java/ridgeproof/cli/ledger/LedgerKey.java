@@ -20,7 +20,7 @@ import ridgeproof.cli.io.IoErrorMessages;
 import ridgeproof.ledger.KeyedHash;
 
 /** The secret of a ledger: one line of hexadecimal digits in a file for its owner alone. */
-final class LedgerKey {
+public final class LedgerKey {
 
   private static final Set<PosixFilePermission> OWNER_ONLY =
       PosixFilePermissions.fromString("rw-------");
@@ -32,7 +32,7 @@ final class LedgerKey {
    *
    * @param mayMake whether a file that is not there is made; never for a ledger that has entries
    */
-  static byte[] readOrMake(Path file, boolean mayMake) {
+  public static byte[] readOrMake(Path file, boolean mayMake) {
     try {
       if (mayMake && !Files.exists(file)) {
         make(file);

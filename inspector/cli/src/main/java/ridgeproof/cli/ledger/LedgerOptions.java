@@ -13,20 +13,19 @@ public final class LedgerOptions {
       names = "--ledger",
       paramLabel = "FILE|ADDRESS",
       defaultValue = "${env:RIDGEPROOF_LEDGER}",
-      description = {
-        "record each examination in this ledger: a file, which is made if need be, or the",
-        "jdbc:postgresql: address of a database; no biographic data and no image is kept",
-        "(default: the environment variable RIDGEPROOF_LEDGER, else no ledger)"
-      })
+      description =
+          "record each examination in this ledger: a file, which is made if need be, or "
+              + "the jdbc:postgresql: address of a database; no biographic data and no image is "
+              + "kept (default: the environment variable RIDGEPROOF_LEDGER, else no ledger)")
   String ledger;
 
   @Option(
       names = "--ledger-key",
       paramLabel = "FILE",
-      description = {
-        "the secret by which control numbers and operators are hashed; made if need be",
-        "(default: beside the ledger, with .key added to its name; required for an address)"
-      })
+      description =
+          "the secret by which control numbers and operators are hashed; made if need be "
+              + "(default: beside the ledger, with .key added to its name; required for an "
+              + "address)")
   Path key;
 
   @Option(

@@ -13,11 +13,17 @@ import ridgeproof.cli.option.OutputOptions;
 /** What a ledger shows over many files. */
 @Command(
     name = "report",
-    description = {
-      "Compares what the bureau answered with the verdicts before sending, and reports acceptance,",
-      "rejections, recaptures, and the health of the stations."
-    },
-    footer = {"", "Exit status: 0, 64 wrong usage, 74 cannot be read or written."})
+    description =
+        "Compares what the bureau answered with the verdicts before sending, and reports "
+            + "acceptance, rejections, recaptures, and the health of the stations.",
+    footer = {
+      "",
+      "Examples:",
+      "  ridgeproof ledger report office.ledger",
+      "  ridgeproof ledger report --format html --output ledger.html office.ledger",
+      "",
+      "Exit status: 0, 64 wrong usage, 74 cannot be read or written."
+    })
 final class LedgerReportCommand implements Callable<Integer> {
 
   enum Format {
@@ -37,10 +43,9 @@ final class LedgerReportCommand implements Callable<Integer> {
   @Option(
       names = "--operators",
       paramLabel = "FILE",
-      description = {
-        "a list of operators as the files name them, one on a line, so that the report can name",
-        "them; the ledger holds only their hash"
-      })
+      description =
+          "a list of operators as the files name them, one on a line, so that the report "
+              + "can name them; the ledger holds only their hash")
   Path operators;
 
   @Option(

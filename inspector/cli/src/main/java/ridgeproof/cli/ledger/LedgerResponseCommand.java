@@ -12,11 +12,14 @@ import ridgeproof.cli.option.LimitOptions;
 /** Takes in what a bureau answered. */
 @Command(
     name = "response",
-    description = {
-      "Reads response files, explains them, says which submission of the ledger each answers, and",
-      "records them. A response can also be recorded with examine --ledger."
-    },
+    description =
+        "Reads response files, explains them, says which submission of the ledger each "
+            + "answers, and records them. A response can also be recorded with examine "
+            + "--ledger.",
     footer = {
+      "",
+      "Examples:",
+      "  ridgeproof ledger response office.ledger response.an2",
       "",
       "Exit status: 0 all accepted, 2 a submission was rejected, 3 a file is no response,",
       "64 wrong usage, 74 cannot be read or written."

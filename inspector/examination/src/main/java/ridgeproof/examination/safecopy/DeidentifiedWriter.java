@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
+import java.util.stream.Stream;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
@@ -53,9 +54,9 @@ final class DeidentifiedWriter {
   private final RetainedValues kept;
   private final SyntheticValues values;
   private final KeyedRandom secret;
-  private final BlankImages blanks;
+  private final BlankImages eraser;
   private final Map<Integer, FeaturePoints> features = new HashMap<>();
-  private final Map<Integer, byte[]> images = new HashMap<>();
+  private final Map<Integer, byte[]> blanks = new HashMap<>();
 
   /**
    * @param original examined with its images
@@ -67,7 +68,7 @@ final class DeidentifiedWriter {
     this.source = transaction.source();
     this.kept = new RetainedValues(tables, transaction.version());
     this.secret = KeyedRandom.of(source);
-    this.blanks = new BlankImages(tables.harmless()::isHarmlessComment);
+    this.eraser = new BlankImages(tables.harmless()::isHarmlessComment);
     tables
         .agreements()
         .featurePoints()
@@ -125,7 +126,6 @@ final class DeidentifiedWriter {
     byte[] out = new byte[source.length()];
     Arrays.fill(out, NOTHING);
     transaction.unread().forEach(range -> UnparsedBytes.copy(source, List.of(range), out));
-    Map<Integer, ExaminedImage> byRecord = original.imagesByRecord();
     for (LogicalRecord record : transaction.records()) {
       UnparsedBytes.copy(source, record.unread(), out);
       for (Field field : record.fields()) {
@@ -136,14 +136,7 @@ final class DeidentifiedWriter {
               standIns
                   .apply(record.ordinal())
                   .filter(bytes -> bytes.length == field.value().length())
-                  .orElseGet(
-                      () ->
-                          images.computeIfAbsent(
-                              field.value().offset(),
-                              at ->
-                                  image(
-                                      record.dataOf(field),
-                                      Optional.ofNullable(byRecord.get(record.ordinal())))));
+                  .orElseGet(() -> blank(record, field));
           System.arraycopy(image, 0, out, field.value().offset(), image.length);
         } else if (record.encoding() == Encoding.BINARY) {
           if (kept.keepsNumber(field.number())) {
@@ -161,6 +154,16 @@ final class DeidentifiedWriter {
     return out;
   }
 
+  /** The image of a record without anything that it shows. */
+  byte[] blank(LogicalRecord record, Field field) {
+    return blanks.computeIfAbsent(
+        field.value().offset(),
+        at ->
+            image(
+                record.dataOf(field),
+                Optional.ofNullable(original.imagesByRecord().get(record.ordinal()))));
+  }
+
   private void keep(byte[] out, int from, int to) {
     for (int i = from; i < to; i++) {
       out[i] = (byte) source.byteAt(i);
@@ -168,20 +171,19 @@ final class DeidentifiedWriter {
   }
 
   private byte[] image(ByteSource data, Optional<ExaminedImage> image) {
-    boolean sound =
-        image
-            .filter(found -> found.pixels().isPresent())
-            .filter(
-                found -> found.decodingDefects().stream().noneMatch(DeidentifiedWriter::isDamage))
-            .filter(
-                found ->
-                    found.header().stream()
-                        .flatMap(header -> header.defects().stream())
-                        .noneMatch(DeidentifiedWriter::isDamage))
-            .isPresent();
+    boolean sound = image.filter(DeidentifiedWriter::isSound).isPresent();
     ImageFormat stated = image.flatMap(ExaminedImage::statedFormat).orElse(ImageFormat.RAW);
     int bits = image.map(found -> found.bitsPerPixel().orElse(0)).orElse(0);
-    return blanks.inPlaceOf(data, stated, bits, sound);
+    return eraser.inPlaceOf(data, stated, bits, sound);
+  }
+
+  /** Whether nothing of the image is damaged, so that another can take its place. */
+  static boolean isSound(ExaminedImage image) {
+    return image.pixels().isPresent()
+        && Stream.concat(
+                image.decodingDefects().stream(),
+                image.header().stream().flatMap(header -> header.defects().stream()))
+            .noneMatch(DeidentifiedWriter::isDamage);
   }
 
   private static boolean isDamage(ImageDefect defect) {

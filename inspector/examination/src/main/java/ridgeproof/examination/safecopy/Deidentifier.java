@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ridgeproof.examination.Examiner;
@@ -30,12 +31,9 @@ public final class Deidentifier {
   /** A value that loses a finding is made up anew so often. */
   private static final int MAX_ATTEMPTS = 12;
 
-  /** So often prints are drawn with more of a fault until it shows. */
-  private static final int MAX_DRAWINGS = 3;
-
   private final Examiner examiner;
   private final ExaminationOptions options;
-  private final Function<PrintOrder, Optional<GrayImage>> artist;
+  private final Optional<Function<PrintOrder, Optional<GrayImage>>> artist;
 
   /**
    * With blank images.
@@ -43,11 +41,11 @@ public final class Deidentifier {
    * @param options as the original was examined
    */
   public Deidentifier(Examiner examiner, ExaminationOptions options) {
-    this(examiner, options, order -> Optional.empty());
+    this(examiner, options, Optional.empty());
   }
 
   /**
-   * With prints of nobody where the ridges of the original were looked at.
+   * With prints of nobody.
    *
    * @param options as the original was examined
    * @param artist draws a print of nobody that shows the same faults; empty where it cannot
@@ -56,6 +54,13 @@ public final class Deidentifier {
       Examiner examiner,
       ExaminationOptions options,
       Function<PrintOrder, Optional<GrayImage>> artist) {
+    this(examiner, options, Optional.of(artist));
+  }
+
+  private Deidentifier(
+      Examiner examiner,
+      ExaminationOptions options,
+      Optional<Function<PrintOrder, Optional<GrayImage>>> artist) {
     this.examiner = examiner;
     this.options = options;
     this.artist = artist;
@@ -65,43 +70,58 @@ public final class Deidentifier {
     if (original.transaction().isXml()) {
       return ofXml(original);
     }
-    ByteSource source = original.transaction().source();
-    ExaminationOptions quick = options.withDepth(Depth.STRUCTURE);
-    boolean opened = original.depth() != Depth.STRUCTURE;
-    FindingsReport whole =
-        opened ? original : examiner.examine(source, options.withDepth(Depth.IMAGES));
-    FindingsReport structure = opened ? examiner.examine(source, quick) : original;
+    FindingsReport whole = at(artist.isEmpty() ? Depth.IMAGES : Depth.RIDGES, original);
     DeidentifiedWriter writer = new DeidentifiedWriter(whole);
-    Map<DeidentifiedWriter.Place, Integer> values = closest(writer, structure, quick);
-    SafeCopy best = copy(original, writer.write(values, ordinal -> Optional.empty()));
-    if (original.depth() != Depth.RIDGES) {
-      return best;
+    Map<DeidentifiedWriter.Place, Integer> values =
+        closest(writer, at(Depth.STRUCTURE, original), options.withDepth(Depth.STRUCTURE));
+    byte[] blank = writer.write(values, ordinal -> Optional.empty());
+    if (artist.isEmpty()) {
+      return copy(original, blank, options);
     }
-    StandIns standIns = new StandIns(original, artist, writer.seedOfPrints());
-    for (int i = 0; i < MAX_DRAWINGS; i++) {
-      SafeCopy drawn = copy(original, writer.write(values, standIns::of));
-      best = drawn.compareTo(best) < 0 ? drawn : best;
-      if (drawn.added().isEmpty() && drawn.lost().isEmpty()) {
-        return drawn;
-      }
-      drawn.lost().stream()
-          .flatMapToInt(change -> change.finding().location().record().stream())
-          .distinct()
-          .forEach(standIns::tryHarder);
-      drawn.added().stream()
-          .flatMapToInt(finding -> finding.location().record().stream())
-          .distinct()
-          .forEach(standIns::leaveBlank);
+    StandIns standIns = new StandIns(whole, artist.get(), writer);
+    SafeCopy best = closest(whole, standIns, () -> writer.write(values, standIns::of), blank);
+    return original == whole ? best : copy(original, best.bytes().toArray(), options);
+  }
+
+  /** The same file looked at so deeply, or more deeply where only more is wanted. */
+  private FindingsReport at(Depth depth, FindingsReport original) {
+    boolean enough =
+        depth == Depth.STRUCTURE
+            ? original.depth() == depth
+            : original.depth().compareTo(depth) >= 0;
+    return enough
+        ? original
+        : examiner.examine(original.transaction().source(), options.withDepth(depth));
+  }
+
+  /** With prints whose faults are made to show as they do in the original. */
+  private SafeCopy closest(
+      FindingsReport original, StandIns standIns, Supplier<byte[]> written, byte[] blank) {
+    ExaminationOptions deep = options.withDepth(Depth.RIDGES);
+    SafeCopy best = copy(original, written.get(), deep);
+    SafeCopy latest = best;
+    while (!best.isFaithful() && standIns.learn(latest.changesByRecord())) {
+      latest = copy(original, written.get(), deep);
+      best = latest.compareTo(best) < 0 ? latest : best;
+    }
+    if (!best.isFaithful() && standIns.settle()) {
+      latest = copy(original, written.get(), deep);
+      best = latest.compareTo(best) < 0 ? latest : best;
+    }
+    if (!best.isFaithful()) {
+      latest = copy(original, blank, deep);
+      best = latest.compareTo(best) < 0 ? latest : best;
     }
     return best;
   }
 
-  private SafeCopy copy(FindingsReport original, byte[] bytes) {
-    FindingsReport copy = examiner.examine(ByteSource.of(bytes), options);
+  private SafeCopy copy(FindingsReport original, byte[] bytes, ExaminationOptions depth) {
+    FindingsReport copy = examiner.examine(ByteSource.of(bytes), depth);
     return new SafeCopy(
         ByteSource.of(bytes),
         FindingChange.missing(original, copy),
-        FindingChange.missing(copy, original));
+        FindingChange.missing(copy, original),
+        FindingChange.isFirstOf(original, copy));
   }
 
   /** By way of the traditional encoding, whose copy has nothing but what fields hold. */
@@ -117,7 +137,8 @@ public final class Deidentifier {
     return new SafeCopy(
         ByteSource.of(xml),
         FindingChange.missing(original, written),
-        FindingChange.missing(written, original));
+        FindingChange.missing(written, original),
+        FindingChange.isFirstOf(original, written));
   }
 
   /** Of several attempts the one that changes the fewest findings. */

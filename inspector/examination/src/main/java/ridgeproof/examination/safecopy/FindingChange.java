@@ -1,6 +1,7 @@
 package ridgeproof.examination.safecopy;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.rule.Severity;
 
 /** A finding that one of a file and its safe copy shows and the other does not. */
 public record FindingChange(Finding finding, Reason reason) {
@@ -35,6 +37,7 @@ public record FindingChange(Finding finding, Reason reason) {
   }
 
   private static final int FEATURES = 9;
+  private static final Comparator<Finding> BY_SEVERITY = Comparator.comparing(Finding::severity);
 
   /** What the rules that look at pixels have lost, by how their ids begin. */
   private static final Map<String, Reason> OF_IMAGES =
@@ -79,6 +82,19 @@ public record FindingChange(Finding finding, Reason reason) {
       }
     }
     return missing;
+  }
+
+  /** Whether the first thing that one has to do about a file is the same for the other. */
+  static boolean isFirstOf(FindingsReport one, FindingsReport other) {
+    return first(one).equals(first(other));
+  }
+
+  private static Optional<Key> first(FindingsReport report) {
+    return report.actions().stream()
+        .flatMap(action -> action.findings().stream().sorted(BY_SEVERITY))
+        .filter(finding -> finding.severity() != Severity.NOTE)
+        .findFirst()
+        .map(Key::of);
   }
 
   private static Reason reason(Finding finding) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.PixelDensity;
 
 /**
  * How far apart the ridges of an image lie.
@@ -26,8 +27,6 @@ public record RidgePeriod(double pixels, double spread, int windows, double cohe
 
   /** More windows make the median no better. */
   private static final int MAX_WINDOWS = 64;
-
-  private static final double MM_PER_INCH = 25.4;
 
   private record Place(int column, int row) {}
 
@@ -66,7 +65,7 @@ public record RidgePeriod(double pixels, double spread, int windows, double cohe
 
   /** The distance on the finger, where the image has so many pixels for each inch. */
   public double millimetres(double ppi) {
-    return pixels / ppi * MM_PER_INCH;
+    return pixels / ppi * PixelDensity.MM_PER_INCH;
   }
 
   private static List<Place> places(ContrastBlocks grid) {

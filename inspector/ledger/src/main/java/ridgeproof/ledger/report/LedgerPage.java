@@ -45,7 +45,8 @@ public record LedgerPage(
   public record ShareRow(
       String name, String words, boolean telling, String length, String low, String high) {
 
-    static ShareRow of(String name, Share share) {
+    /** The row of a share; the name is made inert. */
+    public static ShareRow of(String name, Share share) {
       return new ShareRow(
           TextSanitizer.of(name),
           share.words(),
@@ -149,7 +150,8 @@ public record LedgerPage(
         seasons(report.health()));
   }
 
-  private static String style() {
+  /** The rules of CSS for what this page draws. */
+  public static String style() {
     try (InputStream in = LedgerPage.class.getResourceAsStream(STYLE)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
@@ -236,7 +238,8 @@ public record LedgerPage(
         "No image with a finding was captured again.");
   }
 
-  private static String healthLead(StationHealth health) {
+  /** What is to be known before the findings on stations. */
+  public static String healthLead(StationHealth health) {
     String people =
         String.join(
             "; ",
@@ -253,7 +256,8 @@ public record LedgerPage(
         .strip();
   }
 
-  private static FaultNote fault(HealthFinding finding, LedgerReport.Names names) {
+  /** A finding on a station or an operator. */
+  public static FaultNote fault(HealthFinding finding, LedgerReport.Names names) {
     String who = finding.operator().map(names::operator).orElse(finding.station());
     String also =
         finding.alsoChanged().isEmpty()

@@ -44,14 +44,26 @@ public record WeekPlot(
   public record Point(String x, String y, String low, String high, String style, String words) {}
 
   static WeekPlot of(Map<LocalDate, Share> weeks) {
-    TreeMap<LocalDate, Share> sorted = new TreeMap<>(weeks);
+    String words = "Share accepted at first sending over " + weeks.size() + " weeks";
+    return of(weeks, "week of ", words);
+  }
+
+  /**
+   * The drawing of shares of other spans of time.
+   *
+   * @param shares by the first day of the span
+   * @param span what is written before that day
+   * @param words what the drawing shows
+   */
+  public static WeekPlot of(Map<LocalDate, Share> shares, String span, String words) {
+    TreeMap<LocalDate, Share> sorted = new TreeMap<>(shares);
     List<Point> points = new ArrayList<>();
     List<Label> months = new ArrayList<>();
-    List<Label> shares = new ArrayList<>();
+    List<Label> levels = new ArrayList<>();
     if (!sorted.isEmpty()) {
       LocalDate first = sorted.firstKey();
       long days = Math.max(1, ChronoUnit.DAYS.between(first, sorted.lastKey()));
-      sorted.forEach((week, share) -> points.add(point(week, share, x(week, first, days))));
+      sorted.forEach((week, share) -> points.add(point(span + week, share, x(week, first, days))));
       long step = 1 + ChronoUnit.MONTHS.between(first, sorted.lastKey()) / MAX_LABELS;
       LocalDate month = first.withDayOfMonth(1).plusMonths(1);
       for (; !month.isAfter(sorted.lastKey()); month = month.plusMonths(step)) {
@@ -61,26 +73,25 @@ public record WeekPlot(
         }
       }
       for (int quarter = 0; quarter <= QUARTERS; quarter++) {
-        shares.add(
+        levels.add(
             new Label(number(y((double) quarter / QUARTERS)), 100 * quarter / QUARTERS + " %"));
       }
     }
-    String words = "Share accepted at first sending over " + sorted.size() + " weeks";
-    return new WeekPlot(WIDTH, HEIGHT, words, shares, months, points);
+    return new WeekPlot(WIDTH, HEIGHT, words, levels, months, points);
   }
 
   boolean isEmpty() {
     return points.isEmpty();
   }
 
-  private static Point point(LocalDate week, Share share, double x) {
+  private static Point point(String span, Share share, double x) {
     return new Point(
         number(x),
         number(y(share.value())),
         number(y(share.interval().low())),
         number(y(share.interval().high())),
         share.isTelling() ? "dot" : "few",
-        "week of " + week + ": " + share.words());
+        span + ": " + share.words());
   }
 
   private static double x(LocalDate day, LocalDate first, long days) {

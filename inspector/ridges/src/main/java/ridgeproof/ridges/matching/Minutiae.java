@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.PixelDensity;
 import ridgeproof.ridges.map.BlockGrid;
 import ridgeproof.ridges.map.RidgeMaps;
 import ridgeproof.ridges.map.RidgeMask;
@@ -35,8 +36,6 @@ public final class Minutiae {
 
   /** Around a print whose mask may be too narrow, millimetres. */
   private static final double RIM_MM = 2;
-
-  private static final double MM_PER_INCH = 25.4;
 
   /**
    * The largest area that is shown to the extractor, at 500 ppi: more than a roll from nail to
@@ -92,7 +91,7 @@ public final class Minutiae {
    * @param print in pixels of the image
    */
   public static Minutiae again(GrayImage image, double ppi, RotatedBox print) {
-    double rim = 2 * RIM_MM * ppi / MM_PER_INCH;
+    double rim = 2 * RIM_MM * ppi / PixelDensity.MM_PER_INCH;
     double width = print.width() + rim;
     double height = print.height() + rim;
     double shrunk = shrunk(width * height * Math.pow(WorkingResolution.PPI / ppi, 2), MAX_PIXELS);

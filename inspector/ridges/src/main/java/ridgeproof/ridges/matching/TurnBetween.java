@@ -2,6 +2,7 @@ package ridgeproof.ridges.matching;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import ridgeproof.imagery.PixelDensity;
 
 /**
  * By how much one print of a finger is turned against another. A matcher of minutiae finds them
@@ -21,8 +22,6 @@ public final class TurnBetween {
 
   /** Cells to all sides of no shift. */
   private static final int REACH = 64;
-
-  private static final double MM_PER_INCH = 25.4;
 
   /** Pairs that agree below which the prints share too little. */
   private static final int MIN_PAIRS = 6;
@@ -47,9 +46,9 @@ public final class TurnBetween {
       votes[turn] =
           agreeing(
               first.list(),
-              MM_PER_INCH / firstPpi,
+              PixelDensity.MM_PER_INCH / firstPpi,
               second.list(),
-              MM_PER_INCH / secondPpi,
+              PixelDensity.MM_PER_INCH / secondPpi,
               turn * STEP);
       best = votes[turn] > votes[best] ? turn : best;
     }

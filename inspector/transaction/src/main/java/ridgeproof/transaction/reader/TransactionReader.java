@@ -39,13 +39,24 @@ public final class TransactionReader {
 
   /** Reads the file in either encoding; without records if it is no transaction. */
   public Transaction read(ByteSource source) {
-    if (XmlStart.isXml(source) && source.length() <= limits.maxBytes()) {
+    if (source.length() <= limits.maxBytes() && beginsAsXml(source)) {
       XmlReading reading = new XmlTransactionReader(tables, xmlLimits()).read(source);
       if (!reading.records().isEmpty()) {
         return new Run(reading.source()).take(reading);
       }
     }
     return new Run(source).read();
+  }
+
+  /** Whether XML begins before a transaction in the traditional encoding does. */
+  private boolean beginsAsXml(ByteSource source) {
+    if (source.startsWith(0, '1', '.')) {
+      return false;
+    }
+    OptionalInt xml = XmlStart.in(source, tables.xml());
+    return xml.isPresent()
+        && (XmlStart.isXml(source)
+            || new Run(source).headerStart().orElse(Integer.MAX_VALUE) > xml.getAsInt());
   }
 
   private XmlLimits xmlLimits() {

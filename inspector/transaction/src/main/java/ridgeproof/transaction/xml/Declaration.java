@@ -10,18 +10,20 @@ import ridgeproof.transaction.record.CharacterEncoding;
 /**
  * The line that XML may begin with.
  *
- * @param end the first byte after it and after a byte order mark
+ * @param end the first byte after it
  * @param stated the name of the character encoding, where it is given
  */
 record Declaration(int end, Optional<String> stated) {
 
   private static final int LONGEST = 256;
   private static final Pattern FORM =
-      Pattern.compile("\\s*<\\?xml\\s[^>]*?\\?>", Pattern.CASE_INSENSITIVE);
+      Pattern.compile("<\\?xml\\s[^>]*?\\?>", Pattern.CASE_INSENSITIVE);
   private static final Pattern ENCODING = Pattern.compile("encoding\\s*=\\s*[\"']([^\"']*)[\"']");
 
-  static Declaration of(ByteSource source) {
-    int begin = source.startsWith(0, 0xEF, 0xBB, 0xBF) ? 3 : 0;
+  /**
+   * @param begin where XML begins
+   */
+  static Declaration of(ByteSource source, int begin) {
     String text = source.latin1(begin, Math.min(LONGEST, source.length() - begin));
     Matcher form = FORM.matcher(text);
     if (!form.lookingAt()) {

@@ -1,5 +1,6 @@
 package ridgeproof.transaction.xml;
 
+import com.ctc.wstx.exc.WstxEOFException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,8 @@ final class DocumentPass {
   private XMLStreamReader2 parser;
   private LocationInfo places;
   private RecordBuilder record;
+  private ByteRange outside;
+  private boolean resumed;
   private int packageDepth = -1;
   private int last;
 
@@ -46,7 +49,7 @@ final class DocumentPass {
    * @return where the XML broke, if it did
    */
   OptionalInt read(Parser factory, int from) {
-    boolean resumed = sink.lastStart() >= 0;
+    resumed = sink.lastStart() >= 0;
     characters = new ElidingReader(context.source, from);
     last = from;
     try {
@@ -58,13 +61,24 @@ final class DocumentPass {
       finishRecord(last);
       return OptionalInt.empty();
     } catch (XMLStreamException stop) {
-      int at = Math.max(last, brokenAt(stop));
+      int at = endsWithin(stop) ? context.source.length() : Math.max(last, brokenAt(stop));
       finishRecord(at);
       if (!resumed || !EndTags.fill(context.source, last, context.source.length())) {
         report(stop, at);
       }
       return OptionalInt.of(at);
     }
+  }
+
+  /** Text behind the outermost element. */
+  Optional<ByteRange> outside() {
+    return Optional.ofNullable(outside);
+  }
+
+  /** Whether the file just ends, and nothing that is known stands behind what was left open. */
+  private boolean endsWithin(XMLStreamException stop) {
+    return stop instanceof WstxEOFException
+        && new KnownStarts(context.source, context.xml).next(last).isEmpty();
   }
 
   private int brokenAt(XMLStreamException stop) {
@@ -100,6 +114,7 @@ final class DocumentPass {
     switch (parser.next()) {
       case XMLStreamConstants.START_ELEMENT -> begin();
       case XMLStreamConstants.END_ELEMENT -> end();
+      case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> text();
       case XMLStreamConstants.ENTITY_REFERENCE ->
           context.reportOnce(
               "RP-XML-002",
@@ -109,6 +124,22 @@ final class DocumentPass {
               "no entities but those of XML itself");
       default -> {}
     }
+  }
+
+  /** Text is looked at where none may be: behind the element that holds the records. */
+  private void text() throws XMLStreamException {
+    if (!scopes.isEmpty() || resumed || sink.lastStart() < 0 || parser.isWhiteSpace()) {
+      return;
+    }
+    ByteRange range = context.absolute(start(), characters.end(places.getEndingCharOffset()));
+    if (outside == null) {
+      context.log.add(
+          "RP-STR-013",
+          Location.file().at(range),
+          Observed.of("text behind the last element"),
+          "the file ends with the last record");
+    }
+    outside = outside == null ? range : SubfieldBuilder.spanning(outside, range);
   }
 
   private int start() {

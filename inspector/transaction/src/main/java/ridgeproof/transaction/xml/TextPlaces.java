@@ -61,7 +61,7 @@ public final class TextPlaces {
   }
 
   private void findPaths() {
-    int from = Declaration.of(source).end();
+    int from = Declaration.of(source, XmlStart.in(source, tables).orElse(0)).end();
     KnownStarts starts = new KnownStarts(source, tables);
     Parser parser = new Parser();
     while (next < Integer.MAX_VALUE && from < source.length()) {

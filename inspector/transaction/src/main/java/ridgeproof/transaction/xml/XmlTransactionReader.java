@@ -4,6 +4,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalInt;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
@@ -29,10 +30,11 @@ public final class XmlTransactionReader {
     this.limits = limits;
   }
 
-  /** Reads bytes that {@link XmlStart} takes for XML. */
+  /** Reads bytes in which {@link XmlStart} finds XML. */
   public XmlReading read(ByteSource file) {
     ByteSource source = WideText.isWide(file) ? WideText.narrowed(file) : file;
-    Declaration declaration = Declaration.of(source);
+    int begin = XmlStart.in(source, tables.xml()).orElse(0);
+    Declaration declaration = Declaration.of(source, begin);
     CharacterEncoding encoding = declaration.encoding().orElse(CharacterEncoding.UTF_8);
     Charset charset =
         encoding == CharacterEncoding.LATIN_1
@@ -46,7 +48,24 @@ public final class XmlTransactionReader {
           Observed.of(declaration.stated().orElse("")),
           "UTF-8");
     }
-    return new Run(context, encoding).read(declaration.end());
+    checkEncoding(context, file, declaration, begin);
+    return new Run(context, encoding).read(begin, declaration.end());
+  }
+
+  /** A file that was saved in another encoding still declares the one that it had. */
+  private static void checkEncoding(
+      XmlContext context, ByteSource file, Declaration declaration, int begin) {
+    String stated = declaration.stated().orElse("").toLowerCase(Locale.ROOT);
+    if (context.source != file
+        && declaration.encoding().isPresent()
+        && !stated.isEmpty()
+        && !stated.startsWith("utf-16")) {
+      context.log.add(
+          "RP-XML-018",
+          Location.file().at(context.absolute(begin, declaration.end())),
+          Observed.of("UTF-16, declared as " + declaration.stated().orElse("")),
+          "the character set that the file declares");
+    }
   }
 
   /** One reading. */
@@ -64,12 +83,18 @@ public final class XmlTransactionReader {
       this.sink = new RecordSink(context);
     }
 
-    XmlReading read(int begin) {
+    /**
+     * @param begin where XML begins
+     * @param content where it begins behind its declaration
+     */
+    XmlReading read(int begin, int content) {
       KnownStarts starts = new KnownStarts(context.source, context.xml);
       Parser parser = new Parser();
-      int from = begin;
+      int from = content;
       while (from >= 0 && from < context.source.length()) {
-        OptionalInt stop = new DocumentPass(context, sink, namespaces).read(parser, from);
+        DocumentPass passage = new DocumentPass(context, sink, namespaces);
+        OptionalInt stop = passage.read(parser, from);
+        passage.outside().ifPresent(unread::add);
         if (stop.isEmpty() || !sink.mayGoOn()) {
           break;
         }
@@ -87,9 +112,22 @@ public final class XmlTransactionReader {
       if (records.isEmpty() && !sink.sawPackage()) {
         return new XmlReading(context.source, encoding, List.of(), List.of(), List.of());
       }
+      reportTop(begin);
       sink.checkReferences();
       return new XmlReading(
           context.source, encoding, headerFirst(records), unread, context.log.findings());
+    }
+
+    /** A byte order mark may stand before XML. */
+    private void reportTop(int begin) {
+      if (begin > 0 && !(begin == 3 && context.source.byteAt(0) == 0xEF)) {
+        unread.add(context.absolute(0, begin));
+        context.log.add(
+            "RP-STR-003",
+            Location.file().at(context.absolute(0, begin)),
+            Observed.of(begin + (begin == 1 ? " byte" : " bytes")),
+            "a file that begins with its XML");
+      }
     }
 
     /** The rules look for the Type-1 record at the beginning. */

@@ -46,9 +46,6 @@ public final class PrintQualityCause implements CauseRule {
   private static final List<String> HANDLING =
       List.of(SMEARED, DARK, "RP-RDG-004", BLURRED, NO_CONTRAST, "RP-RDG-002");
 
-  private static final Set<String> AT_A_SIDE =
-      Set.of(QualityMetric.CUT_LEFT.title(), QualityMetric.CUT_RIGHT.title());
-
   /** Each rule and those that it explains, what the hand did before what the image shows. */
   private static final Map<String, Set<String>> EXPLAINED = explained();
 
@@ -121,7 +118,7 @@ public final class PrintQualityCause implements CauseRule {
   }
 
   private static boolean isAtASide(Finding cutOff) {
-    return cutOff.evidence().stream().map(Measure::name).anyMatch(AT_A_SIDE::contains);
+    return cutOff.evidence().stream().map(Measure::name).anyMatch(PrintQualityCause::isAtASide);
   }
 
   /** What befell several fingers of one capture befell the capture. */
@@ -171,5 +168,10 @@ public final class PrintQualityCause implements CauseRule {
         .inRecordOf(cause)
         .onlyWhere(other -> other.location().position().equals(cause.location().position()))
         .noWorseThan(cause);
+  }
+
+  private static boolean isAtASide(String measure) {
+    return measure.equals(QualityMetric.CUT_LEFT.title())
+        || measure.equals(QualityMetric.CUT_RIGHT.title());
   }
 }

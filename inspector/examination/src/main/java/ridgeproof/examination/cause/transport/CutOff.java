@@ -20,6 +20,7 @@ import ridgeproof.transaction.record.WholeNumber;
 final class CutOff {
 
   private static final String ENDS_WITHIN = "RP-STR-012";
+  private static final String BREAKS = "RP-XML-001";
   private static final String MINUTIAE_COUNTED = "RP-TXN-027";
   private static final int DESCRIPTIVE = 2;
 
@@ -29,21 +30,24 @@ final class CutOff {
     Transaction transaction = suspect.reading().transaction();
     Optional<Finding> end =
         suspect.reading().findings().stream()
-            .filter(finding -> finding.ruleId().equals(ENDS_WITHIN))
+            .filter(finding -> endsWithin(finding, suspect))
             .findFirst();
     if (end.isEmpty() || transaction.records().isEmpty()) {
       return Optional.empty();
     }
     List<LogicalRecord> records = transaction.records();
     LogicalRecord last = records.get(records.size() - 1);
-    Announced announced = Announced.of(transaction);
+    // XML may also end between two records.
+    boolean complete = last.range().end() < suspect.source().range().end();
+    int whole = complete ? records.size() : records.size() - 1;
+    Announced announced = Announced.of(transaction, whole);
     String observed =
         String.format(
             Locale.ROOT,
             "%,d bytes; %d %s complete%s",
             suspect.source().length(),
-            records.size() - 1,
-            records.size() == 2 ? "record is" : "records are",
+            whole,
+            whole == 1 ? "record is" : "records are",
             announced.total().isPresent()
                 ? " of " + (announced.total().getAsInt() + 1) + " listed"
                 : "");
@@ -55,15 +59,33 @@ final class CutOff {
             "the complete file",
             Optional.empty(),
             false,
-            TransportDamage.Reach.only(Set.of(last.ordinal())),
-            Optional.of(consequences(last, announced))));
+            TransportDamage.Reach.only(complete ? Set.of() : Set.of(last.ordinal())),
+            Optional.of(
+                consequences(announced)
+                    .or(complete ? Consequences.none() : ofLast(last))
+                    .or(Consequences.where(finding -> endsWithin(finding, suspect))))));
   }
 
-  /** What is in the last record, and what records that were cut away would have held. */
-  private static Consequences consequences(LogicalRecord last, Announced announced) {
-    Consequences ofLast =
-        Consequences.where(finding -> Transport.looksAtPixels(finding) || isOfTheEnd(finding, last))
-            .inRecords(Set.of(last.ordinal()));
+  /** Whether it says that the file ends within a record, or within an element of XML. */
+  private static boolean endsWithin(Finding finding, Suspect suspect) {
+    return finding.ruleId().equals(ENDS_WITHIN)
+        || finding.ruleId().equals(BREAKS)
+            && finding
+                .location()
+                .bytes()
+                .map(bytes -> bytes.offset() >= suspect.source().range().end())
+                .orElse(false);
+  }
+
+  /** What is in a last record that is not complete. */
+  private static Consequences ofLast(LogicalRecord last) {
+    return Consequences.where(
+            finding -> Transport.looksAtPixels(finding) || isOfTheEnd(finding, last))
+        .inRecords(Set.of(last.ordinal()));
+  }
+
+  /** What records that were cut away would have held. */
+  private static Consequences consequences(Announced announced) {
     Consequences ofList =
         announced.unread().isEmpty()
             ? Consequences.none()
@@ -71,20 +93,20 @@ final class CutOff {
     Consequences ofPrints =
         announced.images() ? Consequences.where(Transport::missesPrints) : Consequences.none();
     Consequences ofText =
-        announced.unread().contains(DESCRIPTIVE)
+        announced.text()
             ? Consequences.ofRules("RP-PTL-001", "RP-PTL-002", "RP-PTL-003")
             : Consequences.none();
-    return ofLast.or(ofList).or(ofPrints).or(ofText);
+    return ofList.or(ofPrints).or(ofText);
   }
 
   /** Whether it speaks of the record as a whole, of its last field, or of one that is not there. */
   private static boolean isOfTheEnd(Finding finding, LogicalRecord last) {
-    int fields = last.fields().size();
+    int end = last.fields().stream().mapToInt(field -> field.range().end()).max().orElse(0);
     return finding
             .location()
             .field()
             .flatMap(last::field)
-            .map(field -> field.equals(last.fields().get(fields - 1)))
+            .map(field -> field.range().end() == end)
             .orElse(true)
         || finding.ruleId().equals(MINUTIAE_COUNTED);
   }
@@ -97,7 +119,7 @@ final class CutOff {
    */
   private record Announced(OptionalInt total, List<Integer> unread) {
 
-    static Announced of(Transaction transaction) {
+    static Announced of(Transaction transaction, int whole) {
       List<LogicalRecord> records = transaction.records();
       Optional<Field> contents = records.get(0).field(3);
       List<Integer> types =
@@ -106,16 +128,21 @@ final class CutOff {
               .flatMap(entry -> WholeNumber.parse(entry.text(1)).stream().boxed())
               .toList();
       OptionalInt total = types.isEmpty() ? OptionalInt.empty() : OptionalInt.of(types.size());
-      return new Announced(total, types.stream().skip(Math.max(0, records.size() - 2L)).toList());
+      return new Announced(total, types.stream().skip(Math.max(0, whole - 1L)).toList());
     }
 
     private static Stream<Subfield> entries(Field contents) {
       return contents.subfields().stream().skip(1);
     }
 
+    /** Whether biographic data was among what was cut away, which a lost list leaves open. */
+    boolean text() {
+      return total.isEmpty() || unread.contains(DESCRIPTIVE);
+    }
+
     /** Whether images were among what was cut away. */
     boolean images() {
-      return unread.stream().anyMatch(type -> type > DESCRIPTIVE);
+      return total.isEmpty() || unread.stream().anyMatch(type -> type > DESCRIPTIVE);
     }
   }
 }

@@ -4,8 +4,8 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.Optional;
+import java.util.Set;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipInputStream;
 import ridgeproof.spec.FileSignature;
@@ -14,8 +14,8 @@ import ridgeproof.transaction.record.ByteSource;
 /** Another file in place of the transaction: a packed one, a document, a picture, a disk image. */
 final class ForeignFile {
 
-  private static final String REQUIRED = "a file that begins with 1.001:";
-  private static final byte[] BEGINNING = "1.001:".getBytes(StandardCharsets.US_ASCII);
+  private static final int BEGINNING = 6;
+  private static final Set<String> BEGINNINGS = Set.of("1.001:", "<?xml ");
 
   /** Enough to see how the first file in an archive begins. */
   private static final int READ_AT_MOST = 64 * 1024;
@@ -35,7 +35,10 @@ final class ForeignFile {
   private static Optional<TransportDamage> of(ByteSource source, FileSignature signature) {
     return signature
         .rule()
-        .map(rule -> TransportDamage.instead(rule, signature.kind() + inside(source), REQUIRED));
+        .map(
+            rule ->
+                TransportDamage.instead(
+                    rule, signature.kind() + inside(source), Wrapping.REQUIRED));
   }
 
   private static String inside(ByteSource source) {
@@ -46,12 +49,12 @@ final class ForeignFile {
   }
 
   private static boolean beginsLikeOne(byte[] bytes) {
-    return Arrays.equals(bytes, BEGINNING);
+    return BEGINNINGS.contains(new String(bytes, StandardCharsets.ISO_8859_1));
   }
 
   private static byte[] unzipped(byte[] packed) {
     try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(packed))) {
-      return zip.getNextEntry() == null ? new byte[0] : zip.readNBytes(BEGINNING.length);
+      return zip.getNextEntry() == null ? new byte[0] : zip.readNBytes(BEGINNING);
     } catch (IOException | IllegalArgumentException e) {
       return new byte[0];
     }
@@ -59,7 +62,7 @@ final class ForeignFile {
 
   private static byte[] unpacked(byte[] packed) {
     try (InputStream gzip = new GZIPInputStream(new ByteArrayInputStream(packed))) {
-      return gzip.readNBytes(BEGINNING.length);
+      return gzip.readNBytes(BEGINNING);
     } catch (IOException e) {
       return new byte[0];
     }

@@ -34,7 +34,7 @@ final class LinesOnTop {
                     "RP-STR-038",
                     Location.file().at(before.get()),
                     Observed.of(bytes + " bytes: " + kind),
-                    "a file that begins with 1.001:",
+                    Wrapping.REQUIRED,
                     Optional.of(suspect.read(source.from(bytes))),
                     true,
                     TransportDamage.Reach.NO_IMAGE,

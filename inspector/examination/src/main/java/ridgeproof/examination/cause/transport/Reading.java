@@ -29,7 +29,11 @@ public record Reading(Transaction transaction, List<Finding> findings) {
           "RP-STR-017",
           "RP-STR-018",
           "RP-STR-024",
-          "RP-STR-028");
+          "RP-STR-028",
+          "RP-XML-001",
+          "RP-XML-012",
+          "RP-XML-013",
+          "RP-XML-015");
 
   /** Whether a finding shows that the records do not hang together. */
   static boolean isBroken(Finding finding) {

@@ -28,6 +28,9 @@ record Suspect(
   }
 
   boolean hasSymptoms() {
+    if (reading.transaction().isXml()) {
+      return !reading.isWhole();
+    }
     List<ByteSource> images =
         reading.transaction().records().stream().flatMap(record -> record.data().stream()).toList();
     return !reading.isWhole()

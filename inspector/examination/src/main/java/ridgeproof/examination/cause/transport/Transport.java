@@ -49,6 +49,10 @@ final class Transport {
           CutOff::of,
           ForeignFile::of);
 
+  /** Of XML: its characters may be coded and its lines broken in more than one way. */
+  private static final List<Function<Suspect, Optional<TransportDamage>>> KINDS_OF_XML =
+      List.of(LinesOnTop::of, SecondTransaction::of, Padding::of, CutOff::of);
+
   private Transport() {}
 
   /**
@@ -62,11 +66,15 @@ final class Transport {
     while (suspect.isPresent() && suspect.get().hasSymptoms() && damages.size() < MAX_STEPS) {
       Suspect looked = suspect.get();
       Optional<TransportDamage> damage =
-          KINDS.stream().flatMap(kind -> kind.apply(looked).stream()).findFirst();
+          kinds(looked).stream().flatMap(kind -> kind.apply(looked).stream()).findFirst();
       damage.ifPresent(damages::add);
       suspect = damage.flatMap(TransportDamage::undone).map(looked::after);
     }
     return List.copyOf(damages);
+  }
+
+  private static List<Function<Suspect, Optional<TransportDamage>>> kinds(Suspect suspect) {
+    return suspect.reading().transaction().isXml() ? KINDS_OF_XML : KINDS;
   }
 
   static boolean looksAtPixels(Finding finding) {

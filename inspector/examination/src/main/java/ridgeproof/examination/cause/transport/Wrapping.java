@@ -4,14 +4,20 @@ import java.io.ByteArrayOutputStream;
 import java.util.Base64;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import ridgeproof.spec.layout.CharacterType;
 import ridgeproof.transaction.record.ByteSource;
 
 /** The transaction is there, but written in a code for text: Base64, quoted-printable, EBCDIC. */
 final class Wrapping {
 
-  private static final String REQUIRED = "a file that begins with 1.001:";
-  private static final String BASE64_BEGINNING = "MS4wMDE6";
+  static final String REQUIRED = "a file that begins with 1.001: or with its XML";
+
+  /** {@code 1.001:} and the declaration of XML. */
+  private static final Pattern BASE64_BEGINNING =
+      Pattern.compile("(?<![^\\r\\n])(MS4wMDE6|PD94bWwg)");
+
   private static final int SEARCHED = 64 * 1024;
   private static final String QUOTED = "RP-STR-035";
   private static final int SOFT_BREAK = '=';
@@ -24,11 +30,11 @@ final class Wrapping {
       return Optional.empty();
     }
     String head = source.latin1(0, Math.min(source.length(), SEARCHED));
-    int start = head.indexOf(BASE64_BEGINNING);
-    if (start < 0
-        || start > 0 && head.charAt(start - 1) != '\n' && head.charAt(start - 1) != '\r') {
+    Matcher beginning = BASE64_BEGINNING.matcher(head);
+    if (!beginning.find()) {
       return Optional.empty();
     }
+    int start = beginning.start();
     int end = start;
     while (source.has(end, 1) && CharacterType.B64.allows(source.byteAt(end))) {
       end++;
@@ -118,11 +124,16 @@ final class Wrapping {
   }
 
   static Optional<TransportDamage> ebcdic(Suspect suspect) {
-    // 1.001: as a mainframe writes it.
-    if (!suspect.source().startsWith(0, 0xF1, 0x4B, 0xF0, 0xF0, 0xF1, 0x7A)) {
-      return Optional.empty();
+    // 1.001: and the declaration of XML as a mainframe writes them.
+    if (suspect.source().startsWith(0, 0xF1, 0x4B, 0xF0, 0xF0, 0xF1, 0x7A)) {
+      return ebcdic("1.001: in EBCDIC (F1 4B F0 F0 F1 7A)");
     }
-    return Optional.of(
-        TransportDamage.instead("RP-STR-033", "1.001: in EBCDIC (F1 4B F0 F0 F1 7A)", REQUIRED));
+    return suspect.source().startsWith(0, 0x4C, 0x6F, 0xA7, 0x94, 0x93)
+        ? ebcdic("<?xml in EBCDIC (4C 6F A7 94 93)")
+        : Optional.empty();
+  }
+
+  private static Optional<TransportDamage> ebcdic(String observed) {
+    return Optional.of(TransportDamage.instead("RP-STR-033", observed, REQUIRED));
   }
 }

@@ -12,6 +12,7 @@ import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
+import ridgeproof.imagery.PixelDensity;
 import ridgeproof.spec.consistency.FeaturePoints;
 import ridgeproof.spec.layout.ItemReference;
 import ridgeproof.transaction.record.Field;
@@ -26,7 +27,6 @@ import ridgeproof.transaction.record.WholeNumber;
 final class FeatureCoordinatesRule implements Rule {
 
   private static final double UNITS_PER_MM = 100;
-  private static final double MM_PER_INCH = 25.4;
   private static final int PACKED_DIGITS = 4;
 
   /** An area from the origin, in the unit of the coordinates. */
@@ -167,7 +167,7 @@ final class FeatureCoordinatesRule implements Rule {
         .density()
         .map(density -> across ? density.horizontalPpi() : density.verticalPpi())
         .filter(ppi -> ppi > 0)
-        .map(ppi -> OptionalDouble.of(MM_PER_INCH * UNITS_PER_MM / ppi))
+        .map(ppi -> OptionalDouble.of(PixelDensity.MM_PER_INCH * UNITS_PER_MM / ppi))
         .orElse(OptionalDouble.empty());
   }
 }

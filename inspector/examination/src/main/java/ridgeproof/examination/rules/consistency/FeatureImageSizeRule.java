@@ -23,7 +23,6 @@ import ridgeproof.transaction.record.LogicalRecord;
  */
 final class FeatureImageSizeRule implements Rule {
 
-  private static final double MM_PER_INCH = 25.4;
   private static final int PPI = 1;
 
   private record Size(double width, double height) {
@@ -109,7 +108,7 @@ final class FeatureImageSizeRule implements Rule {
     }
     return Optional.of(
         new Size(
-            width.getAsInt() / density.horizontalPpi() * MM_PER_INCH,
-            height.getAsInt() / density.verticalPpi() * MM_PER_INCH));
+            width.getAsInt() / density.horizontalPpi() * PixelDensity.MM_PER_INCH,
+            height.getAsInt() / density.verticalPpi() * PixelDensity.MM_PER_INCH));
   }
 }

@@ -135,7 +135,10 @@ final class ImageIntegrityRule implements Rule {
 
   /** Whether it tells by itself why there are no pixels. */
   private static boolean stopsDecoding(ImageDefect defect) {
-    return defect.kind() == ImageDefect.Kind.DAMAGE || defect.kind() == ImageDefect.Kind.LIMIT;
+    return switch (defect.kind()) {
+      case DAMAGE, LIMIT, FILE_LIMIT -> true;
+      case ODDITY, TRAILING_BYTES -> false;
+    };
   }
 
   /** The document that the format of the image follows, not that of another format. */

@@ -19,8 +19,6 @@ import ridgeproof.spec.limit.ResolutionClass;
 /** Friction ridge images keep to the published resolutions, sizes and depths. */
 final class ImageLimitsRule implements Rule {
 
-  private static final double MM_PER_INCH = 25.4;
-
   /**
    * A device may be one percent off in its resolution, and so in the size of an image of full
    * width.
@@ -123,8 +121,10 @@ final class ImageLimitsRule implements Rule {
 
   private static void checkSize(ExaminedImage image, ImageSizeLimit limit, FindingLog log) {
     PixelDensity density = image.density().orElseThrow();
-    double width = image.trueWidth().getAsInt() / density.horizontalPpi() * MM_PER_INCH;
-    double height = image.trueHeight().getAsInt() / density.verticalPpi() * MM_PER_INCH;
+    double width =
+        image.trueWidth().getAsInt() / density.horizontalPpi() * PixelDensity.MM_PER_INCH;
+    double height =
+        image.trueHeight().getAsInt() / density.verticalPpi() * PixelDensity.MM_PER_INCH;
     double excess = Math.max(width / limit.maxWidthMm(), height / limit.maxHeightMm()) - 1;
     // A scale of 500 pixels to the inch is also written as 19.69 to the millimetre.
     if (width <= limit.maxWidthMm() + 0.05 && height <= limit.maxHeightMm() + 0.05) {

@@ -246,14 +246,16 @@ final class FieldCheck {
     String least = rule.minLength().isPresent() ? "" + rule.minLength().getAsInt() : "";
     String most = rule.maxLength().isPresent() ? "" + rule.maxLength().getAsInt() : "";
     if (least.equals(most)) {
-      return least + " characters";
+      return characters(least);
     }
     if (most.isEmpty()) {
-      return "at least " + least + " characters";
+      return "at least " + characters(least);
     }
-    return least.isEmpty()
-        ? "at most " + most + " characters"
-        : least + " to " + most + " characters";
+    return least.isEmpty() ? "at most " + characters(most) : least + " to " + most + " characters";
+  }
+
+  private static String characters(String count) {
+    return count + (count.equals("1") ? " character" : " characters");
   }
 
   private static String times(int count) {

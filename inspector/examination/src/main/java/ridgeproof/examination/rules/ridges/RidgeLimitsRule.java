@@ -29,14 +29,6 @@ final class RidgeLimitsRule implements Rule {
   private static final String PERIOD = "RP-RDG-013";
   private static final String POOR = "RP-RDG-017";
 
-  /** Measures that only say how sure another one is, or whether it matters. */
-  private static final Set<QualityMetric> CONDITIONS =
-      Set.of(
-          QualityMetric.ROTATION_CONFIDENCE,
-          QualityMetric.PATTERN_CONFIDENCE,
-          QualityMetric.SCORE,
-          QualityMetric.WIDTH_TO_LENGTH);
-
   private static final Set<String> PERIOD_OF_IMAGE = Set.of("RP-IMG-039", "RP-IMG-040");
 
   @Override
@@ -155,7 +147,7 @@ final class RidgeLimitsRule implements Rule {
 
   /** What the person at the station can see; the others only say how sure that is. */
   private static List<Broken> telling(List<Broken> broken) {
-    List<Broken> telling = broken.stream().filter(b -> !CONDITIONS.contains(b.measure())).toList();
+    List<Broken> telling = broken.stream().filter(b -> !isCondition(b.measure())).toList();
     return telling.isEmpty() ? broken : telling;
   }
 
@@ -170,5 +162,13 @@ final class RidgeLimitsRule implements Rule {
     return broken.measure().unit() == QualityMetric.Unit.GRAY_LEVELS
         ? amount.replace(" " + broken.limit().unit(), "")
         : amount;
+  }
+
+  /** Whether a measure only says how sure another one is, or whether it matters. */
+  private static boolean isCondition(QualityMetric measure) {
+    return switch (measure) {
+      case ROTATION_CONFIDENCE, PATTERN_CONFIDENCE, SCORE, WIDTH_TO_LENGTH -> true;
+      default -> false;
+    };
   }
 }

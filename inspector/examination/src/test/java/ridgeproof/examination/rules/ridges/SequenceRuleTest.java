@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.SampleCard;
@@ -19,10 +20,12 @@ import ridgeproof.finding.FindingLog;
 import ridgeproof.ridges.matching.FingerMatchResult;
 import ridgeproof.ridges.matching.FingerMatchResult.Reason;
 import ridgeproof.ridges.matching.FingerMatchResult.Verdict;
+import ridgeproof.ridges.matching.Minutiae;
 import ridgeproof.ridges.matching.SequenceError;
 import ridgeproof.ridges.matching.SequenceError.Kind;
 import ridgeproof.ridges.matching.SequenceResult;
 import ridgeproof.ridges.quality.FingerAnalysis;
+import ridgeproof.ridges.quality.FingerMeasures;
 import ridgeproof.ridges.quality.QualityScore;
 import ridgeproof.spec.layout.FingerPosition;
 
@@ -30,6 +33,8 @@ class SequenceRuleTest {
 
   private static final FingerPosition INDEX = FingerPosition.RIGHT_INDEX;
   private static final FingerPosition MIDDLE = FingerPosition.RIGHT_MIDDLE;
+  private static final int PATCH = 240;
+  private static final int CELL = 4;
 
   @Test
   void eachDisorderHasARuleOfItsOwn() {
@@ -92,6 +97,53 @@ class SequenceRuleTest {
     assertEquals(List.of(), ids(answered(Verdict.INCONCLUSIVE, Reason.NO_ROLL)));
   }
 
+  /** Prints of this score and so many minutiae should match where they are of one finger. */
+  @Test
+  void twoClearPrintsThatDoNotMatchAreToldAsSuch() {
+    assertEquals(List.of("RP-SEQ-008"), unmatched(print(45, BUSY), print(45, BUSY)));
+    assertEquals(List.of("RP-SEQ-007"), unmatched(print(44, BUSY), print(45, BUSY)));
+    assertEquals(List.of("RP-SEQ-007"), unmatched(print(45, BUSY), print(44, BUSY)));
+    assertEquals(List.of("RP-SEQ-007"), unmatched(print(45, EMPTY), print(45, BUSY)));
+    assertEquals(List.of("RP-SEQ-007"), unmatched(print(45, BUSY), print(45, EMPTY)));
+  }
+
+  private static final Minutiae EMPTY = minutiae(false);
+  private static final Minutiae BUSY = minutiae(true);
+
+  /** Of paper, or of ink without order, in which an extractor finds a minutia at every step. */
+  private static Minutiae minutiae(boolean inked) {
+    byte[] pixels = new byte[PATCH * PATCH];
+    Random random = new Random(5);
+    for (int y = 0; y < PATCH; y++) {
+      for (int x = 0; x < PATCH; x++) {
+        boolean blot = x % CELL == 0 && y % CELL == 0 ? random.nextBoolean() : false;
+        for (int i = 0; blot && i < CELL * CELL; i++) {
+          int at = Math.min(PATCH - 1, y + i / CELL) * PATCH + Math.min(PATCH - 1, x + i % CELL);
+          pixels[at] = 1;
+        }
+      }
+    }
+    for (int i = 0; i < pixels.length; i++) {
+      pixels[i] = (byte) (inked && pixels[i] == 1 ? 20 : 240);
+    }
+    Minutiae found = Minutiae.of(pixels, PATCH, PATCH, 500);
+    assertEquals(inked, found.count() >= 30, () -> found.count() + " minutiae");
+    return found;
+  }
+
+  private static FingerAnalysis print(int score, Minutiae minutiae) {
+    FingerMeasures measures =
+        new FingerMeasures(null, null, null, null, null, null, null, null, minutiae, null);
+    return new FingerAnalysis(List.of(), Optional.of(measures), new QualityScore(score, List.of()));
+  }
+
+  private static List<String> unmatched(FingerAnalysis roll, FingerAnalysis plain) {
+    FingerMatchResult answer =
+        new FingerMatchResult(
+            INDEX, Verdict.INCONCLUSIVE, Reason.MATCHES_NO_ROLL, 5, Optional.empty(), 0);
+    return ids(check(List.of(answer), List.of(), 40, roll, plain));
+  }
+
   @Test
   void aLoweredThresholdIsSaidWithItsRisk() {
     List<Finding> found = check(List.of(), List.of(), 25);
@@ -110,14 +162,22 @@ class SequenceRuleTest {
 
   private static List<Finding> check(
       List<FingerMatchResult> answers, List<SequenceError> irregularities, double threshold) {
-    FindingsReport card = SampleCard.rolled().examine();
     FingerAnalysis print = new FingerAnalysis(List.of(), Optional.empty(), QualityScore.NONE);
-    SeenFinger seen = new SeenFinger(card.images().get(0), print);
+    return check(answers, irregularities, threshold, print, print);
+  }
+
+  private static List<Finding> check(
+      List<FingerMatchResult> answers,
+      List<SequenceError> irregularities,
+      double threshold,
+      FingerAnalysis roll,
+      FingerAnalysis plain) {
+    FindingsReport card = SampleCard.rolled().examine();
     SequenceComparison sequence =
         new SequenceComparison(
             new SequenceResult(answers, irregularities, threshold),
-            Map.of(INDEX, seen),
-            Map.of(INDEX, seen));
+            Map.of(INDEX, new SeenFinger(card.images().get(0), roll)),
+            Map.of(INDEX, new SeenFinger(card.images().get(0), plain)));
     ExaminationInput examinee =
         new ExaminationInput(
             card.transaction(),

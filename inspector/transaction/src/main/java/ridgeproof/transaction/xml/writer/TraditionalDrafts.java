@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import ridgeproof.finding.Finding;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.FieldRow;
 import ridgeproof.spec.layout.RecordTypeRow.Encoding;
 import ridgeproof.transaction.Transaction;
@@ -25,6 +25,7 @@ import ridgeproof.transaction.writer.TransactionWriter;
 public final class TraditionalDrafts {
 
   private static final int LENGTH_FIELD = 1;
+  private static final int CHARACTER_SET_FIELD = 15;
 
   private final SpecTables tables;
   private final List<Loss> losses = new ArrayList<>();
@@ -47,20 +48,39 @@ public final class TraditionalDrafts {
           record.encoding() == Encoding.BINARY
               ? RecordDraft.binary(record.type(), binary(record))
               : RecordDraft.tagged(record.type(), tagged(record)));
-      plain &= isAscii(record);
+      plain &= isBelow(record, 0x80);
     }
-    for (Finding finding : transaction.findings()) {
-      if (finding.ruleId().equals("RP-XML-005") || finding.ruleId().equals("RP-XML-016")) {
-        losses.add(
-            new Loss(
-                finding.location().record().orElse(0),
-                finding.location().recordType().orElse(0),
-                Optional.empty(),
-                "elements that no field is known for"));
-      }
+    losses.addAll(NotCarried.unread(transaction));
+    losses.addAll(NotCarried.contents(transaction));
+    CharacterEncoding encoding = encoding(records, transaction.records(), plain);
+    return new TransactionWriter(encoding).write(records);
+  }
+
+  /** The character set that the header names, or else UTF-8, which the header then names. */
+  private CharacterEncoding encoding(
+      List<RecordDraft> records, List<LogicalRecord> read, boolean ascii) {
+    if (ascii) {
+      return CharacterEncoding.ASCII;
     }
-    return new TransactionWriter(plain ? CharacterEncoding.ASCII : CharacterEncoding.UTF_8)
-        .write(records);
+    LogicalRecord header = read.get(0);
+    OptionalInt stated =
+        header.text(CHARACTER_SET_FIELD).map(WholeNumber::parse).orElse(OptionalInt.empty());
+    if (stated.isPresent()
+        && stated.getAsInt() == Integer.parseInt(CharacterEncoding.LATIN_1.code())
+        && read.stream().allMatch(record -> isBelow(record, 0x100))) {
+      return CharacterEncoding.LATIN_1;
+    }
+    String utf8 = CharacterEncoding.UTF_8.code();
+    if (stated.isEmpty() || stated.getAsInt() != Integer.parseInt(utf8)) {
+      records.set(0, records.get(0).with(CHARACTER_SET_FIELD, List.of(List.of(utf8, "UTF-8"))));
+      losses.add(
+          new Loss(
+              header.ordinal(),
+              header.type(),
+              Optional.of(new FieldNumber(header.type(), CHARACTER_SET_FIELD)),
+              "it names UTF-8 now, which the values need"));
+    }
+    return CharacterEncoding.UTF_8;
   }
 
   private List<FieldDraft> tagged(LogicalRecord record) {
@@ -114,7 +134,18 @@ public final class TraditionalDrafts {
   }
 
   private long number(LogicalRecord record, FieldRow row, Optional<Field> field, int subfield) {
-    if (field.isEmpty() || subfield >= field.get().subfields().size()) {
+    if (field.isEmpty()) {
+      if (subfield == 0) {
+        losses.add(
+            new Loss(
+                record.ordinal(),
+                record.type(),
+                Optional.of(row.number()),
+                "it is missing and becomes 0, since such a record has it in any case"));
+      }
+      return 0;
+    }
+    if (subfield >= field.get().subfields().size()) {
       return 0;
     }
     OptionalInt number = WholeNumber.parse(field.get().subfields().get(subfield).text(1));
@@ -126,11 +157,11 @@ public final class TraditionalDrafts {
     return number.getAsInt();
   }
 
-  private static boolean isAscii(LogicalRecord record) {
+  private static boolean isBelow(LogicalRecord record, int limit) {
     return record.fields().stream()
         .flatMap(field -> field.subfields().stream())
         .flatMap(subfield -> subfield.items().stream())
-        .allMatch(item -> item.text().chars().allMatch(c -> c < 0x80));
+        .allMatch(item -> item.text().chars().allMatch(c -> c < limit));
   }
 
   private void lose(LogicalRecord record, Field field, String reason) {

@@ -56,11 +56,10 @@ public final class XmlTransactionWriter {
       if (output.takeReplaced()) {
         losses.add(loss(record, "characters that XML cannot hold"));
       }
-      if (!record.unread().isEmpty()) {
-        losses.add(loss(record, "bytes that belong to no field"));
-      }
     }
     output.line(0, "</" + XmlTables.PACKAGE + ">");
+    losses.addAll(NotCarried.unread(transaction));
+    losses.addAll(NotCarried.lengths(transaction));
     return losses;
   }
 

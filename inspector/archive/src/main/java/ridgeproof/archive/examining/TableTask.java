@@ -1,0 +1,76 @@
+package ridgeproof.archive.examining;
+
+import java.nio.ByteBuffer;
+import java.time.Instant;
+import java.util.Iterator;
+import java.util.Objects;
+import java.util.Spliterator;
+import java.util.Spliterators;
+import java.util.stream.StreamSupport;
+import org.apache.hadoop.conf.Configuration;
+import org.apache.spark.TaskContext;
+import org.apache.spark.api.java.function.FlatMapFunction;
+import org.apache.spark.broadcast.Broadcast;
+import org.apache.spark.sql.Row;
+import org.apache.spark.util.LongAccumulator;
+import org.apache.spark.util.TaskCompletionListener;
+import ridgeproof.archive.store.KnownHashes;
+import ridgeproof.cli.io.InputFile;
+import ridgeproof.transaction.record.ByteSource;
+
+/** Examines the rows of a table: a column of bytes, and one that tells the rows apart if it can. */
+public final class TableTask implements FlatMapFunction<Iterator<Row>, Row> {
+
+  private static final long serialVersionUID = 1L;
+
+  private final ExaminationPlan plan;
+  private final Broadcast<KnownHashes> inputs;
+  private final Broadcast<KnownHashes> contents;
+  private final Instant examined;
+  private final LongAccumulator done;
+
+  /**
+   * @param inputs hashes of rows that were examined before
+   * @param contents hashes of files that the archive has
+   */
+  public TableTask(
+      ExaminationPlan plan,
+      Broadcast<KnownHashes> inputs,
+      Broadcast<KnownHashes> contents,
+      Instant examined,
+      LongAccumulator done) {
+    this.plan = plan;
+    this.inputs = inputs;
+    this.contents = contents;
+    this.examined = examined;
+    this.done = done;
+  }
+
+  @Override
+  public Iterator<Row> call(Iterator<Row> rows) {
+    FileExamination examination =
+        new FileExamination(plan, contents.value(), examined, new Configuration(false));
+    TaskContext.get()
+        .addTaskCompletionListener((TaskCompletionListener) context -> examination.close());
+    return StreamSupport.stream(
+            Spliterators.spliteratorUnknownSize(rows, Spliterator.ORDERED), false)
+        .map(row -> result(examination, row))
+        .filter(Objects::nonNull)
+        .iterator();
+  }
+
+  /** Null for a row that was examined before. */
+  private Row result(FileExamination examination, Row row) {
+    byte[] bytes = row.isNullAt(0) ? new byte[0] : row.getAs(0);
+    String id =
+        row.size() > 1
+            ? String.valueOf(row.get(1))
+            : InputFile.sha256(ByteSource.of(ByteBuffer.wrap(bytes)));
+    if (inputs.value().contains(ExaminationPlan.inputHash(plan.hash(), id))) {
+      return null;
+    }
+    Row result = examination.of(id, bytes);
+    done.add(1);
+    return result;
+  }
+}

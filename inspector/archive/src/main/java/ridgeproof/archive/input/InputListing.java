@@ -1,0 +1,121 @@
+package ridgeproof.archive.input;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.Iterator;
+import java.util.List;
+import java.util.NoSuchElementException;
+import org.apache.hadoop.conf.Configuration;
+import org.apache.hadoop.fs.FileStatus;
+import org.apache.hadoop.fs.FileSystem;
+import org.apache.hadoop.fs.Path;
+
+/**
+ * The files below some addresses, by name, one folder in memory at a time. What cannot be listed is
+ * an input with an obstacle, so that it is told of and stops nothing.
+ */
+public final class InputListing implements Iterator<ArchiveInput> {
+
+  private final Configuration configuration;
+  private final Deque<Iterator<Path>> addresses = new ArrayDeque<>();
+  private final Deque<List<FileStatus>> waiting = new ArrayDeque<>();
+  private ArchiveInput next;
+
+  /**
+   * @param addresses of files and folders
+   */
+  public InputListing(Iterator<Path> addresses, Configuration configuration) {
+    this.configuration = configuration;
+    this.addresses.add(addresses);
+    next = find();
+  }
+
+  @Override
+  public boolean hasNext() {
+    return next != null;
+  }
+
+  @Override
+  public ArchiveInput next() {
+    if (next == null) {
+      throw new NoSuchElementException();
+    }
+    ArchiveInput found = next;
+    next = find();
+    return found;
+  }
+
+  private ArchiveInput find() {
+    while (true) {
+      while (!waiting.isEmpty()) {
+        List<FileStatus> folder = waiting.peek();
+        if (folder.isEmpty()) {
+          waiting.pop();
+          continue;
+        }
+        ArchiveInput found = visit(folder.remove(folder.size() - 1));
+        if (found != null) {
+          return found;
+        }
+      }
+      if (!addresses.peek().hasNext()) {
+        return null;
+      }
+      Path address = addresses.peek().next();
+      try {
+        waiting.push(new ArrayList<>(List.of(fileSystem(address).getFileStatus(address))));
+      } catch (IOException | IllegalArgumentException e) {
+        return new ArchiveInput(address.toString(), 0, 0, "cannot be found");
+      }
+    }
+  }
+
+  private ArchiveInput visit(FileStatus status) {
+    Path path = status.getPath();
+    if (!status.isDirectory()) {
+      return file(status);
+    }
+    if (isLocal(path) && Files.isSymbolicLink(local(path))) {
+      return blocked(status, "a link to a folder, which is not followed");
+    }
+    try {
+      FileStatus[] children = fileSystem(path).listStatus(path);
+      // The last is taken first.
+      Arrays.sort(children, Comparator.comparing(FileStatus::getPath).reversed());
+      waiting.push(new ArrayList<>(Arrays.asList(children)));
+      return null;
+    } catch (IOException e) {
+      return blocked(status, "a folder that cannot be listed");
+    }
+  }
+
+  private static ArchiveInput file(FileStatus status) {
+    Path path = status.getPath();
+    if (isLocal(path) && !Files.isRegularFile(local(path))) {
+      return blocked(status, "a pipe or device");
+    }
+    return new ArchiveInput(path.toString(), status.getLen(), status.getModificationTime(), null);
+  }
+
+  /** Without its date: that of a folder changes with what is in it. */
+  private static ArchiveInput blocked(FileStatus status, String obstacle) {
+    return new ArchiveInput(status.getPath().toString(), 0, 0, obstacle);
+  }
+
+  private FileSystem fileSystem(Path path) throws IOException {
+    return InputBytes.fileSystem(path, configuration);
+  }
+
+  private static boolean isLocal(Path path) {
+    return "file".equals(path.toUri().getScheme());
+  }
+
+  private static java.nio.file.Path local(Path path) {
+    return java.nio.file.Path.of(path.toUri().getPath());
+  }
+}
