@@ -93,8 +93,7 @@ class CorpusInXmlTest {
     assertTrue(types.containsAll(List.of(8, 10, 14)), types.toString());
     ByteArrayOutputStream xml = new ByteArrayOutputStream();
     assertEquals(List.of(), new XmlTransactionWriter(TABLES).write(read(traditional), xml));
-    assertArrayEquals(
-        traditional, new TraditionalDrafts(TABLES).write(read(xml.toByteArray())));
+    assertArrayEquals(traditional, new TraditionalDrafts(TABLES).write(read(xml.toByteArray())));
   }
 
   @Test

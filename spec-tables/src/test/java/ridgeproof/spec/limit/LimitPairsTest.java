@@ -19,6 +19,7 @@ class LimitPairsTest {
 
   /** Opened anew for each test, so that a changed reader of rows is noticed. */
   private final SpecTables tables = SpecTables.open();
+
   private static final Source AGENCY = new Source("AGENCY", "", Source.Knowledge.COMMON_PRACTICE);
 
   @Test

@@ -31,10 +31,10 @@ public record Acceptance(
   static Acceptance of(Cases cases) {
     Map<String, Attempt> firsts = new HashMap<>();
     Map<Integer, Long> days = new TreeMap<>();
-    Tally<LocalDate> weeks = new Tally<>();
-    Tally<Long> stations = new Tally<>();
-    Tally<String> operators = new Tally<>();
-    Tally<Boolean> all = new Tally<>();
+    OutcomeTally<LocalDate> weeks = new OutcomeTally<>();
+    OutcomeTally<Long> stations = new OutcomeTally<>();
+    OutcomeTally<String> operators = new OutcomeTally<>();
+    OutcomeTally<Boolean> all = new OutcomeTally<>();
     for (Sending sending : cases.sendings()) {
       Attempt submission = sending.submission();
       boolean accepted = sending.accepted();

@@ -294,10 +294,7 @@ class TransactionReaderTest {
   @Test
   void anotherOrderThanListedIsReportedAtTheFirstRecordThatDiffers() {
     Transaction transaction =
-        read(
-            sample()
-                .replaceFirst(
-                    "2\u001F00\u001E14\u001F01", "14\u001F01\u001E2\u001F00"));
+        read(sample().replaceFirst("2\u001F00\u001E14\u001F01", "14\u001F01\u001E2\u001F00"));
     Finding finding = only(transaction);
     assertEquals("RP-STR-015", finding.ruleId());
     assertEquals("record 2 is Type-2 IDC 00", finding.observed().text());
