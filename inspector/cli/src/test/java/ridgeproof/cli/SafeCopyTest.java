@@ -245,7 +245,7 @@ class SafeCopyTest {
     assertTrue(words.contains(InputFile.sha256(ByteSource.of(Files.readAllBytes(copy)))), words);
     assertTrue(words.contains("Not reproduced in the copy: RP-PTL-010 "), words);
     assertTrue(words.contains("(record 2): the value was replaced."), words);
-    assertTrue(words.contains("Only in the copy: " + ONE_GRAY_LEVEL), words);
+    assertFalse(words.contains("Only in the copy"), words);
     assertArrayEquals(told.bytes(), Files.readAllBytes(file));
   }
 

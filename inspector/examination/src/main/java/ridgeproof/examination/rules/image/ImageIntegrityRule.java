@@ -128,9 +128,14 @@ final class ImageIntegrityRule implements Rule {
       log.add(
           "RP-IMG-014",
           image.atData(),
-          Observed.of(image.header().get().format().label()),
+          Observed.of(found(image.header().get().format())),
           "a format that can be decoded");
     }
+  }
+
+  /** What begins like no format is taken for plain pixels, which the record does not say it is. */
+  private static String found(ImageFormat format) {
+    return format == ImageFormat.RAW ? "bytes of no known format" : format.label();
   }
 
   /** Whether it tells by itself why there are no pixels. */
