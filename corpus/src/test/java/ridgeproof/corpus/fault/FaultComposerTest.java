@@ -10,6 +10,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import ridgeproof.corpus.scenario.ScenarioError;
 
@@ -56,12 +58,14 @@ class FaultComposerTest {
 
   @Test
   void everyVerbIsUsedByTheCatalogue() {
-    Set<String> used = new TreeSet<>();
-    for (Fault fault : FaultCatalogue.faults()) {
-      for (String step : fault.change().split(";")) {
-        used.add(step.strip().split(" ")[0]);
-      }
-    }
+    Set<String> used =
+        Stream.concat(
+                FaultCatalogue.faults().stream().map(Fault::change),
+                FaultCatalogue.inXml().values().stream().map(FaultInXml::change))
+            .flatMap(change -> Stream.of(change.split(";")))
+            .map(step -> step.strip().split(" ")[0])
+            .filter(verb -> !verb.isEmpty())
+            .collect(Collectors.toCollection(TreeSet::new));
     assertEquals(new TreeSet<>(Verbs.ALL.keySet()), used);
   }
 }
