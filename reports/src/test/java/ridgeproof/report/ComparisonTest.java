@@ -89,11 +89,15 @@ class ComparisonTest {
     assertEquals(
         List.of("RP-TXN-004"),
         lost.changes().added().stream().map(Finding::ruleId).distinct().toList());
+    assertTrue(
+        text(lost).replaceAll("\\s+", " ").contains("It lacks 1 print of the first file"),
+        text(lost));
     TransactionComparison found = compare(PilotCard.ascii().without(4), PilotCard.ascii());
     assertEquals(1, found.added().size());
     assertEquals(
         List.of("RP-TXN-004"),
         found.changes().resolved().stream().map(Finding::ruleId).distinct().toList());
+    assertFalse(text(found).contains("It lacks"), text(found));
   }
 
   @Test

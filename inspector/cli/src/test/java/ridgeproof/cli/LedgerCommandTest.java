@@ -170,6 +170,13 @@ class LedgerCommandTest {
     assertFalse(Files.exists(folder.resolve("none.db.key")));
   }
 
+  @Test
+  void aDeskIsNotOpenedOverALedgerThatIsNotThere() {
+    CommandRun.of("desk", "--no-browser", "--ledger", path("none.db"))
+        .isOneLineOf(ExitStatus.INPUT_OUTPUT, "there is no ledger");
+    assertFalse(Files.exists(folder.resolve("none.db")));
+  }
+
   private Map<String, String> files() throws IOException {
     try (Stream<Path> all = Files.walk(folder)) {
       Map<String, String> texts = new TreeMap<>();

@@ -28,6 +28,8 @@ class LoadedLibrariesTest {
           Map.entry("org.apache.pdfbox.", "pdfbox"),
           Map.entry("org.apache.fontbox.", "fontbox"),
           Map.entry("com.openhtmltopdf.", "openhtmltopdf"),
+          // Read for a profile or a configuration file alone.
+          Map.entry("com.fasterxml.jackson.dataformat.toml.", "TOML"),
           Map.entry("me.tongfei.", "progressbar"),
           Map.entry("org.jline.", "jline"),
           Map.entry("io.javalin.", "javalin"),

@@ -105,6 +105,18 @@ class VoiceTest {
   }
 
   /** A slap is placed, a roll is rolled, and a card never touches the platen. */
+  /** A position may be that of four fingers, and a step may name several. */
+  @Test
+  void noVerbOfASingleFingerFollowsAFingerThatMayBeSeveral() {
+    Pattern single = Pattern.compile("\\{finger\\} (is|was|has|touches|shows|lies|matches)\\b");
+    for (RuleRow rule : ToldStories.TABLES.catalogue().rules()) {
+      Stream.concat(
+              Stream.of(rule.remedy()),
+              Stream.of(RuleRow.Capture.values()).flatMap(capture -> remedy(rule, capture)))
+          .forEach(text -> assertFalse(single.matcher(text).find(), rule.id() + ": " + text));
+    }
+  }
+
   @Test
   void remediesSuitTheCapture() {
     for (RuleRow rule : ToldStories.TABLES.catalogue().rules()) {

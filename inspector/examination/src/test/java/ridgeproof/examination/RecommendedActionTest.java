@@ -1,6 +1,8 @@
 package ridgeproof.examination;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -101,6 +103,45 @@ class RecommendedActionTest {
     assertEquals(
         List.of("LIKELY RP-RDG-002 4 x1", "LIKELY RP-RDG-002 5 x1", "LIKELY RP-RDG-002 3 x1"),
         order(findings, images));
+  }
+
+  /** One answer each: a print with any fault at all comes before a field. */
+  @Test
+  void aRecaptureComesBeforeAnotherStepThatAnswersAsMuch() {
+    ExaminedImage good = image(1, 99);
+    Finding field = finding("RP-FLD-005", Location.file(), Severity.LIKELY);
+    assertEquals(
+        List.of("LIKELY RP-RDG-002 3 x1", "LIKELY RP-FLD-005 0 x1"),
+        order(List.of(field, dry(good, Severity.LIKELY)), List.of(good)));
+  }
+
+  @Test
+  void aStepSaysWhatToDoWithThePrint() {
+    ExaminedImage print = image(1, 20);
+    String repeated = " If repeated attempts give the same result, follow your agency's policy.";
+    String recapture = remedy(print, dry(print, Severity.LIKELY));
+    assertTrue(recapture.startsWith("Recapture the right thumb (rolled, record 3). "), recapture);
+    assertTrue(recapture.endsWith(repeated), recapture);
+    String consider = remedy(print, dry(print, Severity.ADVICE));
+    assertTrue(
+        consider.startsWith("Consider recapturing the right thumb (rolled, record 3). "), consider);
+    assertFalse(consider.contains("follow your agency's policy"), consider);
+    String both =
+        RecommendedAction.of(
+                List.of(
+                    dry(print, Severity.ADVICE),
+                    finding("RP-RDG-003", print.location(), Severity.LIKELY)),
+                List.of(print),
+                SampleCard.TABLES)
+            .get(0)
+            .remedy();
+    assertTrue(both.startsWith("Recapture the right thumb (rolled, record 3). "), both);
+  }
+
+  private static String remedy(ExaminedImage image, Finding finding) {
+    return RecommendedAction.of(List.of(finding), List.of(image), SampleCard.TABLES)
+        .get(0)
+        .remedy();
   }
 
   @Test

@@ -99,8 +99,9 @@ class RuleExamplesTest {
     return listed;
   }
 
-  /** A line for each finding, consequences of a cause too. */
+  /** The verdict, and a line for each finding, consequences of a cause too. */
   private static String lines(FindingsReport report) {
+    String verdict = "  " + report.verdict() + "\n";
     return report.everyFinding().stream()
         .map(
             finding ->
@@ -113,7 +114,7 @@ class RuleExamplesTest {
                     finding.observed().text(),
                     finding.required(),
                     finding.causedBy().map(cause -> " <- " + cause.ruleId()).orElse("")))
-        .collect(Collectors.joining())
+        .collect(Collectors.joining("", verdict, ""))
         .replace(System.lineSeparator(), "\n");
   }
 

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.concurrent.locks.LockSupport;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.ScriptTimeoutException;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WindowType;
 import ridgeproof.testing.browser.Browser;
@@ -44,7 +45,11 @@ final class Chromium extends Browser {
 
   /** Lets the browser in and waits for the list. */
   void enter(String address) {
-    open(address);
+    try {
+      open(address);
+    } catch (ScriptTimeoutException e) {
+      // The entrance leads on by itself, perhaps before it was painted.
+    }
     until("return document.getElementById('rows') !== null && document.readyState === 'complete'");
   }
 
@@ -109,6 +114,20 @@ final class Chromium extends Browser {
   @Override
   public void click(String selector) {
     driver.findElement(By.cssSelector(selector)).click();
+  }
+
+  /** Clicks on the element of that number within a frame, as a mouse does. */
+  void clickInFrame(String frame, String selector, int number) {
+    driver.switchTo().frame(driver.findElement(By.cssSelector(frame)));
+    try {
+      driver.findElements(By.cssSelector(selector)).get(number).click();
+    } finally {
+      driver.switchTo().defaultContent();
+    }
+  }
+
+  void pause(Duration time) {
+    LockSupport.parkNanos(time.toNanos());
   }
 
   void type(String selector, String text) {

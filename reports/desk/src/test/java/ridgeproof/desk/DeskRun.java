@@ -59,6 +59,7 @@ final class DeskRun implements AutoCloseable {
             TABLES,
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             () -> new Deidentifier(new Examiner(TABLES, ParseLimits.standard()), options()),
             new ToolFacts("0.1", "17", "harbor"),
             Clock.systemUTC());

@@ -1,6 +1,8 @@
 package ridgeproof.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -12,6 +14,7 @@ import java.util.List;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -24,6 +27,13 @@ class DeskTextsTest {
   private static final Pattern IN_TEMPLATES = Pattern.compile("text\\(\"([a-z0-9.-]+)\"[,)]");
   private static final Pattern IN_SCRIPTS = Pattern.compile("desk\\.say\\('([a-z-]+)'");
   private static final Pattern WORDS = Pattern.compile(">\\s*[A-Za-z]{3,}[^<>{}$@]*<");
+
+  private static final Pattern ATTRIBUTE =
+      Pattern.compile("(?:aria-label|title|placeholder|alt)=\"[^\"$]*[A-Za-z]{3,}");
+  private static final Pattern SENTENCE =
+      Pattern.compile("\"(?:[^\"\\\\]|\\\\.)*[A-Za-z]{2,} [a-z]{2,}(?:[^\"\\\\]|\\\\.)*\"");
+  private static final Pattern SENTENCE_IN_SCRIPT =
+      Pattern.compile("(['`\"])[^'`\"]*[A-Za-z]{2,} [a-z]{2,}[^'`\"]*\\1");
 
   private static Set<String> keys() throws IOException {
     Properties bundle = new Properties();
@@ -78,5 +88,65 @@ class DeskTextsTest {
                 || found.endsWith(">Tab<")
                 || found.endsWith(">Esc<"));
     assertEquals(Set.of(), words);
+  }
+
+  @Test
+  void attributesHoldNoWordsOfTheirOwn() throws IOException {
+    assertEquals(
+        Set.of(), linesWith(ATTRIBUTE, files("src/main/jte", ".jte"), line -> false), "templates");
+  }
+
+  /** What a program says to itself: exceptions, headers, a sign of life of a stream. */
+  @Test
+  void programsHoldNoSentences() throws IOException {
+    assertEquals(
+        Set.of(),
+        linesWith(
+            SENTENCE,
+            files("src/main/java", ".java"),
+            line ->
+                line.contains("throw new")
+                    || line.contains("sendComment(")
+                    || line.contains("-src 'none'")
+                    || line.contains("frame-ancestors")),
+        "classes");
+    assertEquals(
+        Set.of(),
+        linesWith(
+            SENTENCE_IN_SCRIPT,
+            files("src/main/resources", ".js"),
+            line ->
+                line.contains("'use strict'")
+                    || line.contains(".style.")
+                    || line.contains("className")),
+        "scripts");
+  }
+
+  @Test
+  void aSentenceOutsideTheBundleIsFoundOut() {
+    assertTrue(ATTRIBUTE.matcher("<p title=\"Harbor closed\">").find());
+    assertFalse(ATTRIBUTE.matcher("<p title=\"${frame.text(\"x\")}\">").find());
+    assertTrue(SENTENCE.matcher("return \"The harbor is closed.\";").find());
+    assertFalse(SENTENCE.matcher("return texts.of(\"harbor.closed\");").find());
+    assertTrue(SENTENCE_IN_SCRIPT.matcher("say('The harbor is closed')").find());
+  }
+
+  /** Lines of code in which a pattern is found, comments apart. */
+  private static Set<String> linesWith(
+      Pattern pattern, List<Path> files, Predicate<String> isTechnical) throws IOException {
+    Set<String> found = new TreeSet<>();
+    for (Path file : files) {
+      for (String line : Files.readAllLines(file)) {
+        String code = line.strip();
+        if (!code.startsWith("*")
+            && !code.startsWith("//")
+            && !code.startsWith("/*")
+            && pattern.matcher(code).find()
+            && !isTechnical.test(code)) {
+          found.add(file.getFileName() + ": " + code);
+        }
+      }
+    }
+    return found;
   }
 }

@@ -6,8 +6,8 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import ridgeproof.report.CsvRow;
 import ridgeproof.report.ReportPhrases;
-import ridgeproof.report.data.FindingsCsv;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.rule.RuleRow;
 
@@ -79,6 +79,6 @@ public final class RuleExport {
   }
 
   private static String line(String... cells) {
-    return FindingsCsv.joined(List.of(cells));
+    return CsvRow.joined(List.of(cells));
   }
 }

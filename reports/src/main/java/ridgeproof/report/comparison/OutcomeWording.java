@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import ridgeproof.examination.Verdict;
 import ridgeproof.examination.comparison.FindingChanges;
+import ridgeproof.examination.comparison.FingerChange;
 import ridgeproof.examination.comparison.PersonDoubt;
 import ridgeproof.examination.comparison.TransactionComparison;
 import ridgeproof.finding.Finding;
@@ -69,7 +70,20 @@ final class OutcomeWording {
 
   /** What to do with the second file. */
   String next() {
-    return "Second file: " + ReportPhrases.of(comparison.second().verdict());
+    return "Second file: " + ReportPhrases.of(comparison.second().verdict()) + lacking();
+  }
+
+  /** A problem is not resolved by leaving out the print that has it. */
+  private String lacking() {
+    long removed =
+        comparison.fingers().stream()
+            .filter(finger -> finger.trend() == FingerChange.Trend.REMOVED)
+            .count();
+    return removed == 0
+        ? ""
+        : " It lacks "
+            + Counted.of(removed, "print")
+            + " of the first file, whose findings are listed as resolved.";
   }
 
   /** How many facts are resolved, still present or new that ask for nothing; empty for none. */

@@ -5,15 +5,14 @@ import java.io.Writer;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
+import ridgeproof.report.CsvRow;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.NotExamined;
 import ridgeproof.report.ObservedText;
 import ridgeproof.report.RenderOptions;
-import ridgeproof.report.TextSanitizer;
 import ridgeproof.report.prints.PrintNames;
 import ridgeproof.transaction.record.ByteRange;
 
@@ -47,8 +46,6 @@ public final class FindingsCsv {
           "remedy",
           "source");
 
-  private static final String FORMULA = "=+-@";
-
   private final RenderOptions options;
   private final Writer out;
   private boolean begun;
@@ -65,7 +62,7 @@ public final class FindingsCsv {
   public void add(FileFacts file, FindingsReport report) throws IOException {
     if (!begun) {
       begun = true;
-      out.write(joined(COLUMNS) + "\n");
+      out.write(CsvRow.joined(COLUMNS) + "\n");
     }
     List<String> start = List.of(file.name(), file.sha256(), report.verdict().name());
     if (report.findings().isEmpty()) {
@@ -122,19 +119,6 @@ public final class FindingsCsv {
 
   private void row(List<String> start, List<String> rest) throws IOException {
     String padding = ",".repeat(COLUMNS.size() - start.size() - rest.size());
-    out.write(joined(start) + "," + joined(rest) + padding + "\n");
-  }
-
-  public static String joined(List<String> cells) {
-    return cells.stream().map(FindingsCsv::cell).collect(Collectors.joining(","));
-  }
-
-  private static String cell(String text) {
-    String safe = TextSanitizer.of(text);
-    if (!safe.isEmpty() && FORMULA.indexOf(safe.charAt(0)) >= 0) {
-      safe = "'" + safe;
-    }
-    boolean quoted = safe.indexOf(',') >= 0 || safe.indexOf('"') >= 0 || safe.startsWith("'");
-    return quoted ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
+    out.write(CsvRow.joined(start) + "," + CsvRow.joined(rest) + padding + "\n");
   }
 }

@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
+import ridgeproof.report.CsvRow;
 import ridgeproof.report.FileFacts;
 import ridgeproof.report.NotExamined;
-import ridgeproof.report.data.FindingsCsv;
 import ridgeproof.spec.rule.Severity;
 
 /** One row for each file (RFC 4180, with line feeds), written when it is added. */
@@ -83,8 +83,8 @@ public final class FilesCsv {
   private void row(List<String> cells) throws IOException {
     if (!begun) {
       begun = true;
-      out.write(FindingsCsv.joined(COLUMNS) + "\n");
+      out.write(CsvRow.joined(COLUMNS) + "\n");
     }
-    out.write(FindingsCsv.joined(cells) + "\n");
+    out.write(CsvRow.joined(cells) + "\n");
   }
 }

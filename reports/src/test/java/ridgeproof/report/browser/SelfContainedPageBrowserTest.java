@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import ridgeproof.corpus.fault.HostileCard;
 
 /** A page that is opened from a disk stands alone, needs no script and runs none of a value. */
 @Tag("slow")

@@ -15,6 +15,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
+import ridgeproof.corpus.fault.HostileCard;
 import ridgeproof.corpus.scenario.DemonstrationSet;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;

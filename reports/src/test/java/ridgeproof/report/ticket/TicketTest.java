@@ -144,7 +144,7 @@ class TicketTest {
         text.substring(
             text.indexOf("What the vendor can check"), text.indexOf("What the operator"));
     assertTrue(checks.contains("RP-TXN-004"), checks);
-    assertFalse(checks.contains("Capture right ring finger"), checks);
+    assertFalse(checks.contains("Capture these prints"), checks);
     assertTrue(text.contains("HARBORLIGHT | TENFOLD 3"), text);
     assertFalse(text.contains("SN-SPECIMEN-7"), text);
     assertTrue(text.contains("Corrected in version:"), text);

@@ -17,12 +17,14 @@ import ridgeproof.spec.table.TableError;
 /** Both sides of each numeric limit of the tables. */
 class LimitPairsTest {
 
-  private static final SpecTables TABLES = SpecTables.open();
+  /** Opened anew for each test, so that a changed reader of rows is noticed. */
+  private final SpecTables tables = SpecTables.open();
+
   private static final Source AGENCY = new Source("AGENCY", "", Source.Knowledge.COMMON_PRACTICE);
 
   @Test
   void everyBoundOfRidgesIsKeptByItselfAndBrokenBeyond() {
-    List<RidgeLimit> limits = TABLES.ridgeLimits();
+    List<RidgeLimit> limits = tables.ridgeLimits();
     assertTrue(limits.size() > 20, limits.toString());
     for (RidgeLimit limit : limits) {
       assertTrue(limit.least().isPresent() || limit.most().isPresent(), limit.toString());
@@ -43,8 +45,8 @@ class LimitPairsTest {
 
   @Test
   void everyClassOfResolutionAdmitsOnePercentAndNoMore() {
-    assertEquals(5, TABLES.resolutionClasses().size());
-    for (ResolutionClass resolution : TABLES.resolutionClasses()) {
+    assertEquals(5, tables.resolutionClasses().size());
+    for (ResolutionClass resolution : tables.resolutionClasses()) {
       double ppi = resolution.ppi();
       for (double side : new double[] {-1, 1}) {
         assertTrue(resolution.admits(ppi + side * ppi * 0.01), resolution.name());
@@ -58,7 +60,7 @@ class LimitPairsTest {
 
   @Test
   void aCompressionMayExceedItsRatioByTheTolerance() {
-    CompressionLimit wsq = TABLES.compressionCeilings().get(0);
+    CompressionLimit wsq = tables.compressionCeilings().get(0);
     assertEquals("WSQ", wsq.format());
     assertEquals(18.75, wsq.most());
     assertEquals(0.6, wsq.leastBitsPerPixel().orElseThrow(), 1e-12);
@@ -96,12 +98,19 @@ class LimitPairsTest {
   @Test
   void anImageSizeIsReadInInchesAndKeptInMillimeters() {
     ImageSizeLimit thumb =
-        TABLES.imageSizes().stream()
+        tables.imageSizes().stream()
             .filter(limit -> limit.position().equals("1") && limit.recordTypes().contains(14))
             .findFirst()
             .orElseThrow();
     assertEquals(40.64, thumb.maxWidthMm(), 1e-9);
     assertEquals(38.1, thumb.maxHeightMm(), 1e-9);
+  }
+
+  @Test
+  void theNumbersOfPixelsAreReadByTheirNames() {
+    assertEquals(45, tables.pixelLimits().value("clear-print-score"));
+    assertEquals(30, tables.pixelLimits().value("clear-print-minutiae"));
+    assertTrue(tables.matchLikelihoods().size() > 5);
   }
 
   @Test

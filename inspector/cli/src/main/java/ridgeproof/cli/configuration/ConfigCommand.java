@@ -15,8 +15,10 @@ import ridgeproof.cli.reporting.ReportFormat;
     name = "config",
     description = {
       "Shows the user's configuration file, the settings in it, and the defaults.",
-      "The file is TOML. It may set profile (the name of a set of prints), format (of examine), and",
-      "agency (the file of an agency's own profile). Options of the command line override it."
+      "",
+      "The file is TOML. It may set profile (the name of a set of prints), format (of examine),"
+          + " and agency (the file of an agency's own profile). Options of the command line"
+          + " override it."
     },
     footer = {
       "",

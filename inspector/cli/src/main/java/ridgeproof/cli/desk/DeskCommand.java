@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import ridgeproof.cli.io.Console;
+import ridgeproof.cli.ledger.LedgerToRead;
 import ridgeproof.cli.option.ExaminationMixin;
 import ridgeproof.cli.option.LimitOptions;
 import ridgeproof.cli.option.PositiveConverter;
@@ -52,6 +53,8 @@ public final class DeskCommand implements Callable<Integer> {
 
   @ArgGroup(exclusive = false, heading = "%nWith a gate (see ridgeproof gate --help):%n")
   GateFolderOptions gateFolders;
+
+  @Mixin LedgerToRead ledger;
 
   @Option(names = "--no-browser", description = "only print the address")
   boolean noBrowser;

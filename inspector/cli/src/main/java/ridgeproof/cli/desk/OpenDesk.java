@@ -79,6 +79,7 @@ final class OpenDesk {
         tables,
         watch(),
         gate(examiner, options),
+        command.ledger.health(),
         () -> new Deidentifier(examiner, options.get(), new SyntheticPrints()),
         Version.facts(),
         Clock.systemUTC());

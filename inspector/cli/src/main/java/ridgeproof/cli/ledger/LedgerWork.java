@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import ridgeproof.cli.io.CommandFailure;
 import ridgeproof.cli.io.Console;
 import ridgeproof.cli.io.ExitStatus;
@@ -21,6 +22,7 @@ import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.ledger.Entry;
 import ridgeproof.ledger.KeyedHash;
 import ridgeproof.ledger.bookkeeping.Bookkeeper;
+import ridgeproof.ledger.health.StationHealth;
 import ridgeproof.ledger.report.Answer;
 import ridgeproof.ledger.report.LedgerExport;
 import ridgeproof.ledger.store.LedgerError;
@@ -44,6 +46,15 @@ final class LedgerWork {
   LedgerWork(LedgerInput input, Console console) {
     this.place = input.place();
     this.console = console;
+  }
+
+  /** The health of the stations; empty if the ledger cannot be read. */
+  static Optional<StationHealth> health(LedgerPlace place, KeyedHash hash, LocalDate last) {
+    try (LedgerStore store = place.open(hash)) {
+      return Optional.of(StationHealth.of(store.queries(), last));
+    } catch (LedgerError | CommandFailure e) {
+      return Optional.empty();
+    }
   }
 
   /** Reading or changing a ledger. */

@@ -1,11 +1,13 @@
 package ridgeproof.examination.safecopy;
 
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import ridgeproof.spec.layout.Calendar;
 
 /** Words and numbers of the original that may occur nowhere in what is made up for a safe copy. */
@@ -22,12 +24,15 @@ final class OriginalWords {
           DateTimeFormatter.ofPattern("MMdduuuu", Locale.ROOT));
 
   private final Set<String> words = new HashSet<>();
-  private final Set<Integer> lengths = new TreeSet<>();
+
+  /** The words by how they begin, so that a text of any length is gone through once. */
+  private final Map<Long, List<String>> byBeginning = new HashMap<>();
 
   void learn(String value) {
     String text = value.strip().toUpperCase(Locale.ROOT);
-    add(text);
     String searched = text.substring(0, Math.min(text.length(), MAX_SEARCHED));
+    // Where all of a long value occurs its beginning does, which is looked for much faster.
+    add(searched);
     for (String part : searched.split("[^\\p{L}\\p{Nd}]+")) {
       add(part);
       for (String digits : part.split("\\D+")) {
@@ -39,21 +44,29 @@ final class OriginalWords {
 
   private void add(String word) {
     // Zeros alone say that something is not known.
-    if (word.length() >= SHORTEST && word.chars().anyMatch(c -> c != '0')) {
-      words.add(word);
-      lengths.add(word.length());
+    if (word.length() >= SHORTEST && word.chars().anyMatch(c -> c != '0') && words.add(word)) {
+      byBeginning.computeIfAbsent(beginning(word, 0), key -> new ArrayList<>()).add(word);
     }
   }
 
   boolean occurIn(String text) {
     String upper = text.toUpperCase(Locale.ROOT);
-    for (int length : lengths) {
-      for (int i = 0; i + length <= upper.length(); i++) {
-        if (words.contains(upper.substring(i, i + length))) {
+    for (int i = 0; i + SHORTEST <= upper.length(); i++) {
+      for (String word : byBeginning.getOrDefault(beginning(upper, i), List.of())) {
+        if (upper.startsWith(word, i)) {
           return true;
         }
       }
     }
     return false;
+  }
+
+  /** As many characters as the shortest word has, as one number. */
+  private static long beginning(String text, int from) {
+    long beginning = 0;
+    for (int i = from; i < from + SHORTEST; i++) {
+      beginning = beginning << Character.SIZE | text.charAt(i);
+    }
+    return beginning;
   }
 }

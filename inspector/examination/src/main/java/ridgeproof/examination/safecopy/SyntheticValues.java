@@ -20,6 +20,10 @@ import ridgeproof.spec.layout.ValueRule;
 final class SyntheticValues {
 
   private static final int ATTEMPTS = 400;
+  private static final int MIN_ATTEMPTS = 4;
+
+  /** Characters that are made up at most in place of one value: a long text has any short word. */
+  private static final int MAX_TRIED = 200_000;
 
   /** Of fewer codes another than the one that was there would tell which it was. */
   private static final int MIN_TO_EXCLUDE = 4;
@@ -118,9 +122,11 @@ final class SyntheticValues {
       Random random) {
     List<Boolean> wanted = verdicts(value, number, rule);
     String unlike = null;
-    for (int i = 0; i < ATTEMPTS; i++) {
+    int attempts =
+        Math.max(MIN_ATTEMPTS, Math.min(ATTEMPTS, MAX_TRIED / Math.max(1, value.length())));
+    for (int i = 0; i < attempts; i++) {
       String made =
-          i < ATTEMPTS / 2 || wanted.isEmpty()
+          i < attempts / 2 || wanted.isEmpty()
               ? texts.like(value, random)
               : texts.ofItsOwn(value, random);
       if (!known.occurIn(made)) {

@@ -31,10 +31,10 @@ public record Acceptance(
   static Acceptance of(Cases cases) {
     Map<String, Attempt> firsts = new HashMap<>();
     Map<Integer, Long> days = new TreeMap<>();
-    Tally<LocalDate> weeks = new Tally<>();
-    Tally<Long> stations = new Tally<>();
-    Tally<String> operators = new Tally<>();
-    Tally<Boolean> all = new Tally<>();
+    ShareCounts<LocalDate> weeks = new ShareCounts<>();
+    ShareCounts<Long> stations = new ShareCounts<>();
+    ShareCounts<String> operators = new ShareCounts<>();
+    ShareCounts<Boolean> all = new ShareCounts<>();
     for (Sending sending : cases.sendings()) {
       Attempt submission = sending.submission();
       boolean accepted = sending.accepted();

@@ -28,7 +28,7 @@ public record Agreement(
     Map<String, Map<Integer, Long>> rejections) {
 
   static Agreement of(Cases cases, LedgerQueries queries) {
-    Tally<Verdict> accepted = new Tally<>();
+    ShareCounts<Verdict> accepted = new ShareCounts<>();
     Map<Long, Sending> rejected = new HashMap<>();
     Map<Long, Sending> held = new HashMap<>();
     for (Sending sending : cases.sendings()) {
@@ -76,7 +76,7 @@ public record Agreement(
 
   private static Map<String, Share> falseAlarms(Map<Long, Sending> held, LedgerQueries queries) {
     Map<Long, Set<String>> seen = new HashMap<>();
-    Tally<String> tally = new Tally<>();
+    ShareCounts<String> tally = new ShareCounts<>();
     // All of them in one pass, which a database does faster than it looks up each that is held.
     queries.forEach(
         "SELECT entry, rule FROM finding WHERE severity = 'BLOCKING'",

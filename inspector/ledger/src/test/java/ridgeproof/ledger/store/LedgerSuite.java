@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -21,6 +22,10 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import ridgeproof.ledger.Entry;
 import ridgeproof.ledger.KeyedHash;
+import ridgeproof.ledger.ResponseOutcome;
+import ridgeproof.ledger.report.LedgerReport;
+import ridgeproof.ledger.report.LedgerText;
+import ridgeproof.spec.SpecTables;
 
 /** What a ledger does on every database; each database is a subclass. */
 abstract class LedgerSuite {
@@ -67,6 +72,33 @@ abstract class LedgerSuite {
       assertEquals(entries, all(ledger));
       assertEquals(40, ledger.count());
       assertEquals(List.of(), ledger.check());
+    }
+  }
+
+  /** What reports ask of a database, every one understands; the figures are the same on each. */
+  @Test
+  void aReportCanBeMadeOfIt() throws Exception {
+    try (LedgerStore ledger = open(newAddress())) {
+      List<Entry> entries = sample(400);
+      ledger.addAll(entries);
+      long accepted =
+          entries.stream()
+              .flatMap(entry -> entry.response().stream())
+              .filter(response -> response.outcome() == ResponseOutcome.ACCEPTED)
+              .count();
+      LedgerReport report =
+          LedgerReport.of(ledger, SpecTables.open(), Map.of(), LocalDate.of(2026, 1, 1));
+      String text = LedgerText.render(report);
+      assertTrue(text.contains("400 entries; 200 submissions, 200 of them answered."), text);
+      assertEquals(
+          Map.of("TIDEWATER LS-1 001", 67, "TIDEWATER LS-1 002", 67, "TIDEWATER LS-1 003", 66),
+          report.health().people());
+      assertEquals(accepted, report.acceptance().all().of(), text);
+      assertEquals(
+          200 - accepted,
+          report.agreement().rejections().get("L0008").values().stream()
+              .mapToLong(Long::longValue)
+              .sum());
     }
   }
 

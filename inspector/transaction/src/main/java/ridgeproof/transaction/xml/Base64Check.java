@@ -31,21 +31,25 @@ final class Base64Check {
     byte[] piece = new byte[PIECE];
     int count = 0;
     int filled = 0;
-    for (int i = 0; i < bytes.limit(); i++) {
-      if (i % PIECE == 0) {
-        bytes.get(i, piece, 0, Math.min(PIECE, bytes.limit() - i));
-      }
-      int value = piece[i % PIECE] & 0xFF;
-      if (DIGIT[value] && filled == 0) {
-        count++;
-      } else if (value == '=') {
-        filled++;
-      } else if (value != ' ' && value != '\n' && value != '\r' && value != '\t') {
-        String what =
-            DIGIT[value]
-                ? "more after the end"
-                : String.format(Locale.ROOT, "a character of code 0x%02X", value);
-        return Optional.of(new Odd(what, new ByteRange(text.origin() + i, 1)));
+    for (int at = 0; at < bytes.limit(); at += PIECE) {
+      int length = Math.min(PIECE, bytes.limit() - at);
+      bytes.get(at, piece, 0, length);
+      for (int i = 0; i < length; i++) {
+        int from = i;
+        while (filled == 0 && i < length && DIGIT[piece[i] & 0xFF]) {
+          i++;
+        }
+        count += i - from;
+        int value = i < length ? piece[i] & 0xFF : ' ';
+        if (value == '=') {
+          filled++;
+        } else if (value != ' ' && value != '\n' && value != '\r' && value != '\t') {
+          String what =
+              DIGIT[value]
+                  ? "more after the end"
+                  : String.format(Locale.ROOT, "a character of code 0x%02X", value);
+          return Optional.of(new Odd(what, new ByteRange(text.origin() + at + i, 1)));
+        }
       }
     }
     int over = (count + filled) % GROUP;

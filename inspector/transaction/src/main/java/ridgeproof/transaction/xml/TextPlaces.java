@@ -144,17 +144,18 @@ public final class TextPlaces {
     int column = 1;
     for (int offset : offsets) {
       int end = Math.min(offset - source.origin(), bytes.limit());
-      for (; at < end; at++) {
-        if (at % PIECE == 0) {
-          bytes.get(at, piece, 0, Math.min(PIECE, bytes.limit() - at));
+      while (at < end) {
+        int length = Math.min(PIECE, end - at);
+        bytes.get(at, piece, 0, length);
+        for (int i = 0; i < length; i++) {
+          if (piece[i] == '\n') {
+            line++;
+            column = 1;
+          } else if ((piece[i] & 0xC0) != 0x80) {
+            column++;
+          }
         }
-        byte value = piece[at % PIECE];
-        if (value == '\n') {
-          line++;
-          column = 1;
-        } else if ((value & 0xC0) != 0x80) {
-          column++;
-        }
+        at += length;
       }
       places.put(offset, new TextPlace(line, column, paths.getOrDefault(offset, "")));
     }

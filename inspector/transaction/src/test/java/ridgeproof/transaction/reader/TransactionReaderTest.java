@@ -273,9 +273,32 @@ class TransactionReaderTest {
 
   @Test
   void anIdcThatDiffersFromTheListIsReported() {
-    assertEquals(
-        List.of("RP-STR-016"),
-        TransactionSamples.rules(read(sample().replace("14.002:01", "14.002:05"))));
+    Finding finding = only(read(sample().replace("14.002:01", "14.002:05")));
+    assertEquals("RP-STR-016", finding.ruleId());
+    assertEquals("Type-14 IDC 05", finding.observed().text());
+    assertEquals("Type-14 IDC 01", finding.required());
+    assertEquals(3, finding.location().record().orElseThrow());
+  }
+
+  @Test
+  void aRecordOfAnotherTypeThanListedIsReportedWithBoth() {
+    Transaction transaction = read(sample().replaceFirst("14\u001F01", "15\u001F01"));
+    Finding finding = only(transaction);
+    assertEquals("RP-STR-014", finding.ruleId());
+    assertEquals("in the file: Type-14 IDC 01", finding.observed().text());
+    assertEquals("listed: Type-15 IDC 01", finding.required());
+    assertEquals(1, finding.location().record().orElseThrow());
+    assertEquals("1.003", finding.location().field().orElseThrow().toString());
+  }
+
+  @Test
+  void anotherOrderThanListedIsReportedAtTheFirstRecordThatDiffers() {
+    Transaction transaction =
+        read(sample().replaceFirst("2\u001F00\u001E14\u001F01", "14\u001F01\u001E2\u001F00"));
+    Finding finding = only(transaction);
+    assertEquals("RP-STR-015", finding.ruleId());
+    assertEquals("record 2 is Type-2 IDC 00", finding.observed().text());
+    assertEquals("Type-14 IDC 01", finding.required());
   }
 
   @Test

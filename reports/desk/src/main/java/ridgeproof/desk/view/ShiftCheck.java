@@ -1,10 +1,14 @@
 package ridgeproof.desk.view;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -17,20 +21,35 @@ import ridgeproof.ledger.Entry;
 import ridgeproof.ledger.EntryPrint;
 import ridgeproof.ledger.PlatenNote;
 import ridgeproof.ledger.PrintMeasure;
+import ridgeproof.ledger.Station;
+import ridgeproof.ledger.health.HealthFinding;
 import ridgeproof.ledger.health.StationFault;
+import ridgeproof.ledger.health.StationHealth;
 
-/** Looks at the latest images of each station whose files are on the desk. */
+/**
+ * Looks at what a ledger tells of the stations, and at the images of each station whose files are
+ * on the desk: at all of them as at a ledger, at the latest also where they are few.
+ */
 public final class ShiftCheck {
 
   private static final int LATEST = 40;
   private static final int PARTS = PlatenFacts.LIGHT_PARTS * PlatenFacts.LIGHT_PARTS;
   private static final List<PrintMeasure> CURVES =
-      List.of(PrintMeasure.GROUND, PrintMeasure.UNEVENNESS, PrintMeasure.RIDGE_PERIOD);
+      List.of(
+          PrintMeasure.GROUND,
+          PrintMeasure.CONTRAST,
+          PrintMeasure.UNEVENNESS,
+          PrintMeasure.RIDGE_PERIOD);
+
+  /** Gray levels between two parts of a bare platen that need nobody's attention; from memory. */
+  private static final int MAX_UNEVEN = 12;
 
   private final Texts texts;
+  private final StationFaults faults;
 
   public ShiftCheck(Texts texts) {
     this.texts = texts;
+    this.faults = new StationFaults(texts);
   }
 
   /** A file: what was found in it, and what a ledger would keep of it. */
@@ -39,38 +58,70 @@ public final class ShiftCheck {
   /**
    * The page.
    *
+   * @param ledger what it tells; empty without one, and empty within where it cannot be read
    * @param shots in the order of arrival
    */
-  public ShiftPage of(List<Shot> shots) {
+  public ShiftPage of(Optional<Optional<StationHealth>> ledger, List<Shot> shots) {
     Map<String, List<Shot>> byStation =
         shots.stream()
             .filter(shot -> !shot.entry().prints().isEmpty())
+            .sorted(Comparator.comparing(shot -> shot.entry().day()))
             .collect(Collectors.groupingBy(Shot::station, TreeMap::new, Collectors.toList()));
+    Map<String, List<Entry>> entries = new TreeMap<>();
+    byStation.forEach((name, all) -> entries.put(name, all.stream().map(Shot::entry).toList()));
+    StationHealth health = StationHealth.of(entries);
     List<ShiftPage.Station> stations = new ArrayList<>();
-    byStation.forEach((name, all) -> stations.add(station(name, latest(all))));
-    return new ShiftPage(stations);
+    byStation.forEach((name, all) -> stations.add(station(name, all, findings(health, name))));
+    return new ShiftPage(ledger.map(faults::fromLedger), stations);
+  }
+
+  private static List<HealthFinding> findings(StationHealth health, String name) {
+    String shown = new Station(name, "", "").name();
+    return health.findings().stream().filter(finding -> finding.station().equals(shown)).toList();
   }
 
   private static List<Shot> latest(List<Shot> shots) {
     return shots.subList(Math.max(0, shots.size() - LATEST), shots.size());
   }
 
-  private ShiftPage.Station station(String name, List<Shot> shots) {
+  private ShiftPage.Station station(String name, List<Shot> all, List<HealthFinding> found) {
+    List<Shot> shots = latest(all);
     List<ShiftPage.Platen> platens = platens(shots);
+    Set<StationFault> known = found.stream().map(HealthFinding::fault).collect(Collectors.toSet());
     List<String> warnings = new ArrayList<>();
-    if (platens.stream().anyMatch(platen -> !platen.spots().isEmpty())) {
-      warnings.add(StationFault.SPOT.title() + ". " + StationFault.SPOT.remedy());
+    if (!known.contains(StationFault.SPOT)
+        && platens.stream().anyMatch(platen -> !platen.spots().isEmpty())) {
+      warnings.add(warning(StationFault.SPOT.title(), StationFault.SPOT));
     }
-    if (platens.stream()
-        .anyMatch(platen -> !platen.deadRows().isEmpty() || !platen.deadColumns().isEmpty())) {
-      warnings.add(StationFault.DEAD_LINE.title() + ". " + StationFault.DEAD_LINE.remedy());
+    if (!known.contains(StationFault.DEAD_LINE)
+        && platens.stream()
+            .anyMatch(platen -> !platen.deadRows().isEmpty() || !platen.deadColumns().isEmpty())) {
+      warnings.add(warning(StationFault.DEAD_LINE.title(), StationFault.DEAD_LINE));
+    }
+    if (!known.contains(StationFault.LIGHT)
+        && platens.stream().anyMatch(ShiftPage.Platen::uneven)) {
+      warnings.add(warning(texts.of("shift.uneven", MAX_UNEVEN), StationFault.LIGHT));
     }
     return new ShiftPage.Station(
         name,
-        shots.size(),
+        all.size(),
+        found.stream().map(faults::fault).toList(),
         warnings,
+        drift(all.size(), found),
         platens,
         CURVES.stream().flatMap(measure -> curve(measure, shots)).toList());
+  }
+
+  private static String warning(String title, StationFault fault) {
+    return title + ". " + fault.remedy();
+  }
+
+  private String drift(int files, List<HealthFinding> found) {
+    return files < StationHealth.MIN_PEOPLE_FOR_A_CHANGE
+        ? texts.of("shift.drift.few", StationHealth.MIN_PEOPLE_FOR_A_CHANGE)
+        : found.stream().anyMatch(finding -> finding.series().isPresent())
+            ? ""
+            : texts.of("shift.drift.none");
   }
 
   private List<ShiftPage.Platen> platens(List<Shot> shots) {
@@ -102,6 +153,7 @@ public final class ShiftCheck {
     List<Double> rows = check.deadRows();
     List<Double> columns = check.deadColumns();
     boolean few = images.size() < PlatenCheck.MIN_IMAGES;
+    boolean uneven = !few && unevenness(light) > MAX_UNEVEN;
     String words =
         few
             ? texts.of("shift.few", PlatenCheck.MIN_IMAGES)
@@ -118,10 +170,17 @@ public final class ShiftCheck {
         first.width(),
         first.height(),
         light,
+        uneven,
         spots,
         rows,
         columns,
         words);
+  }
+
+  private static int unevenness(List<Integer> light) {
+    IntSummaryStatistics seen =
+        light.stream().mapToInt(Integer::intValue).filter(gray -> gray >= 0).summaryStatistics();
+    return seen.getCount() < 2 ? 0 : seen.getMax() - seen.getMin();
   }
 
   private static long millimeters(int cells) {
@@ -150,15 +209,11 @@ public final class ShiftCheck {
       return Stream.empty();
     }
     String key = "shift.curve." + measure.column();
-    String list =
-        values.stream()
-            .map(value -> String.format(Locale.ROOT, "%.4f", value))
-            .collect(Collectors.joining(",", "[", "]"));
     return Stream.of(
         new ShiftPage.Curve(
             texts.of(key),
             texts.of(key + ".unit"),
-            list,
+            StationFaults.numbers(values),
             texts.of(
                 "shift.curve.words",
                 PlatenCheck.number(values.get(0)),

@@ -1,5 +1,6 @@
 package ridgeproof.desk.view;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,16 +10,20 @@ import ridgeproof.report.TextSanitizer;
 import ridgeproof.spec.consistency.CaptureOrigin;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.FieldRow;
+import ridgeproof.spec.layout.RecordLayout;
+import ridgeproof.transaction.record.Field;
 import ridgeproof.transaction.record.LogicalRecord;
 
 /**
- * Names the stations that captured the files: as the file does where the value is public, else by a
- * letter in the order in which they came.
+ * Names the stations that captured the files: as the file does where the values are public, such as
+ * make and model, and where others tell stations apart, such as a serial number, also by a letter
+ * in the order in which they came.
  */
 public final class Stations {
 
   private static final int LETTERS = 26;
-  private static final int MOST = 500;
+  private static final int MAX_LETTERED = 500;
+  private static final int ITEMS = 3;
 
   private final Map<String, String> letters = new HashMap<>();
 
@@ -32,16 +37,26 @@ public final class Stations {
     return origin(report).map(this::name);
   }
 
-  private record Origin(String value, boolean open) {}
+  /**
+   * What a file says of its station.
+   *
+   * @param value all of it, which is not to be shown
+   * @param shown what may be
+   */
+  private record Origin(String value, String shown) {}
 
   private synchronized String name(Origin origin) {
-    if (origin.open()) {
-      return TextSanitizer.of(origin.value());
+    if (origin.shown().equals(origin.value())) {
+      return TextSanitizer.of(origin.shown());
     }
-    if (letters.size() >= MOST && !letters.containsKey(origin.value())) {
+    return (TextSanitizer.of(origin.shown()) + " " + letterOf(origin.value())).strip();
+  }
+
+  private String letterOf(String value) {
+    if (letters.size() >= MAX_LETTERED && !letters.containsKey(value)) {
       return "?";
     }
-    return letters.computeIfAbsent(origin.value(), value -> letter(letters.size()));
+    return letters.computeIfAbsent(value, key -> letter(letters.size()));
   }
 
   private static String letter(int index) {
@@ -57,21 +72,38 @@ public final class Stations {
             .toList();
     for (FieldNumber number : fields) {
       for (LogicalRecord record : report.transaction().recordsOfType(number.recordType())) {
-        Optional<String> text =
-            record.field(number).flatMap(field -> record.text(number.field())).map(String::strip);
-        if (text.isPresent() && !text.get().isEmpty()) {
-          boolean open =
-              report
-                  .tables()
-                  .layout(number.recordType())
-                  .item(number, 1, report.transaction().version())
-                  .filter(FieldRow::isPublic)
-                  .isPresent();
-          return Optional.of(new Origin(text.get(), open));
+        Optional<Origin> origin =
+            record
+                .field(number)
+                .filter(field -> !field.isData())
+                .map(field -> origin(field, number, report))
+                .filter(found -> !found.value().isEmpty());
+        if (origin.isPresent()) {
+          return origin;
         }
       }
     }
     return Optional.empty();
+  }
+
+  /** Make, model and serial number, or the one number of a device. */
+  private static Origin origin(Field field, FieldNumber number, FindingsReport report) {
+    List<String> all = new ArrayList<>();
+    List<String> shown = new ArrayList<>();
+    RecordLayout layout = report.tables().layout(number.recordType());
+    for (int item = 1; item <= ITEMS; item++) {
+      String text = field.subfields().get(0).text(item).strip();
+      if (!text.isEmpty()) {
+        all.add(text);
+        if (layout
+            .item(number, item, report.transaction().version())
+            .filter(FieldRow::isPublic)
+            .isPresent()) {
+          shown.add(text);
+        }
+      }
+    }
+    return new Origin(String.join(" ", all), String.join(" ", shown));
   }
 
   /** Forgets all of them. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.Server;
@@ -181,7 +182,9 @@ public final class DeskServer implements AutoCloseable {
     List<ShiftCheck.Shot> latest =
         worklist.files().stream().flatMap(file -> shot(file).stream()).toList();
     request.html(
-        Markup.shift(frames.titled("shift", "shift.title"), new ShiftCheck(texts).of(latest)));
+        Markup.shift(
+            frames.titled("shift", "shift.title"),
+            new ShiftCheck(texts).of(settings.ledger().map(Supplier::get), latest)));
   }
 
   private Optional<ShiftCheck.Shot> shot(DeskFile file) {

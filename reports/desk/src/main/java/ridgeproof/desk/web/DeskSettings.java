@@ -10,6 +10,7 @@ import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.examination.safecopy.Deidentifier;
 import ridgeproof.gate.FolderWatch;
 import ridgeproof.gate.Gate;
+import ridgeproof.ledger.health.StationHealth;
 import ridgeproof.report.ToolFacts;
 import ridgeproof.spec.SpecTables;
 
@@ -23,6 +24,8 @@ import ridgeproof.spec.SpecTables;
  * @param extraction decodes images within the same limits
  * @param watch a folder whose new files come to the desk
  * @param gate a gate whose held files the desk shows and releases
+ * @param ledger what a ledger says of the stations, asked whenever a person looks; empty if it
+ *     cannot be read then
  * @param safeCopies makes copies of files that strangers may have
  * @param tool what tickets say of the program
  */
@@ -36,6 +39,7 @@ public record DeskSettings(
     SpecTables tables,
     Optional<FolderWatch> watch,
     Optional<Gate> gate,
+    Optional<Supplier<Optional<StationHealth>>> ledger,
     Supplier<Deidentifier> safeCopies,
     ToolFacts tool,
     Clock clock) {
@@ -52,6 +56,7 @@ public record DeskSettings(
         tables,
         watch,
         Optional.of(other),
+        ledger,
         safeCopies,
         tool,
         clock);
@@ -69,6 +74,61 @@ public record DeskSettings(
         tables,
         watch,
         gate,
+        ledger,
+        safeCopies,
+        tool,
+        clock);
+  }
+
+  /** The same desk that watches a folder. */
+  public DeskSettings withWatch(FolderWatch other) {
+    return new DeskSettings(
+        port,
+        keep,
+        maxFileBytes,
+        examiner,
+        options,
+        extraction,
+        tables,
+        Optional.of(other),
+        gate,
+        ledger,
+        safeCopies,
+        tool,
+        clock);
+  }
+
+  /** The same desk that asks a ledger. */
+  public DeskSettings withLedger(Supplier<Optional<StationHealth>> other) {
+    return new DeskSettings(
+        port,
+        keep,
+        maxFileBytes,
+        examiner,
+        options,
+        extraction,
+        tables,
+        watch,
+        gate,
+        Optional.of(other),
+        safeCopies,
+        tool,
+        clock);
+  }
+
+  /** The same desk that asks something else of each file. */
+  public DeskSettings withOptions(Supplier<ExaminationOptions> other) {
+    return new DeskSettings(
+        port,
+        keep,
+        maxFileBytes,
+        examiner,
+        other,
+        extraction,
+        tables,
+        watch,
+        gate,
+        ledger,
         safeCopies,
         tool,
         clock);

@@ -21,14 +21,28 @@
   document.querySelectorAll('.plot').forEach(place => {
     const values = JSON.parse(place.dataset.values);
     const axis = {stroke: color('--soft'), grid: {stroke: color('--rule'), width: 0.5}, ticks: {stroke: color('--rule')}};
+    const change = Number(place.dataset.change || 0);
+    const line = plot => {
+      if (!change) return;
+      const at = plot.valToPos(change + 0.5, 'x', true);
+      plot.ctx.strokeStyle = color('--red');
+      plot.ctx.lineWidth = 2;
+      plot.ctx.beginPath();
+      plot.ctx.moveTo(at, plot.bbox.top);
+      plot.ctx.lineTo(at, plot.bbox.top + plot.bbox.height);
+      plot.ctx.stroke();
+    };
     new uPlot({
+      hooks: {draw: [line]},
       width: Math.min(420, place.clientWidth || 420),
       height: 170,
       legend: {show: false},
       cursor: {show: false},
       scales: {x: {time: false}},
-      axes: [{...axis, label: desk.say('file-number'), incrs: [1, 2, 5, 10, 20]}, axis],
-      series: [{}, {stroke: color('--link'), width: 2, points: {show: true}}],
+      axes: [{...axis, label: desk.say(change ? 'person-number' : 'file-number'), incrs: [1, 2, 5, 10, 20, 50, 100, 200]}, axis],
+      series: [{}, change
+        ? {stroke: color('--link'), width: 0, paths: () => null, points: {show: true, size: 4}}
+        : {stroke: color('--link'), width: 2, points: {show: true}}],
     }, [values.map((value, i) => i + 1), values], place);
   });
 

@@ -172,7 +172,7 @@ final class SequenceRule implements Rule {
             .map(finger -> name(finger, examinee))
             .collect(Collectors.joining(", "));
     boolean all = irregularity.mutual() || irregularity.positions().size() < 2;
-    return names + (all ? "" : " (some of them only together with the others)");
+    return names + (all ? "" : " (some only together with the others)");
   }
 
   /** The threshold that a profile lowered is in every report. */

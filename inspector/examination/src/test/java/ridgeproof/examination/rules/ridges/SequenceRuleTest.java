@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.SampleCard;
@@ -51,6 +52,124 @@ class SequenceRuleTest {
   private static List<String> told(Kind kind) {
     return ids(
         check(List.of(), List.of(new SequenceError(kind, List.of(INDEX, MIDDLE), true, 90)), 40));
+  }
+
+  /** Place, what was found, and the evidence, each exactly. */
+  @Test
+  void aDisorderIsToldWithItsPlaceItsFingersAndItsEvidence() {
+    assertEquals(
+        List.of(
+            "RP-SEQ-002 record 3 position 2: right index finger, right middle finger;"
+                + " similarity 90.0 (limit 40.0)"),
+        lines(errors(Kind.EXCHANGED, true, 0, INDEX, MIDDLE)));
+    assertEquals(
+        List.of(
+            "RP-SEQ-011 record 3 position 2: right index finger, right middle finger (some only"
+                + " together with the others); similarity 90.0 (limit 40.0), strong evidence"
+                + " from all prints together, about 500 to 1 (decimal logarithm) 2.7"),
+        lines(errors(Kind.ROTATED, false, 2.7, INDEX, MIDDLE)));
+    assertEquals(
+        List.of("RP-SEQ-001 record 3 position 2: right index finger; similarity 90.0 (limit 40.0)"),
+        lines(errors(Kind.FOUND_ELSEWHERE, false, 0, INDEX)));
+    assertEquals(
+        List.of(
+            "RP-SEQ-006 record 4 position 2: right index finger, right middle finger;"
+                + " similarity 90.0 (limit 40.0)"),
+        lines(errors(Kind.PLAIN_TWICE, true, 0, INDEX, MIDDLE)));
+    assertEquals(
+        List.of("RP-SEQ-001 file: right middle finger; similarity 90.0 (limit 40.0)"),
+        lines(errors(Kind.FOUND_ELSEWHERE, true, 0, MIDDLE)));
+  }
+
+  private static List<Finding> errors(
+      Kind kind, boolean mutual, double odds, FingerPosition... fingers) {
+    return check(
+        List.of(), List.of(new SequenceError(kind, List.of(fingers), mutual, 90, odds)), 40);
+  }
+
+  @Test
+  void anAnswerIsToldWithItsPlaceItsReasonAndItsEvidence() {
+    String own = "similarity with its rolled print 5.0 (limit 40.0)";
+    String other = ", similarity with the rolled print of finger 3 80.0 (limit 40.0)";
+    String untold = "RP-SEQ-007 record 4 position 2: ";
+    assertEquals(
+        List.of(
+            "RP-SEQ-001 record 4 position 2: the plain print matches the rolled right middle"
+                + " finger; "
+                + own
+                + other),
+        lines(answered(Verdict.CONTRADICTED, Reason.MATCHES_ANOTHER_ROLL)));
+    assertEquals(
+        List.of(untold + "the plain print matches none of the rolled prints; " + own + other),
+        lines(answered(Verdict.INCONCLUSIVE, Reason.MATCHES_NO_ROLL)));
+    assertEquals(
+        List.of(untold + "the plain print matches several rolled prints; " + own + other),
+        lines(answered(Verdict.INCONCLUSIVE, Reason.MATCHES_SEVERAL_ROLLS)));
+    assertEquals(
+        List.of(untold + "too few minutiae to compare; " + own + other),
+        lines(answered(Verdict.INCONCLUSIVE, Reason.TOO_FEW_MINUTIAE)));
+    assertEquals(
+        List.of(
+            untold
+                + "the image of the plain print shows fewer prints than fingers; "
+                + own
+                + other),
+        lines(answered(Verdict.INCONCLUSIVE, Reason.PLACE_UNCERTAIN)));
+    FingerMatchResult sure =
+        new FingerMatchResult(
+            INDEX,
+            Verdict.CONTRADICTED,
+            Reason.MATCHES_ANOTHER_ROLL,
+            5,
+            Optional.of(MIDDLE),
+            80,
+            1);
+    assertEquals(
+        List.of(
+            "RP-SEQ-001 record 4 position 2: the plain print matches the rolled right middle"
+                + " finger; "
+                + own
+                + other
+                + ", "
+                + EvidenceStrength.measure(1).name()
+                + " 1.0"),
+        lines(check(List.of(sure), List.of(), 40)));
+  }
+
+  /** A finger that a disorder names is not told again. */
+  @Test
+  void aFingerIsToldOnce() {
+    FingerMatchResult answer =
+        new FingerMatchResult(
+            INDEX, Verdict.CONTRADICTED, Reason.MATCHES_ANOTHER_ROLL, 5, Optional.of(MIDDLE), 80);
+    SequenceError error = new SequenceError(Kind.EXCHANGED, List.of(INDEX, MIDDLE), true, 90);
+    assertEquals(List.of("RP-SEQ-002"), ids(check(List.of(answer), List.of(error), 40)));
+  }
+
+  private static List<String> lines(List<Finding> findings) {
+    return findings.stream().map(SequenceRuleTest::line).toList();
+  }
+
+  private static String line(Finding finding) {
+    String record =
+        finding.location().record().isPresent()
+            ? "record "
+                + finding.location().record().getAsInt()
+                + " position "
+                + finding.location().position().orElse(0)
+            : "file";
+    String evidence =
+        finding.evidence().stream()
+            .map(
+                measure ->
+                    measure.name()
+                        + " "
+                        + measure.value()
+                        + (measure.limit().isPresent()
+                            ? " (limit " + measure.limit().getAsDouble() + ")"
+                            : ""))
+            .collect(Collectors.joining(", "));
+    return finding.ruleId() + " " + record + ": " + finding.observed().text() + "; " + evidence;
   }
 
   @Test
@@ -177,7 +296,7 @@ class SequenceRuleTest {
         new SequenceComparison(
             new SequenceResult(answers, irregularities, threshold),
             Map.of(INDEX, new SeenFinger(card.images().get(0), roll)),
-            Map.of(INDEX, new SeenFinger(card.images().get(0), plain)));
+            Map.of(INDEX, new SeenFinger(card.images().get(1), plain)));
     ExaminationInput examinee =
         new ExaminationInput(
             card.transaction(),

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 
 /** Counts cases by a key, and those of them that are meant. */
-final class Tally<K> {
+final class ShareCounts<K> {
 
   private final Map<K, long[]> counts = new HashMap<>();
 

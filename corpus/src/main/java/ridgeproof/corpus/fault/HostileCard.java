@@ -1,7 +1,8 @@
-package ridgeproof.report.browser;
+package ridgeproof.corpus.fault;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.CharacterEncoding;
@@ -12,14 +13,15 @@ import ridgeproof.transaction.writer.TransactionWriter;
 /**
  * A transaction of the invented Tidewater pilots with values that try to act or to burst a page.
  */
-final class HostileCard {
+public final class HostileCard {
 
   /** What a script from a value would leave in the window. */
-  static final String MARKER = "ridgeproofHostile";
+  public static final String MARKER = "ridgeproofHostile";
 
   private static final String ACT = "window." + MARKER + "=1";
 
-  static final List<String> VALUES =
+  /** What its fields hold. */
+  public static final List<String> VALUES =
       List.of(
           "<script>" + ACT + "</script>",
           "</style></title><script>" + ACT + "</script>",
@@ -40,14 +42,16 @@ final class HostileCard {
           "\u00a0".repeat(5_000),
           "-/".repeat(5_000));
 
-  static final String FILE_NAME =
+  /** A name that tries the same. */
+  public static final String FILE_NAME =
       "<script>" + ACT + "</script>" + "\u202e".repeat(3) + "pilot".repeat(40) + ".an2";
 
   private int next;
 
   private HostileCard() {}
 
-  static byte[] bytes() {
+  /** The file. */
+  public static byte[] bytes() {
     return new HostileCard().written();
   }
 
@@ -74,7 +78,7 @@ final class HostileCard {
   private List<FieldDraft> print(int position) {
     List<FieldDraft> fields = new ArrayList<>();
     fields.add(text(14, 1, ""));
-    fields.add(text(14, 2, "%02d".formatted(position)));
+    fields.add(text(14, 2, String.format(Locale.ROOT, "%02d", position)));
     fields.add(text(14, 3, "0"));
     fields.add(text(14, 4, value()));
     fields.add(text(14, 5, value()));
