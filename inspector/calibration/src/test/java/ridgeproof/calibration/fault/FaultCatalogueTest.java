@@ -33,7 +33,7 @@ class FaultCatalogueTest {
       EnumSet.of(FaultArea.TRANSPORT, FaultArea.HEADER, FaultArea.PARTICULARS, FaultArea.SET);
 
   /** Of the others so many are examined with their ridges: all of them take minutes. */
-  private static final int ONE_OF = 7;
+  private static final int ONE_OF = 12;
 
   @Test
   void theCatalogueIsLargeAndSpread() {

@@ -38,13 +38,13 @@ class XmlFaultsTest {
 
   @Test
   void faultsOfFieldsAndOfTheSetAreNamed() {
-    assertAlike(Depth.STRUCTURE, faults(OF_FIELDS, fault -> true, 4));
+    assertAlike(Depth.STRUCTURE, faults(OF_FIELDS, fault -> true, 10));
   }
 
   @Test
   void faultsOfImagesAreNamed() {
-    assertAlike(Depth.IMAGES, faults(OF_IMAGES, fault -> fault.area() == FaultArea.IMAGE, 9));
-    assertAlike(Depth.RIDGES, faults(OF_IMAGES, fault -> fault.area() != FaultArea.IMAGE, 15));
+    assertAlike(Depth.IMAGES, faults(OF_IMAGES, fault -> fault.area() == FaultArea.IMAGE, 20));
+    assertAlike(Depth.RIDGES, faults(OF_IMAGES, fault -> fault.area() != FaultArea.IMAGE, 40));
   }
 
   @Test
