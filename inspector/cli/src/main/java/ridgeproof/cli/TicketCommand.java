@@ -230,6 +230,6 @@ final class TicketCommand implements Callable<Integer> {
     OutputFile.write(copyPath, copy.bytes().toArray(), output.overwrite, taken());
     String name = copyPath.getFileName().toString();
     return new AttachedCopy(
-        new FileFacts(name, copy.bytes().length(), InputFile.sha256(copy.bytes())), copy);
+        new FileFacts(name, copy.bytes().length(), copy.bytes().sha256()), copy);
   }
 }

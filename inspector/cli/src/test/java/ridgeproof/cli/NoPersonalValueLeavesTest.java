@@ -26,7 +26,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import ridgeproof.cli.ToldStories.Told;
 import ridgeproof.cli.io.ExitStatus;
-import ridgeproof.cli.io.InputFile;
 import ridgeproof.cli.option.PdfOutput;
 import ridgeproof.cli.reporting.ReportFormat;
 import ridgeproof.cli.reporting.ReportWriter;
@@ -69,7 +68,7 @@ class NoPersonalValueLeavesTest {
   }
 
   private static FileFacts facts(byte[] bytes) {
-    return new FileFacts("file.an2", bytes.length, InputFile.sha256(ByteSource.of(bytes)));
+    return new FileFacts("file.an2", bytes.length, ByteSource.of(bytes).sha256());
   }
 
   private static String joined(ReportFormat format, Map<FileFacts, FindingsReport> reports) {

@@ -23,7 +23,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import ridgeproof.cli.ToldStories.Told;
 import ridgeproof.cli.drawing.SyntheticPrints;
 import ridgeproof.cli.io.ExitStatus;
-import ridgeproof.cli.io.InputFile;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.comparison.IgnoredFields;
 import ridgeproof.examination.comparison.PrintComparison;
@@ -242,7 +241,7 @@ class SafeCopyTest {
     assertEquals(0, run.status(), run.error());
     String words = run.out().replaceAll("\\s+", " ");
     assertTrue(words.contains("Name copy.an2"), words);
-    assertTrue(words.contains(InputFile.sha256(ByteSource.of(Files.readAllBytes(copy)))), words);
+    assertTrue(words.contains(ByteSource.of(Files.readAllBytes(copy)).sha256()), words);
     assertTrue(words.contains("Not reproduced in the copy: RP-PTL-010 "), words);
     assertTrue(words.contains("(record 2): the value was replaced."), words);
     assertFalse(words.contains("Only in the copy"), words);

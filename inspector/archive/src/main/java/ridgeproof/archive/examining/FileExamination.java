@@ -12,7 +12,6 @@ import ridgeproof.archive.examining.ResultRow.InputFacts;
 import ridgeproof.archive.input.ArchiveInput;
 import ridgeproof.archive.input.InputBytes;
 import ridgeproof.archive.store.KnownHashes;
-import ridgeproof.cli.io.InputFile;
 import ridgeproof.cli.io.TransactionSigns;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
@@ -101,8 +100,7 @@ final class FileExamination implements AutoCloseable {
 
   private Row examine(InputFacts facts, byte[] bytes) {
     ByteSource source = ByteSource.of(bytes);
-    InputFacts read =
-        new InputFacts(facts.hash(), InputFile.sha256(source), bytes.length, facts.modified());
+    InputFacts read = new InputFacts(facts.hash(), source.sha256(), bytes.length, facts.modified());
     if (known.contains(read.fileHash())) {
       return ResultRow.repeat(read, examined);
     }

@@ -15,7 +15,6 @@ import org.apache.spark.sql.Row;
 import org.apache.spark.util.LongAccumulator;
 import org.apache.spark.util.TaskCompletionListener;
 import ridgeproof.archive.store.KnownHashes;
-import ridgeproof.cli.io.InputFile;
 import ridgeproof.transaction.record.ByteSource;
 
 /** Examines the rows of a table: a column of bytes, and one that tells the rows apart if it can. */
@@ -65,7 +64,7 @@ public final class TableTask implements FlatMapFunction<Iterator<Row>, Row> {
     String id =
         row.size() > 1
             ? String.valueOf(row.get(1))
-            : InputFile.sha256(ByteSource.of(ByteBuffer.wrap(bytes)));
+            : ByteSource.of(ByteBuffer.wrap(bytes)).sha256();
     if (inputs.value().contains(ExaminationPlan.inputHash(plan.hash(), id))) {
       return null;
     }

@@ -8,9 +8,6 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import ridgeproof.report.FileFacts;
 import ridgeproof.transaction.record.ByteSource;
 
@@ -39,7 +36,7 @@ public record InputFile(Path path, ByteSource bytes, FileFacts facts) {
     try {
       ByteSource bytes = ByteSource.of(read(path, System.in, maxBytes));
       return new InputFile(
-          path, bytes, new FileFacts("standard input", bytes.length(), sha256(bytes)));
+          path, bytes, new FileFacts("standard input", bytes.length(), bytes.sha256()));
     } catch (IOException e) {
       throw CommandFailure.inputOutput(IoErrorMessages.of(path, e));
     }
@@ -59,7 +56,8 @@ public record InputFile(Path path, ByteSource bytes, FileFacts facts) {
               ? channel.map(FileChannel.MapMode.READ_ONLY, 0, size)
               : ByteBuffer.wrap(read(path, Channels.newInputStream(channel), maxBytes));
       ByteSource bytes = ByteSource.of(buffer);
-      FileFacts facts = new FileFacts(path.getFileName().toString(), bytes.length(), sha256(bytes));
+      FileFacts facts =
+          new FileFacts(path.getFileName().toString(), bytes.length(), bytes.sha256());
       return new InputFile(path, bytes, facts);
     } catch (IOException e) {
       throw CommandFailure.inputOutput(IoErrorMessages.of(path, e));
@@ -83,16 +81,5 @@ public record InputFile(Path path, ByteSource bytes, FileFacts facts) {
             + " more than the limit of "
             + maxBytes
             + " bytes; raise it with --max-file-size");
-  }
-
-  /** The SHA-256 of these bytes, 64 hexadecimal digits. */
-  public static String sha256(ByteSource bytes) {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      digest.update(bytes.asBuffer());
-      return HexFormat.of().formatHex(digest.digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
   }
 }

@@ -2,6 +2,9 @@ package ridgeproof.transaction.record;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 
 /**
  * Read-only, bounds-checked bytes of a file or of a part of it. A slice shares the bytes of its
@@ -155,6 +158,17 @@ public final class ByteSource {
     byte[] copy = new byte[count];
     bytes().get(position, copy);
     return new String(copy, StandardCharsets.ISO_8859_1);
+  }
+
+  /** The SHA-256 of these bytes, 64 hexadecimal digits. */
+  public String sha256() {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      digest.update(asBuffer());
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
   }
 
   /** A read-only view for decoders and channels. */

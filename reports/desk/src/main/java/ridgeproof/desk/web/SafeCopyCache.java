@@ -2,7 +2,6 @@ package ridgeproof.desk.web;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import ridgeproof.desk.work.ExaminationQueue;
 import ridgeproof.desk.work.Examined;
 import ridgeproof.examination.safecopy.SafeCopy;
 import ridgeproof.report.FileFacts;
@@ -38,8 +37,7 @@ final class SafeCopyCache {
   private AttachedCopy make(Examined examined) {
     SafeCopy copy = settings.safeCopies().get().of(examined.report());
     ByteSource bytes = copy.bytes();
-    return new AttachedCopy(
-        new FileFacts(NAME, bytes.length(), ExaminationQueue.sha256(bytes.toArray())), copy);
+    return new AttachedCopy(new FileFacts(NAME, bytes.length(), bytes.sha256()), copy);
   }
 
   synchronized void forget() {

@@ -1,8 +1,5 @@
 package ridgeproof.desk.work;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -67,7 +64,7 @@ public final class ExaminationQueue implements AutoCloseable {
       }
       ExaminationOptions wanted = options.get();
       ByteSource source = ByteSource.of(bytes);
-      FileFacts facts = new FileFacts(nameOf(id), bytes.length, sha256(bytes));
+      FileFacts facts = new FileFacts(nameOf(id), bytes.length, source.sha256());
       FindingsReport structure = examiner.examine(source, wanted.withDepth(Depth.STRUCTURE));
       worklist.examining(id, Optional.of(new Examined(facts, structure)));
       FindingsReport report =
@@ -83,15 +80,6 @@ public final class ExaminationQueue implements AutoCloseable {
 
   private String nameOf(String id) {
     return worklist.use(id).map(DeskFile::name).orElse("");
-  }
-
-  /** 64 hexadecimal digits. */
-  public static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
   }
 
   /** Ends what is at work and forgets what waits. */
