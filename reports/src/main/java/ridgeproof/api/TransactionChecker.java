@@ -1,14 +1,11 @@
 package ridgeproof.api;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
-import java.util.HexFormat;
 import java.util.List;
-import java.util.stream.Collectors;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.RecommendedAction;
@@ -65,17 +62,10 @@ public final class TransactionChecker {
    */
   public TransactionChecker withProfile(String name) {
     SubmissionProfile profile =
-        tables.profiles().stream()
-            .filter(known -> known.name().equals(name))
-            .findFirst()
-            .orElseThrow(() -> new IllegalArgumentException(noProfile(name)));
+        tables
+            .profileNamed(name)
+            .orElseThrow(() -> new IllegalArgumentException(tables.noProfile(name)));
     return with(options.withProfile(profile));
-  }
-
-  private String noProfile(String name) {
-    return tables.profiles().stream()
-        .map(SubmissionProfile::name)
-        .collect(Collectors.joining(", ", "no profile " + name + "; available: ", ""));
   }
 
   /**
@@ -113,10 +103,15 @@ public final class TransactionChecker {
    *     are is a finding
    */
   public CheckedFile check(Path file) throws IOException {
-    if (Files.size(file) > ParseLimits.standard().maxBytes()) {
-      throw new IOException(file + ": more than " + ParseLimits.standard().maxBytes() + " bytes");
+    int maxBytes = ParseLimits.standard().maxBytes();
+    byte[] bytes;
+    try (InputStream in = Files.newInputStream(file)) {
+      bytes = in.readNBytes(maxBytes + 1); // a device states no size and need not end
     }
-    return check(file.getFileName().toString(), Files.readAllBytes(file));
+    if (bytes.length > maxBytes) {
+      throw new IOException(file + ": more than " + maxBytes + " bytes");
+    }
+    return check(file.getFileName().toString(), bytes);
   }
 
   /**
@@ -127,9 +122,9 @@ public final class TransactionChecker {
   public CheckedFile check(String name, byte[] bytes) {
     ExaminationOptions now =
         everyDay ? options.withToday(ExaminationOptions.standard().today()) : options;
-    FindingsReport report =
-        new Examiner(tables, ParseLimits.standard()).examine(ByteSource.of(bytes), now);
-    FileFacts facts = new FileFacts(name, bytes.length, sha256(bytes));
+    ByteSource source = ByteSource.of(bytes);
+    FindingsReport report = new Examiner(tables, ParseLimits.standard()).examine(source, now);
+    FileFacts facts = new FileFacts(name, bytes.length, source.sha256());
     RenderOptions rendering = new RenderOptions(personalShown, false, 0);
     FindingConversion conversion = new FindingConversion(report, personalShown);
     List<ReportedFinding> findings = report.findings().stream().map(conversion::of).toList();
@@ -140,13 +135,5 @@ public final class TransactionChecker {
         findings,
         report.actions().stream().map(RecommendedAction::remedy).toList(),
         JsonReport.render(facts, report, rendering));
-  }
-
-  private static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
   }
 }

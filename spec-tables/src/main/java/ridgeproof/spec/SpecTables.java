@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import ridgeproof.spec.consistency.CaptureOrigin;
 import ridgeproof.spec.consistency.ConsistencyTables;
 import ridgeproof.spec.consistency.ImageRecordRow;
@@ -343,9 +344,19 @@ public final class SpecTables {
    * @throws IllegalArgumentException if there is none
    */
   public SubmissionProfile profile(String name) {
-    return profiles().stream()
-        .filter(profile -> profile.name().equals(name))
-        .findFirst()
+    return profileNamed(name)
         .orElseThrow(() -> new IllegalArgumentException("no submission profile " + name));
+  }
+
+  /** The kind of submission of that name, if there is one. */
+  public Optional<SubmissionProfile> profileNamed(String name) {
+    return profiles().stream().filter(profile -> profile.name().equals(name)).findFirst();
+  }
+
+  /** What to say where there is no kind of submission of that name. */
+  public String noProfile(String name) {
+    return profiles().stream()
+        .map(SubmissionProfile::name)
+        .collect(Collectors.joining(", ", "no profile " + name + "; available: ", ""));
   }
 }

@@ -251,8 +251,7 @@ final class ArchiveExamineCommand implements Callable<Integer> {
   /** The name of a submission, or the text of an agency's file, which workers cannot read. */
   private String profileText(SpecTables tables) throws IOException {
     String profile = choices.profile;
-    boolean built =
-        profile == null || tables.profiles().stream().anyMatch(p -> p.name().equals(profile));
+    boolean built = profile == null || tables.profileNamed(profile).isPresent();
     return built ? profile : Files.readString(java.nio.file.Path.of(profile));
   }
 }

@@ -156,9 +156,8 @@ final class DemoCommand implements Callable<Integer> {
     byte[] bytes = composer.compose(scenario).bytes();
     OutputFile.write(file(scenario), bytes, overwrite, List.of());
     ExaminationOptions options =
-        tables.profiles().stream()
-            .filter(profile -> profile.name().equals(scenario.expects().profile()))
-            .findFirst()
+        tables
+            .profileNamed(scenario.expects().profile())
             .map(ExaminationOptions.standard()::withProfile)
             .orElse(ExaminationOptions.standard());
     return new Told(scenario, examiner.examine(ByteSource.of(bytes), options));

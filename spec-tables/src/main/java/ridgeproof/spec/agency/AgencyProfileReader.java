@@ -126,16 +126,9 @@ public final class AgencyProfileReader {
     if (name.isEmpty()) {
       return List.of();
     }
-    List<SubmissionProfile> profiles = tables.profiles();
-    Optional<SubmissionProfile> base =
-        profiles.stream().filter(profile -> profile.name().equals(name.get())).findFirst();
+    Optional<SubmissionProfile> base = tables.profileNamed(name.get());
     if (base.isEmpty()) {
-      root.atValue(
-          "base",
-          "no profile "
-              + name.get()
-              + "; available: "
-              + String.join(", ", profiles.stream().map(SubmissionProfile::name).toList()));
+      root.atValue("base", tables.noProfile(name.get()));
     }
     return base.map(SubmissionProfile::prints).orElse(List.of());
   }

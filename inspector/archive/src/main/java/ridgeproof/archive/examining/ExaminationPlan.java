@@ -93,9 +93,8 @@ public record ExaminationPlan(
     if (profile == null) {
       return options;
     }
-    return tables.profiles().stream()
-        .filter(built -> built.name().equals(profile))
-        .findFirst()
+    return tables
+        .profileNamed(profile)
         .map(options::withProfile)
         .orElseGet(() -> options.withAgency(agency(tables)));
   }

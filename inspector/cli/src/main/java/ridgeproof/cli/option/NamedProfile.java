@@ -8,10 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import ridgeproof.cli.io.CommandFailure;
 import ridgeproof.cli.io.IoErrorMessages;
 import ridgeproof.examination.facts.ExaminationOptions;
@@ -30,20 +28,13 @@ public final class NamedProfile {
 
   public static ExaminationOptions applyTo(
       ExaminationOptions options, String name, SpecTables tables) {
-    List<SubmissionProfile> profiles = tables.profiles();
-    Optional<SubmissionProfile> built =
-        profiles.stream().filter(candidate -> candidate.name().equals(name)).findFirst();
+    Optional<SubmissionProfile> built = tables.profileNamed(name);
     if (built.isPresent()) {
       return options.withProfile(built.get());
     }
     if (!isFile(name)) {
       throw CommandFailure.usage(
-          "no profile "
-              + name
-              + "; available: "
-              + profiles.stream().map(SubmissionProfile::name).collect(Collectors.joining(", "))
-              + ", or a file with the extension "
-              + FILE_ENDING);
+          tables.noProfile(name) + ", or a file with the extension " + FILE_ENDING);
     }
     ProfileReading reading = AgencyProfileReader.read(text(name), tables);
     if (reading instanceof ProfileReading.Unusable unusable) {
