@@ -95,14 +95,13 @@ final class Jpeg2000StandIn {
   private Optional<byte[]> fitting(GrayImage picture, int room) {
     if (header.lossless().orElse(false)) {
       return Coarsened.fitting(
-          picture, simple -> Optional.of(encoded(simple, 0)).filter(b -> fits(room - b.length)));
+          picture,
+          simple ->
+              Optional.of(encoded(simple, 0))
+                  .filter(b -> SegmentPadding.fills(room - b.length, SHORTEST)));
     }
     return Rates.fitting(
         room, SHORTEST, FIRST_BITS_PER_PIXEL, MAX_BITS_PER_PIXEL, rate -> encoded(picture, rate));
-  }
-
-  private static boolean fits(int spare) {
-    return spare == 0 || spare >= SHORTEST;
   }
 
   private static int firstTile(byte[] codestream) {

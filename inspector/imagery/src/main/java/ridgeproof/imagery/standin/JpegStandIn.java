@@ -36,7 +36,7 @@ final class JpegStandIn {
       byte[] bytes = encoded(picture, header.components() == COLOR_COMPONENTS, (float) quality);
       byte[] dense = withJfifOf(image, bytes);
       int spare = room - dense.length;
-      if (spare == 0 || spare >= SHORTEST) {
+      if (SegmentPadding.fills(spare, SHORTEST)) {
         return Optional.of(
             SegmentPadding.inserted(
                 dense,

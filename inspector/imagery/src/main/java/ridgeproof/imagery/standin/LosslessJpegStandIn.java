@@ -47,7 +47,7 @@ final class LosslessJpegStandIn {
           byte[] bytes =
               SegmentPadding.inserted(new LosslessJpegStandIn().encoded(simple), SOI_BYTES, jfif);
           int spare = room - bytes.length;
-          return spare == 0 || spare >= SHORTEST
+          return SegmentPadding.fills(spare, SHORTEST)
               ? Optional.of(
                   SegmentPadding.inserted(
                       bytes, SOI_BYTES, SegmentPadding.of(COMMENT, SHORTEST, spare)))

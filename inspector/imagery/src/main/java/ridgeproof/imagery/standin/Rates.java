@@ -31,7 +31,7 @@ final class Rates {
     for (int i = 0; i < MOST; i++) {
       byte[] bytes = encoder.apply(rate);
       int spare = room - bytes.length;
-      boolean fits = spare == 0 || spare >= shortest;
+      boolean fits = SegmentPadding.fills(spare, shortest);
       if (fits && best.map(b -> b.length < bytes.length).orElse(true)) {
         best = Optional.of(bytes);
       }

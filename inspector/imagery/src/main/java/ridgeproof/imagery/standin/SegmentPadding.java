@@ -39,6 +39,11 @@ final class SegmentPadding {
     return out.toByteArray();
   }
 
+  /** Whether so many bytes can be filled: none, or a segment of the shortest kind and more. */
+  static boolean fills(int length, int shortest) {
+    return length == 0 || length >= shortest;
+  }
+
   /** The bytes with others put in at a place. */
   static byte[] inserted(byte[] bytes, int at, byte[] more) {
     ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length + more.length);
