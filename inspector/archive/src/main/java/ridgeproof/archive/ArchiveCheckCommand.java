@@ -39,9 +39,6 @@ final class ArchiveCheckCommand implements Callable<Integer> {
   private static final int DIFFERENT = 1;
   private static final int MAX_TOLD = 10;
 
-  /** A longer number is no code and could be anything, so that an archive does not hold it. */
-  private static final int MAX_POSITION = 99;
-
   /** About two files of one call of examine, which the examination of a file cannot find. */
   private static final String SAME_CONTROL_NUMBER = "RP-TXN-060";
 
@@ -132,7 +129,9 @@ final class ArchiveCheckCommand implements Callable<Integer> {
             place.getField("field"),
             place.getField("subfield"),
             place.getField("item"),
-            when(place.getField("position").leq(MAX_POSITION), place.getField("position")),
+            when(
+                place.getField("position").leq(ArchiveTable.MAX_POSITION),
+                place.getField("position")),
             place.getField("offset"),
             place.getField("length"),
             coalesce(col("f.count"), lit(1)),

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.RowFactory;
 import ridgeproof.archive.examining.ResultRow.InputFacts;
+import ridgeproof.archive.store.ArchiveTable;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
@@ -28,8 +29,6 @@ import ridgeproof.spec.rule.Severity;
  * so that nothing in them tells of a person.
  */
 final class ReportRows {
-
-  private static final int MAX_POSITION = 99;
 
   /** In the order of the columns. */
   private static final List<PrintMeasure> MEASURES =
@@ -167,9 +166,10 @@ final class ReportRows {
     return value.isPresent() ? value.getAsInt() : null;
   }
 
-  /** A longer number is no code, and could be anything. */
   private static Integer known(OptionalInt position) {
-    return position.isPresent() && position.getAsInt() >= 0 && position.getAsInt() <= MAX_POSITION
+    return position.isPresent()
+            && position.getAsInt() >= 0
+            && position.getAsInt() <= ArchiveTable.MAX_POSITION
         ? position.getAsInt()
         : null;
   }

@@ -94,6 +94,9 @@ public enum ArchiveTable {
   /** Of all four schemas; a change that breaks a reader raises it. */
   public static final int SCHEMA_VERSION = 1;
 
+  /** A longer number is no position code and could be anything, so that no table holds it. */
+  public static final int MAX_POSITION = 99;
+
   private final StructType schema;
 
   ArchiveTable(StructType schema) {
