@@ -19,5 +19,13 @@ public enum FaultArea {
   /** Boxes of fingers within an image. */
   SEGMENTS,
   /** Records of minutiae and of palms. */
-  FEATURES
+  FEATURES;
+
+  /** Whether the structure of a file shows its faults, so that no image needs to be opened. */
+  public boolean isOfStructure() {
+    return switch (this) {
+      case TRANSPORT, HEADER, PARTICULARS, SET -> true;
+      case IMAGE, RIDGES, SEQUENCE, SEGMENTS, FEATURES -> false;
+    };
+  }
 }

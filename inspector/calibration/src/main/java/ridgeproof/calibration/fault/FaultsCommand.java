@@ -5,16 +5,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import ridgeproof.corpus.fault.Fault;
 import ridgeproof.corpus.fault.FaultCatalogue;
-import ridgeproof.examination.facts.Depth;
 import ridgeproof.finding.Finding;
 
 /** Examines the fault catalogue and writes how it fared. */
@@ -33,23 +31,12 @@ public final class FaultsCommand implements Callable<Integer> {
   @Option(names = "--report", required = true, description = "the Markdown file to write")
   Path report;
 
-  @Option(
-      names = "--only",
-      paramLabel = "ID",
-      split = ",",
-      description = "faults by the start of their ids, such as T or Q003; all unless given")
-  List<String> only;
-
-  @Option(
-      names = "--depth",
-      defaultValue = "ridges",
-      description = "structure, images or ridges (default: ridges)")
-  String depth;
+  @Mixin FaultChoice choice;
 
   @Override
   public Integer call() throws IOException {
-    FaultTrial trial = new FaultTrial(Depth.valueOf(depth.toUpperCase(Locale.ROOT)));
-    List<FaultResult> results = trial.run(faults());
+    FaultTrial trial = new FaultTrial(choice.depth());
+    List<FaultResult> results = trial.run(choice.faults());
     Map<String, List<Finding>> clean = new TreeMap<>();
     FaultCatalogue.bases().forEach(base -> clean.put(base, trial.accusations(base)));
     Map<String, List<Finding>> sound = new LinkedHashMap<>();
@@ -62,12 +49,6 @@ public final class FaultsCommand implements Callable<Integer> {
     return 0;
   }
 
-  private List<Fault> faults() {
-    return FaultCatalogue.faults().stream()
-        .filter(fault -> only == null || only.stream().anyMatch(fault.id()::startsWith))
-        .toList();
-  }
-
   private List<Path> transactions() throws IOException {
     try (Stream<Path> files = Files.list(reference)) {
       return files.filter(file -> file.toString().endsWith(".an2")).sorted().toList();
@@ -76,8 +57,7 @@ public final class FaultsCommand implements Callable<Integer> {
 
   private String command() {
     return "./inspector/calibration/calibrate faults"
-        + (only == null ? "" : " --only " + String.join(",", only))
-        + (depth.equals("ridges") ? "" : " --depth " + depth)
+        + choice.options()
         + (reference == null ? "" : " --reference ../shared/reference")
         + " --report docs/faults.md";
   }
