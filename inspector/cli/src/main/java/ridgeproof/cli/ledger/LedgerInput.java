@@ -1,7 +1,6 @@
 package ridgeproof.cli.ledger;
 
-import java.nio.file.Path;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** The ledger that a command reads. */
@@ -13,15 +12,9 @@ final class LedgerInput {
       description = "the file of the ledger, or its jdbc:postgresql: address")
   String ledger;
 
-  @Option(
-      names = "--ledger-key",
-      paramLabel = "FILE",
-      description =
-          "the key file (default: beside the ledger, with .key added to its name; required for an"
-              + " address)")
-  Path key;
+  @Mixin LedgerKeyOption key;
 
   LedgerPlace place() {
-    return LedgerPlace.of(ledger, key);
+    return key.of(ledger);
   }
 }

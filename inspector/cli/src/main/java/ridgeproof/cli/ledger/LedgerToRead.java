@@ -1,10 +1,10 @@
 package ridgeproof.cli.ledger;
 
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Supplier;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import ridgeproof.ledger.KeyedHash;
 import ridgeproof.ledger.health.StationHealth;
@@ -22,13 +22,7 @@ public final class LedgerToRead {
       })
   String ledger;
 
-  @Option(
-      names = "--ledger-key",
-      paramLabel = "FILE",
-      description =
-          "the key file (default: beside the ledger, with .key added to its name; required for an"
-              + " address)")
-  Path key;
+  @Mixin LedgerKeyOption key;
 
   /**
    * What gives the health of the stations of the ledger, and nothing where it cannot be read then;
@@ -40,7 +34,7 @@ public final class LedgerToRead {
     if (ledger == null || ledger.isBlank()) {
       return Optional.empty();
     }
-    LedgerPlace place = LedgerPlace.of(ledger, key);
+    LedgerPlace place = key.of(ledger);
     KeyedHash hash = place.hash();
     return Optional.of(
         () -> {
