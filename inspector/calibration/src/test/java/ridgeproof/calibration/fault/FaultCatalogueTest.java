@@ -57,6 +57,15 @@ class FaultCatalogueTest {
     assertFare(Depth.RIDGES, faults(EnumSet.complementOf(OF_STRUCTURE), ONE_OF));
   }
 
+  /** Its ridges were looked at as those of a finger, and too many for one. */
+  @Test
+  void aPalmThatIsCalledAFingerIsNamedByItsPosition() throws IOException {
+    List<Fault> palm =
+        FaultCatalogue.faults().stream().filter(fault -> fault.id().equals("F007")).toList();
+    assertEquals(1, palm.size());
+    assertFare(Depth.RIDGES, palm);
+  }
+
   @Test
   void cleanFilesAreNotAccused() {
     FaultTrial trial = new FaultTrial(Depth.IMAGES);

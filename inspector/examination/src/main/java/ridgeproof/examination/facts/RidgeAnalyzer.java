@@ -10,6 +10,8 @@ import ridgeproof.ridges.PrintAnalyzer;
 import ridgeproof.ridges.segmentation.Segment.Doubt;
 import ridgeproof.ridges.segmentation.SlapSegmenter;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.consistency.ImageRecordRow;
+import ridgeproof.spec.layout.FieldRow;
 import ridgeproof.spec.layout.FingerPosition;
 import ridgeproof.transaction.Transaction;
 
@@ -22,11 +24,15 @@ public final class RidgeAnalyzer {
   /** What does not make it doubtful that there is a print of a fingertip. */
   private static final Set<Doubt> NO_DOUBT = Set.of(Doubt.PLACE_AMBIGUOUS, Doubt.CUT_AT_SIDE);
 
+  private final SpecTables tables;
+  private final int version;
   private final Positions positions;
   private final MissingFingers missing;
   private final double blankShare;
 
   public RidgeAnalyzer(Transaction transaction, SpecTables tables) {
+    this.tables = tables;
+    version = transaction.version();
     positions = new Positions(tables);
     missing = new MissingFingers(transaction, tables);
     blankShare = tables.pixelLimits().limit("blank-share").share();
@@ -34,13 +40,7 @@ public final class RidgeAnalyzer {
 
   /** How many pixels it will look at, at its own resolution; 0 where it will not look. */
   long workingPixels(ExaminedImage image, ImageHeader header) {
-    boolean looks =
-        image.layout().frictionRidge()
-            && image.position().isPresent()
-            && image.density().isPresent()
-            && !positions.isTrace(image.impression())
-            && !FingerPosition.shownBy(image.position().getAsInt()).isEmpty();
-    if (!looks) {
+    if (fingers(image).isEmpty()) {
       return 0;
     }
     double scale = WORKING_PPI / image.density().get().meanPpi();
@@ -49,16 +49,8 @@ public final class RidgeAnalyzer {
 
   /** Nothing for palms, for traces and for what shows nothing: other rules tell of those. */
   Optional<RidgeAnalysis> look(ExaminedImage image, GrayImage pixels, PixelStatistics facts) {
-    if (!image.layout().frictionRidge()
-        || image.position().isEmpty()
-        || image.density().isEmpty()
-        || positions.isTrace(image.impression())
-        || !facts.showsPrint(blankShare)) {
-      return Optional.empty();
-    }
-    int code = image.position().getAsInt();
-    List<FingerPosition> shown = FingerPosition.shownBy(code);
-    if (shown.isEmpty()) {
+    List<FingerPosition> shown = fingers(image);
+    if (shown.isEmpty() || !facts.showsPrint(blankShare)) {
       return Optional.empty();
     }
     PrintAnalyzer.Seen seen =
@@ -67,10 +59,38 @@ public final class RidgeAnalyzer {
         ? Optional.empty()
         : Optional.of(
             new RidgeAnalysis(
-                impression(image, code),
+                impression(image, image.position().getAsInt()),
                 seen.fingers(),
                 seen.slap(),
                 surplusPrints(pixels, image.density().get().meanPpi(), shown)));
+  }
+
+  /**
+   * The fingers that the image is to show, from left to right; none where no ridges are measured.
+   */
+  private List<FingerPosition> fingers(ExaminedImage image) {
+    boolean measured =
+        image.layout().frictionRidge()
+            && image.position().isPresent()
+            && image.density().isPresent()
+            && !positions.isTrace(image.impression());
+    return measured && isPositionOf(image.layout(), image.position().getAsInt())
+        ? FingerPosition.shownBy(image.position().getAsInt())
+        : List.of();
+  }
+
+  /** A record of a palm that states a finger still shows a palm. */
+  private boolean isPositionOf(ImageRecordRow layout, int code) {
+    return layout
+        .positions()
+        .flatMap(field -> tables.layout(layout.type()).field(field, version))
+        .flatMap(FieldRow::values)
+        .map(rule -> rule.matches(Integer.toString(code), this::isListed))
+        .orElse(true);
+  }
+
+  private boolean isListed(String table, String code) {
+    return tables.codes(table).find(code).isPresent();
   }
 
   /** How many more prints are clearly there than fingers that are not declared missing. */
