@@ -282,18 +282,24 @@ class DeskStationBrowserTest {
 
   @Test
   void theStationsOfALedgerAreJudgedWithoutAFile(Chromium browser) {
-    StationHealth health = LedgerYear.withASpot(folder);
+    StationHealth health = LedgerYear.withTwoFaults(folder);
     open(settings -> settings.withLedger(() -> Optional.of(health)));
     browser.enter(desk.address());
     browser.click("nav a[href$=shift]");
     browser.until("return document.querySelector('.ledger .map .ring') !== null");
     List<String> warnings = warnings(browser);
-    assertEquals(1, warnings.size(), warnings.toString());
+    assertEquals(2, warnings.size(), warnings.toString());
     assertTrue(
-        warnings
-            .get(0)
-            .startsWith("TIDEWATER LS-1 TW-002: Spot or scratch on the platen, since 2025-"),
-        warnings.get(0));
+        warnings.stream()
+            .anyMatch(
+                warning ->
+                    warning.startsWith(
+                        "TIDEWATER LS-1 TW-002: Spot or scratch on the platen, since 2025-")),
+        warnings.toString());
+    assertEquals(
+        List.of("TIDEWATER LS-1 TW-001 (this finding)", "TIDEWATER LS-1 TW-002"),
+        browser.texts(
+            "return [...document.querySelectorAll('.spread tbody th')].map(h => h.textContent)"));
     assertTrue(
         browser
             .text("return document.querySelector('.ledger').textContent")

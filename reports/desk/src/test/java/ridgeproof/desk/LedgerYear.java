@@ -15,11 +15,15 @@ import ridgeproof.ledger.Entry;
 import ridgeproof.ledger.EntryPrint;
 import ridgeproof.ledger.KeyedHash;
 import ridgeproof.ledger.PlatenNote;
+import ridgeproof.ledger.PrintMeasure;
 import ridgeproof.ledger.Station;
 import ridgeproof.ledger.health.StationHealth;
 import ridgeproof.ledger.store.LedgerStore;
 
-/** A ledger of two stations, one of which has a spot on its platen since June. */
+/**
+ * A ledger of two stations, one of which has a spot on its platen since June; the images of the
+ * other are too large.
+ */
 final class LedgerYear {
 
   private static final KeyedHash HASH = new KeyedHash(new byte[KeyedHash.KEY_BYTES]);
@@ -29,7 +33,14 @@ final class LedgerYear {
 
   private LedgerYear() {}
 
-  static StationHealth withASpot(Path folder) {
+  /** The ridges of people lie 0.45 to 0.51 mm apart. */
+  private static EntryPrint print(int number, PlatenNote platen) {
+    double apart = (0.45 + number % 7 * 0.01) * (number % 2 == 0 ? 1.08 : 1);
+    Map<PrintMeasure, Double> measures = Map.of(PrintMeasure.RIDGE_PERIOD, apart);
+    return new EntryPrint(3, 2, true, "", "", Map.of(), measures, Optional.of(platen));
+  }
+
+  static StationHealth withTwoFaults(Path folder) {
     List<Entry> entries = new ArrayList<>();
     for (int number = 0; number < PEOPLE; number++) {
       LocalDate day = FIRST.plusDays(number);
@@ -58,7 +69,7 @@ final class LedgerYear {
               "test",
               "test",
               List.of(),
-              List.of(new EntryPrint(3, 2, true, "", "", Map.of(), Map.of(), Optional.of(platen))),
+              List.of(print(number, platen)),
               Optional.empty()));
     }
     try (LedgerStore store =

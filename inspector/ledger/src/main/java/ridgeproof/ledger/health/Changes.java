@@ -134,8 +134,7 @@ final class Changes {
         words(found),
         found.point().probability(),
         List.of(),
-        Optional.empty(),
-        Optional.of(found.series()));
+        found.series());
   }
 
   private static String words(Found found) {
@@ -176,9 +175,7 @@ final class Changes {
                     "before: " + first + "; after: " + last,
                     point.probability(),
                     List.of(),
-                    Optional.empty(),
-                    Optional.of(
-                        new LevelSeries(Arrays.stream(isLast).boxed().toList(), point.at()))));
+                    new LevelSeries(Arrays.stream(isLast).boxed().toList(), point.at())));
   }
 
   private static String encoderOf(Visit visit) {

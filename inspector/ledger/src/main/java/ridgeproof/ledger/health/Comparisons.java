@@ -39,14 +39,15 @@ final class Comparisons {
     List<HealthFinding> findings = new ArrayList<>();
     Map<Long, List<Double>> periods = groups(PrintMeasure.RIDGE_PERIOD, false, Visit::station);
     for (Odd<Long> odd : odd(periods, MIN_SCALE_DIFFERENCE, false, rate)) {
-      findings.add(scale(odd));
+      findings.add(
+          scale(odd, levels(PrintMeasure.RIDGE_PERIOD, odd.group(), periods, visits::nameOf)));
     }
     Map<String, List<Double>> widths = groups(PrintMeasure.WIDTH, true, Visit::operator);
     widths.remove("");
     // There may be more operators than stations, for each of which the rate is meant.
     double each = rate * visits.byStation().size() / Math.max(1, widths.size());
     for (Odd<String> odd : odd(widths, MIN_WIDTH_DIFFERENCE, true, each)) {
-      findings.add(narrow(odd));
+      findings.add(narrow(odd, levels(PrintMeasure.WIDTH, odd.group(), widths, hash -> hash)));
     }
     findings.addAll(dry());
     return findings;
@@ -128,7 +129,20 @@ final class Comparisons {
     return values.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  private HealthFinding scale(Odd<Long> odd) {
+  private static <K> GroupLevels levels(
+      PrintMeasure measure, K first, Map<K, List<Double>> groups, Function<K, String> key) {
+    List<GroupLevels.Group> levels = new ArrayList<>();
+    levels.add(GroupLevels.Group.of(key.apply(first), numbers(groups.get(first))));
+    groups.forEach(
+        (group, values) -> {
+          if (!group.equals(first)) {
+            levels.add(GroupLevels.Group.of(key.apply(group), numbers(values)));
+          }
+        });
+    return new GroupLevels(measure, levels);
+  }
+
+  private HealthFinding scale(Odd<Long> odd, GroupLevels levels) {
     return new HealthFinding(
         StationFault.RESOLUTION,
         visits.nameOf(odd.group()),
@@ -145,11 +159,10 @@ final class Comparisons {
             PERCENT * odd.difference()),
         odd.probability(),
         List.of(),
-        Optional.empty(),
-        Optional.empty());
+        levels);
   }
 
-  private static HealthFinding narrow(Odd<String> odd) {
+  private static HealthFinding narrow(Odd<String> odd, GroupLevels levels) {
     return new HealthFinding(
         StationFault.NARROW_ROLLS,
         "",
@@ -166,8 +179,7 @@ final class Comparisons {
             PERCENT * odd.difference()),
         odd.probability(),
         List.of(),
-        Optional.empty(),
-        Optional.empty());
+        levels);
   }
 
   /** Two shares in the same season, by the bound of Hoeffding on their difference. */
@@ -189,14 +201,16 @@ final class Comparisons {
         double probability =
             seasons.size() * Math.exp(-2 * weight * Math.max(0, difference) * difference);
         if (probability <= rate) {
-          findings.add(dry(own, (double) dry / people, probability));
+          DrySeason others = new DrySeason("", own.season(), dry, people);
+          findings.add(dry(new SeasonShares(own, others), probability));
         }
       }
     }
     return findings;
   }
 
-  private static HealthFinding dry(DrySeason season, double others, double probability) {
+  private static HealthFinding dry(SeasonShares shares, double probability) {
+    DrySeason season = shares.own();
     return new HealthFinding(
         StationFault.DRY_PRINTS,
         season.station(),
@@ -209,10 +223,9 @@ final class Comparisons {
             season.season(),
             season.dry(),
             season.people(),
-            PERCENT * others),
+            PERCENT * shares.others().dry() / shares.others().people()),
         probability,
         List.of(),
-        Optional.empty(),
-        Optional.empty());
+        shares);
   }
 }

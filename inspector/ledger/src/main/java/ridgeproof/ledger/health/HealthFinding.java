@@ -14,8 +14,7 @@ import java.util.Optional;
  * @param observed figures with units
  * @param probability of such figures without a fault, as a bound over all that was tested
  * @param alsoChanged faults that came at the same time and are taken for the same event
- * @param map of the platen with the spot or the line, where there is one
- * @param series the measure that changed, where one did
+ * @param evidence what its picture shows
  */
 public record HealthFinding(
     StationFault fault,
@@ -26,8 +25,7 @@ public record HealthFinding(
     String observed,
     double probability,
     List<StationFault> alsoChanged,
-    Optional<PlatenMap> map,
-    Optional<LevelSeries> series) {
+    Evidence evidence) {
 
   public HealthFinding {
     alsoChanged = List.copyOf(alsoChanged);
@@ -35,6 +33,6 @@ public record HealthFinding(
 
   HealthFinding explaining(List<StationFault> others) {
     return new HealthFinding(
-        fault, station, operator, since, until, observed, probability, others, map, series);
+        fault, station, operator, since, until, observed, probability, others, evidence);
   }
 }

@@ -12,7 +12,8 @@ import ridgeproof.imagery.platen.CellBox;
  *     where prints nearly always covered it
  * @param spot the cells in question
  */
-public record PlatenMap(int width, int height, List<Double> stained, CellBox spot) {
+public record PlatenMap(int width, int height, List<Double> stained, CellBox spot)
+    implements Evidence {
 
   public PlatenMap {
     stained = List.copyOf(stained);

@@ -135,16 +135,11 @@ final class PlatenMarks {
             surest.seen(),
             surest.looked(),
             PERCENT * surest.seen() / surest.looked());
-    return finding(
-        StationFault.SPOT, surest, looks, observed, Optional.of(map(looks, surest, size, box)));
+    return finding(StationFault.SPOT, surest, looks, observed, map(looks, surest, size, box));
   }
 
   private HealthFinding finding(
-      StationFault fault,
-      FixedMarks.Run run,
-      List<Look> looks,
-      String observed,
-      Optional<PlatenMap> map) {
+      StationFault fault, FixedMarks.Run run, List<Look> looks, String observed, PlatenMap map) {
     boolean gone = looks.size() - 1 - run.last() >= MIN_GONE;
     return new HealthFinding(
         fault,
@@ -155,8 +150,7 @@ final class PlatenMarks {
         observed,
         run.probability(),
         List.of(),
-        map,
-        Optional.empty());
+        map);
   }
 
   private static LocalDate dayOf(List<Look> looks, int person) {
@@ -215,8 +209,7 @@ final class PlatenMarks {
               run.place() / 2 + 1,
               run.seen(),
               run.looked());
-      findings.add(
-          finding(StationFault.DEAD_LINE, run, looks, observed, Optional.of(map(run, looks))));
+      findings.add(finding(StationFault.DEAD_LINE, run, looks, observed, map(run, looks)));
     }
   }
 }

@@ -76,16 +76,9 @@ public record LedgerPage(
    * A finding about a station or an operator.
    *
    * @param also what changed at the same time, else empty text
-   * @param map null where there is no place on the platen
-   * @param levels null where no measure changed
    */
   public record FaultNote(
-      String title,
-      String observed,
-      String also,
-      String remedy,
-      PlatenDrawing map,
-      LevelPlot levels) {}
+      String title, String observed, String also, String remedy, FaultPicture picture) {}
 
   /** Renders the page. */
   public static String render(LedgerReport report) {
@@ -270,8 +263,7 @@ public record LedgerPage(
         "Found: " + TextSanitizer.of(finding.observed()) + ".",
         also,
         finding.fault().remedy(),
-        finding.map().map(PlatenDrawing::of).orElse(null),
-        finding.series().map(LevelPlot::of).orElse(null));
+        FaultPicture.of(finding, names::operator));
   }
 
   private static ShareTable seasons(StationHealth health) {

@@ -12,7 +12,8 @@ import ridgeproof.ledger.health.LevelSeries;
  *
  * @param change where the line stands
  */
-public record LevelPlot(int width, int height, String change, List<Dot> dots) {
+public record LevelPlot(int width, int height, String change, List<Dot> dots)
+    implements FaultPicture {
 
   private static final int WIDTH = 600;
   private static final int HEIGHT = 110;

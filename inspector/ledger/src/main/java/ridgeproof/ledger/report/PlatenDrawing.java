@@ -22,7 +22,8 @@ public record PlatenDrawing(
     String ringX,
     String ringY,
     String ringRadius,
-    String words) {
+    String words)
+    implements FaultPicture {
 
   private static final double MIN_SHOWN = 0.05;
   private static final double MIN_RADIUS = 2.5;

@@ -192,6 +192,20 @@ class StationComparisonsTest {
             });
     assertEquals(NAME, finding.station());
     assertEquals(Optional.empty(), finding.since());
+    GroupLevels levels = (GroupLevels) finding.evidence();
+    assertEquals(NAME, levels.groups().get(0).key());
+    assertEquals(List.of(240, 240, 240), levels.groups().stream().map(g -> g.people()).toList());
+    assertEquals(1.08, middle(levels, 0) / middle(levels, 1), 0.02);
+    assertEquals(1, middle(levels, 2) / middle(levels, 1), 0.02);
+    GroupLevels.Group own = levels.groups().get(0);
+    // Of a normal distribution, 5 % lie above 1.645 and 25 % above 0.674 standard deviations.
+    double deviation = 1.08 * 0.03;
+    assertEquals(1.645 * deviation, own.high() - own.middle(), 0.4 * deviation);
+    assertEquals(0.674 * deviation, own.middle() - own.quarter(), 0.3 * deviation);
+  }
+
+  private static double middle(GroupLevels levels, int group) {
+    return levels.groups().get(group).middle();
   }
 
   @Test
@@ -206,6 +220,12 @@ class StationComparisonsTest {
             });
     assertEquals(Optional.of(HASH.operator("OPERATOR-4")), finding.operator());
     assertEquals("", finding.station());
+    GroupLevels levels = (GroupLevels) finding.evidence();
+    assertEquals(HASH.operator("OPERATOR-4"), levels.groups().get(0).key());
+    assertEquals(6, levels.groups().size());
+    for (int other = 1; other < 6; other++) {
+      assertEquals(0.75, middle(levels, 0) / middle(levels, other), 0.03);
+    }
   }
 
   @Test
@@ -219,6 +239,11 @@ class StationComparisonsTest {
                         && random.nextDouble() < (person.concerned ? WINTER_DRYNESS : 0.05));
     assertEquals(NAME, finding.station());
     assertTrue(finding.observed().startsWith("2026 Dec to Feb: dry prints"), finding.observed());
+    // Two people a day from December 1 to February 23, in turn at three stations.
+    SeasonShares shares = (SeasonShares) finding.evidence();
+    assertEquals(57, shares.own().people());
+    assertEquals(113, shares.others().people());
+    assertTrue(shares.own().dry() > 20 && shares.others().dry() < 15, shares.toString());
   }
 
   @Test

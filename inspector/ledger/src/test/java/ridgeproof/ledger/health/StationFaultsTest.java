@@ -102,7 +102,9 @@ class StationFaultsTest {
     // This station has a visitor every five days.
     long days = finding.since().orElseThrow().toEpochDay() - SINCE.toEpochDay();
     assertTrue(Math.abs(days) <= 14, finding.since() + " instead of " + SINCE);
-    assertTrue(finding.map().isPresent() || finding.series().isPresent(), "no picture");
+    boolean onThePlaten =
+        finding.fault() == StationFault.SPOT || finding.fault() == StationFault.DEAD_LINE;
+    assertEquals(onThePlaten ? PlatenMap.class : LevelSeries.class, finding.evidence().getClass());
     assertTrue(finding.probability() <= StationHealth.ERROR_RATE, "" + finding.probability());
   }
 }

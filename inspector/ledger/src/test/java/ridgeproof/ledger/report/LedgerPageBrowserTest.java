@@ -152,14 +152,24 @@ class LedgerPageBrowserTest {
     browser.open(page("full"));
     assertEquals(
         List.of(
+            "OPERATOR-4: Operator rolls too narrowly",
+            "TIDEWATER LS-1 TW-001: Scale of the images does not agree with the stated resolution",
             "TIDEWATER LS-1 TW-002: Spot or scratch on the platen",
-            "TIDEWATER LS-1 TW-003: Contrast of the prints changed"),
+            "TIDEWATER LS-1 TW-003: Contrast of the prints changed",
+            "TIDEWATER LS-1 TW-001: More dry prints than at other stations in the same season"),
         browser.texts(
             "return [...document.querySelectorAll('.fault h3')].map(h => h.textContent.split(', since')[0])"));
     assertTrue(browser.isTrue("return document.querySelector('.platen .ring') !== null"));
     assertTrue(
         browser.number("return document.querySelectorAll('.levels .dot').length") > 200,
         "a point for each person");
+    assertEquals(
+        List.of(
+            "OPERATOR-4 (this finding)",
+            "TIDEWATER LS-1 TW-001 (this finding)",
+            "TIDEWATER LS-1 TW-001 (this finding)"),
+        browser.texts(
+            "return [...document.querySelectorAll('.spread .concerned th')].map(h => h.textContent)"));
     assertTrue(
         browser.number("return document.querySelectorAll('.plot .column').length") >= 10,
         "a column for each number of days");

@@ -30,6 +30,7 @@ final class SampleYear {
 
   static final KeyedHash HASH = new KeyedHash(new byte[KeyedHash.KEY_BYTES]);
   static final LocalDate FIRST = LocalDate.of(2025, 1, 6);
+  private static final LocalDate SPRING = LocalDate.of(2025, 3, 1);
   private static final LocalDate SPOT = LocalDate.of(2025, 5, 5);
   private static final LocalDate PALE = LocalDate.of(2025, 9, 1);
   private static final int STAINED = 20 * 40 + 36;
@@ -54,7 +55,8 @@ final class SampleYear {
     for (int number = 0; number < submissions; number++) {
       LocalDate day = FIRST.plusDays(360L * number / Math.max(360, submissions));
       String control = "PILOT-" + number;
-      boolean faulty = number % 7 == 3;
+      boolean dry = number % 3 == 0 && day.isBefore(SPRING);
+      boolean faulty = dry || number % 7 == 3;
       submission(number, control, day, faulty ? List.of(finding(2)) : List.of(), "first");
       if (faulty && number % 2 == 1) {
         submission(
@@ -93,8 +95,8 @@ final class SampleYear {
         findings.isEmpty() ? Verdict.READY : number % 2 == 0 ? Verdict.HOLD : Verdict.REVIEW,
         findings,
         List.of(
-            print(3, 2, HASH.control(control + capture), spot, pale),
-            print(4, 7, HASH.control(control + "seven"), spot, pale)),
+            print(number, 3, 2, HASH.control(control + capture), spot, pale),
+            print(number, 4, 7, HASH.control(control + "seven"), spot, pale)),
         Optional.empty());
   }
 
@@ -144,11 +146,16 @@ final class SampleYear {
             response));
   }
 
-  private EntryPrint print(int record, int position, String image, boolean spot, boolean pale) {
+  private EntryPrint print(
+      int number, int record, int position, String image, boolean spot, boolean pale) {
     Map<PrintMeasure, Double> measures = new EnumMap<>(PrintMeasure.class);
     measures.put(PrintMeasure.GROUND, 240 + 2 * random.nextGaussian());
     measures.put(PrintMeasure.CONTRAST, (pale ? 115 : 150) + 12 * random.nextGaussian());
     measures.put(PrintMeasure.UNEVENNESS, Math.abs(4 + 2 * random.nextGaussian()));
+    double scale = number % 3 == 0 ? 1.08 : 1;
+    measures.put(PrintMeasure.RIDGE_PERIOD, scale * (0.48 + 0.03 * random.nextGaussian()));
+    double width = number % 6 == 4 ? 0.75 : 1;
+    measures.put(PrintMeasure.WIDTH, width * (29 + 2 * random.nextGaussian()));
     return new EntryPrint(
         record,
         position,

@@ -23,6 +23,7 @@ import ridgeproof.ledger.PlatenNote;
 import ridgeproof.ledger.PrintMeasure;
 import ridgeproof.ledger.Station;
 import ridgeproof.ledger.health.HealthFinding;
+import ridgeproof.ledger.health.LevelSeries;
 import ridgeproof.ledger.health.StationFault;
 import ridgeproof.ledger.health.StationHealth;
 
@@ -119,7 +120,7 @@ public final class ShiftCheck {
   private String drift(int files, List<HealthFinding> found) {
     return files < StationHealth.MIN_PEOPLE_FOR_A_CHANGE
         ? texts.of("shift.drift.few", StationHealth.MIN_PEOPLE_FOR_A_CHANGE)
-        : found.stream().anyMatch(finding -> finding.series().isPresent())
+        : found.stream().anyMatch(finding -> finding.evidence() instanceof LevelSeries)
             ? ""
             : texts.of("shift.drift.none");
   }

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import ridgeproof.ledger.report.PlatenDrawing;
+import ridgeproof.ledger.report.FaultPicture;
 
 /**
  * What a ledger and the files on the desk tell of the stations.
@@ -26,12 +26,12 @@ public record ShiftPage(Optional<FromLedger> ledger, List<Station> stations) {
   /**
    * What is wrong with a station.
    *
-   * @param map the platen; null where the fault has no place on it
+   * @param picture drawn as it is, unless there are values
    * @param values as JSON numbers, one for each person; empty text where no measure changed
    * @param at index of the first value after the change
    */
   public record Fault(
-      String title, String observed, String remedy, PlatenDrawing map, String values, int at) {}
+      String title, String observed, String remedy, FaultPicture picture, String values, int at) {}
 
   /**
    * One station.

@@ -5,12 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import ridgeproof.desk.view.ShiftPage.Fault;
 import ridgeproof.ledger.health.HealthFinding;
 import ridgeproof.ledger.health.LevelSeries;
 import ridgeproof.ledger.health.StationHealth;
-import ridgeproof.ledger.report.PlatenDrawing;
+import ridgeproof.ledger.report.FaultPicture;
 import ridgeproof.report.TextSanitizer;
 
 /** Findings on the health of stations, as the desk shows them. */
@@ -60,9 +61,9 @@ final class StationFaults {
         station.isEmpty() ? dated : texts.of("shift.of", TextSanitizer.of(station), dated),
         texts.of("shift.found", TextSanitizer.of(finding.observed())),
         finding.fault().remedy(),
-        finding.map().map(PlatenDrawing::of).orElse(null),
-        finding.series().map(series -> numbers(series.values())).orElse(""),
-        finding.series().map(LevelSeries::at).orElse(0));
+        FaultPicture.of(finding, UnaryOperator.identity()),
+        finding.evidence() instanceof LevelSeries series ? numbers(series.values()) : "",
+        finding.evidence() instanceof LevelSeries series ? series.at() : 0);
   }
 
   /** As JSON. */
