@@ -50,4 +50,27 @@ class CaptureRemediesTest {
         new CaptureRemedies(List.of(image), SampleCard.TABLES).suited(log.findings().get(0));
     assertEquals(remedy, suited.remedy());
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "0|Recapture the right ring finger within the capture window, or ask the station's vendor to"
+            + " set the maximum size.",
+        "2|Crop the scan to the box for the right ring finger on the card, or ask the station's vendor"
+            + " to set the maximum size."
+      })
+  void aScannedCardHasNoCaptureWindow(String impression, String remedy) {
+    ExaminedImage image = slap(impression);
+    FindingLog log = new FindingLog(SampleCard.TABLES, 10);
+    log.add(
+        "RP-IMG-009",
+        image.location(FingerPosition.RIGHT_RING),
+        Observed.of("45.72 x 35.56 mm"),
+        "at most 40.64 x 38.10 mm",
+        List.of());
+    Finding suited =
+        new CaptureRemedies(List.of(image), SampleCard.TABLES).suited(log.findings().get(0));
+    assertEquals(remedy, suited.remedy());
+  }
 }

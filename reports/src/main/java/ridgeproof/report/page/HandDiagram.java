@@ -18,6 +18,7 @@ public record HandDiagram(String id, String name, String outline, List<Part> par
   static final int HEIGHT = 280;
 
   private static final int LAST_ROLL = 10;
+  private static final int LAST_OF_CARD = 14;
   private static final int RADIUS = 17;
   private static final int NUMBER_ABOVE = 13;
   private static final int MARK_BELOW = 17;
@@ -108,12 +109,23 @@ public record HandDiagram(String id, String name, String outline, List<Part> par
     }
   }
 
-  /** Both hands; where only slaps are there the fingers themselves show them. */
+  /**
+   * Both hands; where only slaps are there the fingers themselves show them. None where no finger
+   * is there or asked for.
+   */
   public static List<HandDiagram> of(List<PositionRow> rows) {
+    if (rows.stream().filter(row -> row.code() <= LAST_OF_CARD).allMatch(HandDiagram::isIdle)) {
+      return List.of();
+    }
     boolean rolls =
         rows.stream()
             .anyMatch(row -> row.code() <= LAST_ROLL && row.state() != PositionState.NOT_ASKED);
     return List.of(hand("left", rows, true, rolls), hand("right", rows, false, rolls));
+  }
+
+  private static boolean isIdle(PositionRow row) {
+    return row.state() == PositionState.NOT_ASKED
+        && row.fingers().stream().allMatch(HandDiagram::isIdle);
   }
 
   private static HandDiagram hand(

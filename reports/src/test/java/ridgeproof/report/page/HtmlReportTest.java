@@ -102,6 +102,25 @@ class HtmlReportTest {
   }
 
   @Test
+  void handsAreDrawnWhereAFingerIsThereOrAskedForAndNotBesideAJointOrAPalmAlone() {
+    List<PositionRow> card =
+        new PositionStates(Reports.examine(PilotCard.ascii().bytes(), Depth.STRUCTURE)).rows();
+    assertEquals(2, HandDiagram.of(card).size());
+    List<PositionRow> jointAlone = new ArrayList<>();
+    card.forEach(row -> jointAlone.add(as(row, row.code(), PositionState.NOT_ASKED)));
+    jointAlone.add(as(card.get(0), 19, PositionState.PRESENT));
+    assertEquals(List.of(), HandDiagram.of(jointAlone));
+    jointAlone.set(3, as(card.get(3), 4, PositionState.ACCOUNTED));
+    assertEquals(2, HandDiagram.of(jointAlone).size());
+  }
+
+  private static PositionRow as(PositionRow row, int code, PositionState state) {
+    List<PositionRow> fingers =
+        row.fingers().stream().map(finger -> as(finger, finger.code(), state)).toList();
+    return new PositionRow(code, row.name(), state, row.note(), row.image(), fingers);
+  }
+
+  @Test
   void aMissingFingerThatTheFileAccountsForIsNotCalledMissing() {
     Map<Integer, PositionState> states =
         states(PilotCard.ascii().without(4).particular(84, "4\u001fXX"));
