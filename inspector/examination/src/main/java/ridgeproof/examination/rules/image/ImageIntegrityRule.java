@@ -63,7 +63,7 @@ final class ImageIntegrityRule implements Rule {
           Observed.of(
               String.format(
                   Locale.ROOT,
-                  "%d of %d images not fully examined; the first: %s",
+                  "%d of %d images not fully examined: %s",
                   left.size(),
                   images.size(),
                   defect.detail())),
