@@ -65,4 +65,16 @@ class MaskedValuesTest {
     assertTrue(shown.contains("19793011"), shown);
     assertFalse(shown.contains("--show-personal"), shown);
   }
+
+  /** The step names the finger, so that there is nothing else to see. */
+  @Test
+  void aFingerThatIsAnnotatedAsMissingButImagedHidesNoValue() {
+    byte[] bytes = PilotCard.ascii().particular(84, "02\u001FXX").bytes();
+    String text =
+        Reports.text(bytes, Reports.examine(bytes, Depth.STRUCTURE)).replaceAll("\\s+", " ");
+    int step = text.indexOf("Look at the image of the right index finger.");
+    assertTrue(step >= 0, text);
+    assertFalse(text.substring(step, text.indexOf("RP-TXN-005", step)).contains("masked"), text);
+    assertTrue(text.contains("found annotated as missing, but imaged"), text);
+  }
 }

@@ -35,7 +35,7 @@ public final class ImageChange {
       case "noise" -> image -> drawn(image, (x, y) -> PAPER - noise(x, y));
       case "scale" -> image -> scaled(image, numbers.get(0) / 100.0, numbers.get(0) / 100.0);
       case "scale-across" -> image -> scaled(image, numbers.get(0) / 100.0, 1);
-      case "enlarge" -> ImageChange::enlarged;
+      case "enlarge" -> image -> enlarged(image, numbers.isEmpty() ? 0 : numbers.get(0));
       case "stretch-gray" ->
           image ->
               drawn(
@@ -114,11 +114,23 @@ public final class ImageChange {
         });
   }
 
-  /** Scanned at half the resolution and blown up again: as sharp as its scan. */
-  private static GrayImage enlarged(GrayImage image) {
+  /**
+   * Scanned at half the resolution and blown up again: as sharp as its scan.
+   *
+   * @param repeated percent of a pixel that is that of the scan again, and not between two of them
+   */
+  private static GrayImage enlarged(GrayImage image, int repeated) {
     GrayImage half = scaled(image, 0.5, 0.5);
-    return scaled(
-        half, image.width() / (double) half.width(), image.height() / (double) half.height());
+    double across = image.width() / (double) half.width();
+    double down = image.height() / (double) half.height();
+    GrayImage between = scaled(half, across, down);
+    return drawn(
+        between,
+        (x, y) ->
+            (between.grayAt(x, y) * (100 - repeated)
+                    + half.grayAt((int) (x / across), (int) (y / down)) * repeated
+                    + 50)
+                / 100);
   }
 
   /** Means of the area where it shrinks, straight lines between pixels where it grows. */

@@ -8,7 +8,8 @@ package ridgeproof.finding;
  */
 public record Observed(String text, boolean personal) {
 
-  private static final int LONGEST = 80;
+  /** Five fingers by name, and a note. */
+  private static final int LONGEST = 120;
 
   public Observed {
     text = text.length() <= LONGEST ? text : text.substring(0, LONGEST - 1) + "\u2026";

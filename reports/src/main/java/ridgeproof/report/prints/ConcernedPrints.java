@@ -164,17 +164,9 @@ public final class ConcernedPrints {
   }
 
   private static boolean hasSameBytes(ExaminedImage one, ExaminedImage other) {
-    if (one.data().isEmpty()
-        || other.data().isEmpty()
-        || one.data().get().length() != other.data().get().length()) {
-      return false;
-    }
-    for (int i = 0; i < one.data().get().length(); i++) {
-      if (one.data().get().byteAt(i) != other.data().get().byteAt(i)) {
-        return false;
-      }
-    }
-    return true;
+    return one.data().isPresent()
+        && other.data().isPresent()
+        && one.data().get().hasSameBytes(other.data().get());
   }
 
   /** What the comparison of prints says of one, in words that follow "This print". */

@@ -21,6 +21,9 @@ final class ImageFaults {
   private static final Set<String> WRAPPED = Set.of("RP-IMG-048");
   private static final Set<String> ONE_LEVEL = Set.of("RP-IMG-033");
 
+  /** Coding with loss evens out an enlargement: percent of repeated pixels, by attempt. */
+  private static final int[] REPEATED = {0, 50, 100, 25, 75};
+
   private static final int HALF = 50;
   private static final int BETWEEN_RIDGE_AND_VALLEY = 150;
   private static final int WHITE = 255;
@@ -43,7 +46,7 @@ final class ImageFaults {
 
   private List<UnaryOperator<GrayImage>> edits() {
     List<UnaryOperator<GrayImage>> edits = new ArrayList<>();
-    add(edits, ENLARGED, "enlarge");
+    add(edits, ENLARGED, "enlarge", REPEATED[Math.min(order.attempt(), REPEATED.length - 1)]);
     add(edits, TWO_LEVELS, "two-levels", BETWEEN_RIDGE_AND_VALLEY);
     add(edits, WRAPPED, "wrap", HALF);
     add(edits, MIRRORED, "mirror");

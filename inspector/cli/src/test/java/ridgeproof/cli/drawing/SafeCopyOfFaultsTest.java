@@ -38,12 +38,13 @@ class SafeCopyOfFaultsTest {
    * them, and two minutes.
    */
   static List<Fault> faults() {
-    List<String> ids = new ArrayList<>(List.of("I067", "Q003", "R008"));
+    List<String> ids = new ArrayList<>(List.of("I050", "I067", "Q003", "R008"));
     if (System.getProperty("ridgeproof.safe-copies", "").equals("more")) {
       ids.addAll(
           List.of(
-              "I021", "I036", "I039", "I040", "I042", "I053", "I058", "I059", "I064", "I070",
-              "I074", "I076", "I077", "I078", "Q006", "Q010", "Q011", "Q016", "R014", "R026"));
+              "I021", "I036", "I039", "I040", "I042", "I053", "I058", "I059", "I064", "I068",
+              "I070", "I074", "I076", "I077", "I078", "Q006", "Q010", "Q011", "Q016", "R014",
+              "R026"));
     }
     return FaultCatalogue.faults().stream().filter(fault -> ids.contains(fault.id())).toList();
   }

@@ -75,7 +75,7 @@ final class FieldComparison {
 
   private void data(FieldNumber number, Field first, Field second) {
     boolean image = images && first == dataOf(inFirst) && second == dataOf(inSecond);
-    boolean same = inFirst.dataOf(first).asBuffer().equals(inSecond.dataOf(second).asBuffer());
+    boolean same = inFirst.dataOf(first).hasSameBytes(inSecond.dataOf(second));
     if (!image && !same) {
       add(number, Text.of(first), new Text(second.value().length() + " other bytes of data", 0));
     }

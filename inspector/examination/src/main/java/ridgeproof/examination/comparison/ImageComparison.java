@@ -44,9 +44,7 @@ final class ImageComparison {
   }
 
   private static boolean sameBytes(Optional<ByteSource> first, Optional<ByteSource> second) {
-    return first.isPresent()
-        && second.isPresent()
-        && first.get().asBuffer().equals(second.get().asBuffer());
+    return first.isPresent() && second.isPresent() && first.get().hasSameBytes(second.get());
   }
 
   /** Raw pixels mean another picture when the record gives them another width. */

@@ -54,7 +54,6 @@ final class FileBudget {
   private static final int POINT_BYTES = 5;
 
   private final DecodingLimits limits;
-  private final long samples;
   private final long deadline;
   private final Semaphore room = new Semaphore(AT_ONCE, true);
   private long left;
@@ -62,8 +61,7 @@ final class FileBudget {
 
   FileBudget(DecodingLimits limits, long fileBytes) {
     this.limits = limits;
-    this.samples = limits.pixelsOf(fileBytes);
-    this.left = samples;
+    this.left = limits.pixelsOf(fileBytes);
     this.ridgesLeft =
         limits
             .filePixels()
@@ -81,12 +79,7 @@ final class FileBudget {
       left -= needed;
       return Optional.empty();
     }
-    return over(
-        header,
-        "%.1f million samples; %.1f of %.1f million remain for this file",
-        needed / 1e6,
-        left / 1e6,
-        samples / 1e6);
+    return over(header, "%.1f million samples, %.1f left", needed / 1e6, left / 1e6);
   }
 
   /** Takes what looking at the ridges needs. */
@@ -98,7 +91,7 @@ final class FileBudget {
     }
     return over(
         header,
-        "ridges of %.1f million pixels; %.1f million remain for this file",
+        "%.1f million pixels of ridges, %.1f left",
         workingPixels / 1e6,
         Math.min(ridgesLeft, MAX_RIDGES) / 1e6);
   }

@@ -15,6 +15,7 @@ import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.finding.Finding;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.PixelDensity;
 import ridgeproof.imagery.measure.GrayLevelStatistics;
 import ridgeproof.imagery.standin.StandInImages;
@@ -174,6 +175,8 @@ final class StandIns {
                             StandInImages.inPlaceOf(
                                 image.record().dataOf(field),
                                 writer.blank(image.record(), field),
+                                image.statedFormat().orElse(ImageFormat.RAW),
+                                image.bitsPerPixel().orElse(0),
                                 picture)));
   }
 

@@ -12,7 +12,6 @@ import ridgeproof.finding.TextPlace;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.record.ByteRange;
-import ridgeproof.transaction.record.Field;
 import ridgeproof.transaction.xml.Base64Places;
 import ridgeproof.transaction.xml.TextPlaces;
 
@@ -77,11 +76,10 @@ public final class PlacedFindings {
     return transaction.records().stream()
         .filter(record -> record.range().contains(bytes.offset()))
         .flatMap(record -> record.fields().stream())
-        .filter(Field::isData)
-        .map(Field::value)
-        .filter(value -> value.contains(bytes.offset()) && !value.equals(bytes))
+        .filter(field -> field.decodedLength().isPresent())
+        .filter(field -> field.value().contains(bytes.offset()) && !field.value().equals(bytes))
         .findFirst()
-        .map(value -> location.at(Base64Places.inFile(transaction.source(), value, bytes)))
+        .map(field -> location.at(Base64Places.inFile(transaction.source(), field, bytes)))
         .orElse(location);
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
@@ -54,6 +55,17 @@ class FileBudgetTest {
     assertEquals(List.of(true, true, true), decoded(one).subList(0, 3));
     assertTrue(decoded(one).subList(3, one.images().size()).stream().noneMatch(is -> is));
     assertEquals(1, limits(one).size(), "one finding for the file");
+    int left = one.images().size() - 3;
+    assertEquals(
+        String.format(
+            Locale.ROOT,
+            "%d of %d images not fully examined: %.1f million samples, %.1f left",
+            left,
+            one.images().size(),
+            PIXELS / 1e6,
+            PIXELS / 2 / 1e6),
+        limits(one).get(0).observed().text(),
+        "uncut");
     assertTrue(one.verdict().compareTo(Verdict.REVIEW) >= 0);
   }
 

@@ -1,6 +1,7 @@
 package ridgeproof.imagery.blank;
 
 import java.util.Set;
+import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.transaction.record.ByteSource;
 
 /**
@@ -45,7 +46,8 @@ final class BlankJpeg2000 {
     if (source.has(0, 2) && source.uint16At(0) == SOC) {
       codestream(0, source.length());
     } else {
-      boxes(0, source.length(), 0);
+      // What stands behind the last box could be text, and look like the header of another.
+      boxes(0, ImageHeaders.read(source).extent().length(), 0);
     }
     return bytes.toArray();
   }

@@ -28,6 +28,8 @@ final class Jpeg2000StandIn {
   private static final int[] REGISTERED = {0, 1};
 
   private static final int BOX_HEADER = 8;
+  private static final int COLOR_COMPONENTS = 3;
+  private static final int COLOR_BITS = 24;
   private static final double FIRST_BITS_PER_PIXEL = 1;
   private static final double MAX_BITS_PER_PIXEL = 8;
 
@@ -43,7 +45,9 @@ final class Jpeg2000StandIn {
 
   Optional<byte[]> of(GrayImage picture) {
     int start = codestream();
-    if (start < 0 || header.components() != 1) {
+    boolean gray = header.components() == 1;
+    boolean color = header.components() == COLOR_COMPONENTS && header.bitsPerPixel() == COLOR_BITS;
+    if (start < 0 || !gray && !color) {
       return Optional.empty();
     }
     int room = header.extent().end() - header.extent().offset() - start;
@@ -118,7 +122,7 @@ final class Jpeg2000StandIn {
    *
    * @param bitsPerPixel 0 for no loss
    */
-  private static byte[] encoded(GrayImage picture, double bitsPerPixel) {
+  private byte[] encoded(GrayImage picture, double bitsPerPixel) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
       // Asked for by name: what the registry of image writers holds differs from thread to thread.
@@ -131,7 +135,10 @@ final class Jpeg2000StandIn {
         param.setEncodingRate(bitsPerPixel);
       }
       writer.setOutput(out);
-      writer.write(null, new IIOImage(JpegStandIn.buffered(picture, false), null, null), param);
+      writer.write(
+          null,
+          new IIOImage(JpegStandIn.buffered(picture, header.components() > 1), null, null),
+          param);
       writer.dispose();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

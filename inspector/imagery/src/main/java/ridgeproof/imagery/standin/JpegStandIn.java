@@ -91,12 +91,13 @@ final class JpegStandIn {
     return bytes.toByteArray();
   }
 
+  /** Color in bytes: of whole numbers the JPEG 2000 writer takes the upper half for negative. */
   static BufferedImage buffered(GrayImage picture, boolean color) {
     BufferedImage copy =
         new BufferedImage(
             picture.width(),
             picture.height(),
-            color ? BufferedImage.TYPE_INT_RGB : BufferedImage.TYPE_BYTE_GRAY);
+            color ? BufferedImage.TYPE_3BYTE_BGR : BufferedImage.TYPE_BYTE_GRAY);
     for (int y = 0; y < picture.height(); y++) {
       for (int x = 0; x < picture.width(); x++) {
         for (int band = 0; band < copy.getRaster().getNumBands(); band++) {

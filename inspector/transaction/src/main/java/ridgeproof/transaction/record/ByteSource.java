@@ -36,6 +36,11 @@ public final class ByteSource {
     return held != null ? held : coded.decoded();
   }
 
+  /** The bytes before a position, and maybe more. */
+  private ByteBuffer bytes(int end) {
+    return held != null ? held : coded.decoded(end);
+  }
+
   /** Wraps the bytes without copying them; the caller leaves them unchanged from now on. */
   public static ByteSource of(byte[] bytes) {
     return new ByteSource(ByteBuffer.wrap(bytes).asReadOnlyBuffer(), 0);
@@ -54,9 +59,11 @@ public final class ByteSource {
   /**
    * What a Base64 text stands for; decoded when first looked at, and again where memory ran short
    * meanwhile. The origin is that of the text.
+   *
+   * @param length how many bytes that is
    */
-  public static ByteSource ofBase64(ByteSource text) {
-    return new ByteSource(new Base64Text(text), text.origin());
+  public static ByteSource ofBase64(ByteSource text, int length) {
+    return new ByteSource(new Base64Text(text, length), text.origin());
   }
 
   /** The number of bytes. */
@@ -84,17 +91,17 @@ public final class ByteSource {
    * @throws IndexOutOfBoundsException outside the source, which is a defect of the caller
    */
   public int byteAt(int position) {
-    return bytes().get(position) & 0xFF;
+    return bytes(position + 1).get(position) & 0xFF;
   }
 
   /** An unsigned 16-bit number. */
   public int uint16At(int position) {
-    return bytes().getShort(position) & 0xFFFF;
+    return bytes(position + 2).getShort(position) & 0xFFFF;
   }
 
   /** An unsigned 32-bit number. */
   public long uint32At(int position) {
-    return bytes().getInt(position) & 0xFFFFFFFFL;
+    return bytes(position + 4).getInt(position) & 0xFFFFFFFFL;
   }
 
   /** Whether there is a byte at the position and it is an ASCII digit. */
@@ -114,7 +121,7 @@ public final class ByteSource {
   public int indexOf(int value, int from, int to) {
     byte wanted = (byte) value;
     int end = Math.min(to, length());
-    ByteBuffer searched = bytes();
+    ByteBuffer searched = bytes(end);
     for (int i = Math.max(from, 0); i < end; i++) {
       if (searched.get(i) == wanted) {
         return i;
@@ -140,7 +147,8 @@ public final class ByteSource {
   public ByteSource slice(int position, int count) {
     int start = Math.max(0, Math.min(position, length()));
     int size = Math.max(0, Math.min(count, length() - start));
-    return new ByteSource(bytes().slice(start, size).asReadOnlyBuffer(), origin + start);
+    return new ByteSource(
+        bytes(start + size).slice(start, size).asReadOnlyBuffer(), origin + start);
   }
 
   /** A view from a position to the end. */
@@ -156,8 +164,15 @@ public final class ByteSource {
   /** Every byte as one character of the same number, so that nothing is lost or changed. */
   public String latin1(int position, int count) {
     byte[] copy = new byte[count];
-    bytes().get(position, copy);
+    bytes(position + count).get(position, copy);
     return new String(copy, StandardCharsets.ISO_8859_1);
+  }
+
+  /** Whether another source holds the same bytes. */
+  public boolean hasSameBytes(ByteSource other) {
+    return coded != null && other.coded != null
+        ? coded.standsForTheSame(other.coded)
+        : length() == other.length() && bytes().equals(other.bytes());
   }
 
   /** The SHA-256 of these bytes, 64 hexadecimal digits. */

@@ -1,6 +1,7 @@
 package ridgeproof.transaction.record;
 
 import java.util.List;
+import java.util.OptionalInt;
 import ridgeproof.spec.layout.FieldNumber;
 
 /**
@@ -11,12 +12,30 @@ import ridgeproof.spec.layout.FieldNumber;
  * @param range tag, value and the separator that ends the field
  * @param value the bytes of the value
  * @param subfields none where the value is image or other binary data
+ * @param decodedLength how many bytes the value stands for where the file holds it as Base64
  */
 public record Field(
-    FieldNumber number, String tag, ByteRange range, ByteRange value, List<Subfield> subfields) {
+    FieldNumber number,
+    String tag,
+    ByteRange range,
+    ByteRange value,
+    List<Subfield> subfields,
+    OptionalInt decodedLength) {
 
   public Field {
     subfields = List.copyOf(subfields);
+  }
+
+  /** A field whose value stands in the file as it is. */
+  public Field(
+      FieldNumber number, String tag, ByteRange range, ByteRange value, List<Subfield> subfields) {
+    this(number, tag, range, value, subfields, OptionalInt.empty());
+  }
+
+  /** Data that the file holds as Base64 of so many bytes. */
+  public static Field inBase64(
+      FieldNumber number, String tag, ByteRange range, ByteRange value, int decodedLength) {
+    return new Field(number, tag, range, value, List.of(), OptionalInt.of(decodedLength));
   }
 
   /** Whether the value is image or other binary data. */

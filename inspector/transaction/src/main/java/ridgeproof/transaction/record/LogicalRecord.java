@@ -92,6 +92,8 @@ public record LogicalRecord(
   /** The bytes of a field's value; of data in XML, those that its Base64 stands for. */
   public ByteSource dataOf(Field field) {
     ByteSource value = bytes.slice(field.value().offset() - bytes.origin(), field.value().length());
-    return notation == Notation.XML && field.isData() ? ByteSource.ofBase64(value) : value;
+    return field.decodedLength().isPresent()
+        ? ByteSource.ofBase64(value, field.decodedLength().getAsInt())
+        : value;
   }
 }

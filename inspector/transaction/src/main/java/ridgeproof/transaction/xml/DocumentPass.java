@@ -50,7 +50,7 @@ final class DocumentPass {
    */
   OptionalInt read(Parser factory, int from) {
     resumed = sink.lastStart() >= 0;
-    characters = new ElidingReader(context.source, from);
+    characters = new ElidingReader(context.source, context.runs, from);
     last = from;
     try {
       parser = factory.parse(characters);

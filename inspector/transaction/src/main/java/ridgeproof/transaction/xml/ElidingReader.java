@@ -11,15 +11,8 @@ import ridgeproof.transaction.record.ByteSource;
  */
 final class ElidingReader extends Reader {
 
-  /** Shorter runs are not worth a gap. */
-  private static final int MIN_GAP = 1024;
-
-  /** Most texts are short. */
-  private static final int MIN_PIECE = 64;
-
-  private static final boolean[] RUN = run();
-
   private final ByteBuffer bytes;
+  private final Base64Runs runs;
   private final int begin;
   private final int end;
   private int position;
@@ -27,13 +20,14 @@ final class ElidingReader extends Reader {
   private int[] gapAt = new int[16];
   private int[] skipped = new int[16];
   private int gaps;
-  private final byte[] piece = new byte[8 * 1024];
 
   /**
+   * @param runs the runs of the source
    * @param begin where in the source to begin
    */
-  ElidingReader(ByteSource source, int begin) {
+  ElidingReader(ByteSource source, Base64Runs runs, int begin) {
     this.bytes = source.asBuffer();
+    this.runs = runs;
     this.begin = begin;
     this.end = source.length();
     this.position = begin;
@@ -54,8 +48,8 @@ final class ElidingReader extends Reader {
   }
 
   private void skipRun(int at) {
-    int runEnd = runEnd();
-    if (runEnd - position < MIN_GAP) {
+    int runEnd = runs.at(position).end();
+    if (runEnd - position < Base64Runs.MIN_KEPT) {
       return;
     }
     if (gaps == gapAt.length) {
@@ -66,22 +60,6 @@ final class ElidingReader extends Reader {
     skipped[gaps] = (gaps == 0 ? 0 : skipped[gaps - 1]) + runEnd - position;
     gaps++;
     position = runEnd;
-  }
-
-  /** Where a run that begins here ends; looked at in pieces, which is quicker by far. */
-  private int runEnd() {
-    int at = position;
-    while (at < end) {
-      int length = Math.min(at == position ? MIN_PIECE : piece.length, end - at);
-      bytes.get(at, piece, 0, length);
-      for (int i = 0; i < length; i++) {
-        if (!RUN[piece[i] & 0xFF]) {
-          return at + i;
-        }
-      }
-      at += length;
-    }
-    return at;
   }
 
   /** Where in the source a character begins that the parser counts so. */
@@ -107,14 +85,5 @@ final class ElidingReader extends Reader {
   @Override
   public void close() {
     // The bytes are not its own.
-  }
-
-  private static boolean[] run() {
-    boolean[] run = new boolean[256];
-    for (char c :
-        "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/=\r\n\t ".toCharArray()) {
-      run[c] = true;
-    }
-    return run;
   }
 }

@@ -131,8 +131,7 @@ final class RecordBuilder {
         continue;
       }
       if (row.form() == XmlForm.Plain.DATA) {
-        checkBase64(row, raw);
-        data.add(new Field(row.field(), tag(row.field()), element, raw.range(), List.of()));
+        data.add(data(row, frame.textStart, textEnd, element));
         continue;
       }
       if (!context.admitItem()) {
@@ -210,8 +209,9 @@ final class RecordBuilder {
         : List.of();
   }
 
-  private void checkBase64(XmlRow row, ByteSource raw) {
-    Base64Check.firstOdd(raw)
+  private Field data(XmlRow row, int textStart, int textEnd, ByteRange element) {
+    Base64Run run = context.runs.within(textStart, textEnd);
+    run.firstOdd(context.source, textEnd)
         .ifPresent(
             odd ->
                 context.log.add(
@@ -219,6 +219,12 @@ final class RecordBuilder {
                     place().in(row.field()).at(odd.range()),
                     Observed.of(odd.what()),
                     "Base64 of whole bytes"));
+    return Field.inBase64(
+        row.field(),
+        tag(row.field()),
+        element,
+        context.absolute(textStart, textEnd),
+        run.decodedLength(context.source, textEnd));
   }
 
   private Location place() {

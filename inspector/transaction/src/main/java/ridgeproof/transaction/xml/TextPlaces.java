@@ -31,6 +31,7 @@ public final class TextPlaces {
 
   private final ByteSource source;
   private final XmlTables tables;
+  private final Base64Runs runs;
   private final TreeMap<Integer, String> paths = new TreeMap<>();
   private final Deque<Open> open = new ArrayDeque<>();
   private final Names names = new Names();
@@ -40,6 +41,7 @@ public final class TextPlaces {
   private TextPlaces(ByteSource source, SpecTables tables) {
     this.source = source;
     this.tables = tables.xml();
+    this.runs = new Base64Runs(source);
   }
 
   /**
@@ -82,7 +84,7 @@ public final class TextPlaces {
 
   /** Goes on until the document ends or breaks, and says where it broke, or -1. */
   private int findPaths(Parser factory, int from) {
-    ElidingReader characters = new ElidingReader(source, from);
+    ElidingReader characters = new ElidingReader(source, runs, from);
     int last = from;
     try {
       XMLStreamReader2 parser = factory.parse(characters);

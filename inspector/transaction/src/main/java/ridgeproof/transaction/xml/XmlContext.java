@@ -21,6 +21,7 @@ final class XmlContext {
   final XmlLimits limits;
   final FindingLog log;
   final XmlText text;
+  final Base64Runs runs;
   private final Set<String> reportedOnce = new HashSet<>();
   private String typeOfTransaction = "";
   private int items;
@@ -32,6 +33,7 @@ final class XmlContext {
     this.limits = limits;
     this.log = new FindingLog(tables, limits.maxFindings());
     this.text = text;
+    this.runs = new Base64Runs(source);
   }
 
   /** Field 1.004, once it has been read. */

@@ -14,7 +14,6 @@ import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.facts.Positions;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Observed;
-import ridgeproof.transaction.record.ByteSource;
 
 /** No two captures come out as the same bytes: one image stands for two prints. */
 public final class SameImageCause implements CauseRule {
@@ -39,7 +38,7 @@ public final class SameImageCause implements CauseRule {
             byLength.computeIfAbsent(image.data().get().length(), length -> new ArrayList<>());
         others.stream()
             .filter(other -> !other.position().equals(image.position()))
-            .filter(other -> hasSameBytes(other.data().get(), image.data().get()))
+            .filter(other -> other.data().get().hasSameBytes(image.data().get()))
             .findFirst()
             .ifPresent(other -> report(other, image, examinee, causes));
         others.add(image);
@@ -56,15 +55,6 @@ public final class SameImageCause implements CauseRule {
                 finding ->
                     OF_ONE_LEVEL.contains(finding.ruleId())
                         && finding.location().record().equals(image.location().record()));
-  }
-
-  private static boolean hasSameBytes(ByteSource one, ByteSource other) {
-    for (int i = 0; i < one.length(); i++) {
-      if (one.byteAt(i) != other.byteAt(i)) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private static void report(

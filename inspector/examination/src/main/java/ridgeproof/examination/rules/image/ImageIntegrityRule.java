@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.rules.Rule;
@@ -62,7 +63,7 @@ final class ImageIntegrityRule implements Rule {
           Observed.of(
               String.format(
                   Locale.ROOT,
-                  "%d of %d images not fully examined; the first: %s",
+                  "%d of %d images not fully examined: %s",
                   left.size(),
                   images.size(),
                   defect.detail())),
@@ -118,7 +119,9 @@ final class ImageIntegrityRule implements Rule {
     // The header walk and the decoder may meet the same damage.
     Set<ImageDefect> defects = new LinkedHashSet<>();
     image.header().ifPresent(header -> defects.addAll(header.defects()));
-    defects.addAll(image.decodingDefects());
+    image.decodingDefects().stream()
+        .filter(defect -> !isTrailing(defect) || defects.stream().noneMatch(same(defect)))
+        .forEach(defects::add);
     defects.forEach(defect -> report(image, defect, tables, log));
     boolean unknown =
         image.header().isPresent()
@@ -131,6 +134,15 @@ final class ImageIntegrityRule implements Rule {
           Observed.of(found(image.header().get().format())),
           "a format that can be decoded");
     }
+  }
+
+  private static boolean isTrailing(ImageDefect defect) {
+    return defect.kind() == ImageDefect.Kind.TRAILING_BYTES;
+  }
+
+  /** The same bytes, whatever words tell of them. */
+  private static Predicate<ImageDefect> same(ImageDefect defect) {
+    return other -> other.kind() == defect.kind() && other.offset() == defect.offset();
   }
 
   /** What begins like no format is taken for plain pixels, which the record does not say it is. */

@@ -172,7 +172,8 @@ final class SequenceRule implements Rule {
             .map(finger -> name(finger, examinee))
             .collect(Collectors.joining(", "));
     boolean all = irregularity.mutual() || irregularity.positions().size() < 2;
-    return names + (all ? "" : " (some only together with the others)");
+    // Remedies have the words in parentheses.
+    return names + (all ? "" : "; some only as a group");
   }
 
   /** The threshold that a profile lowered is in every report. */

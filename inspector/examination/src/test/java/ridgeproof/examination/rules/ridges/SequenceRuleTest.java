@@ -64,8 +64,8 @@ class SequenceRuleTest {
         lines(errors(Kind.EXCHANGED, true, 0, INDEX, MIDDLE)));
     assertEquals(
         List.of(
-            "RP-SEQ-011 record 3 position 2: right index finger, right middle finger (some only"
-                + " together with the others); similarity 90.0 (limit 40.0), strong evidence"
+            "RP-SEQ-011 record 3 position 2: right index finger, right middle finger; some only"
+                + " as a group; similarity 90.0 (limit 40.0), strong evidence"
                 + " from all prints together, about 500 to 1 (decimal logarithm) 2.7"),
         lines(errors(Kind.ROTATED, false, 2.7, INDEX, MIDDLE)));
     assertEquals(
@@ -79,6 +79,25 @@ class SequenceRuleTest {
     assertEquals(
         List.of("RP-SEQ-001 file: right middle finger; similarity 90.0 (limit 40.0)"),
         lines(errors(Kind.FOUND_ELSEWHERE, true, 0, MIDDLE)));
+  }
+
+  /** Three long names of fingers and the note fit into what was found. */
+  @Test
+  void aStepHasTheFingersInOnePairOfParentheses() {
+    List<Finding> found =
+        errors(
+            Kind.ROTATED,
+            false,
+            2.7,
+            FingerPosition.RIGHT_MIDDLE,
+            FingerPosition.RIGHT_INDEX,
+            FingerPosition.RIGHT_LITTLE);
+    String remedy = found.get(0).remedy();
+    assertTrue(
+        remedy.contains(
+            "(right middle finger, right index finger, right little finger; some only as a"
+                + " group)"),
+        remedy);
   }
 
   private static List<Finding> errors(
