@@ -56,10 +56,7 @@ final class XSignature {
     int stepX = (int) Math.round(tx * 65536);
     int stepY = (int) Math.round(ty * 65536);
     boolean inside =
-        centreX >= REACH
-            && centreY >= REACH
-            && centreX < width - REACH
-            && centreY < height - REACH;
+        centreX >= REACH && centreY >= REACH && centreX < width - REACH && centreY < height - REACH;
     for (int u = 0; u < LENGTH; u++) {
       double du = u - (LENGTH - 1) / 2.0;
       int x = (int) Math.round((centreX - ty * du - tx * BREADTH / 2) * 65536);
