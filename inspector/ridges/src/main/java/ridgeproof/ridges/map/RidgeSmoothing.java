@@ -22,6 +22,7 @@ public final class RidgeSmoothing {
     Arrays.fill(result, paper);
     int[] offsetX = new int[2 * REACH + 1];
     int[] offsetY = new int[2 * REACH + 1];
+    int[] offset = new int[2 * REACH + 1];
     for (int row = top / BlockGrid.BLOCK; row * BlockGrid.BLOCK < top + height; row++) {
       for (int column = left / BlockGrid.BLOCK; column * BlockGrid.BLOCK < left + width; column++) {
         int block = grid.index(column, row);
@@ -30,12 +31,20 @@ public final class RidgeSmoothing {
           for (int k = -REACH; k <= REACH; k++) {
             offsetX[k + REACH] = (int) Math.round(k * Math.cos(direction));
             offsetY[k + REACH] = (int) Math.round(k * Math.sin(direction));
+            offset[k + REACH] = offsetY[k + REACH] * width + offsetX[k + REACH];
           }
+          int startY = Math.max(0, grid.top(row) - top);
+          int startX = Math.max(0, grid.left(column) - left);
           int endY = Math.min(height, grid.bottom(row) - top);
           int endX = Math.min(width, grid.right(column) - left);
-          for (int y = Math.max(0, grid.top(row) - top); y < endY; y++) {
-            for (int x = Math.max(0, grid.left(column) - left); x < endX; x++) {
-              result[y * width + x] = average(pixels, width, height, x, y, offsetX, offsetY);
+          boolean inside =
+              startX >= REACH && startY >= REACH && endX <= width - REACH && endY <= height - REACH;
+          for (int y = startY; y < endY; y++) {
+            for (int x = startX; x < endX; x++) {
+              result[y * width + x] =
+                  inside
+                      ? average(pixels, y * width + x, offset)
+                      : average(pixels, width, height, x, y, offsetX, offsetY);
             }
           }
         }
@@ -44,6 +53,15 @@ public final class RidgeSmoothing {
     return result;
   }
 
+  private static byte average(byte[] pixels, int at, int[] offset) {
+    int sum = 0;
+    for (int step : offset) {
+      sum += pixels[at + step] & 0xFF;
+    }
+    return (byte) (sum / offset.length);
+  }
+
+  /** The same where it may reach beyond the rectangle. */
   private static byte average(
       byte[] pixels, int width, int height, int x, int y, int[] offsetX, int[] offsetY) {
     int sum = 0;

@@ -36,22 +36,30 @@ public final class StructureTensorField {
     for (int y = 1; y < grid.height() - 1; y++) {
       int rowStart = grid.index(0, y / BlockGrid.BLOCK);
       for (int column = 0; column < grid.columns(); column++) {
-        long differences = 0;
-        long products = 0;
-        long squares = 0;
+        int differences = 0;
+        int products = 0;
+        int squares = 0;
+        int start = Math.max(1, grid.left(column));
         int end = Math.min(width - 1, grid.right(column));
-        for (int x = Math.max(1, grid.left(column)); x < end; x++) {
-          int at = y * width + x;
-          int nw = pixels[at - width - 1] & 0xFF;
-          int ne = pixels[at - width + 1] & 0xFF;
-          int sw = pixels[at + width - 1] & 0xFF;
-          int se = pixels[at + width + 1] & 0xFF;
-          int gx = ne - nw + se - sw + 2 * ((pixels[at + 1] & 0xFF) - (pixels[at - 1] & 0xFF));
-          int gy =
-              sw - nw + se - ne + 2 * ((pixels[at + width] & 0xFF) - (pixels[at - width] & 0xFF));
+        // Sums and differences of a column of three are those of the next pixels too.
+        int at = y * width + start;
+        int sumBefore = sum(pixels, at - 1, width);
+        int sumHere = sum(pixels, at, width);
+        int stepBefore = step(pixels, at - 1, width);
+        int stepHere = step(pixels, at, width);
+        for (int x = start; x < end; x++) {
+          at++;
+          int sumNext = sum(pixels, at, width);
+          int stepNext = step(pixels, at, width);
+          int gx = sumNext - sumBefore;
+          int gy = stepBefore + 2 * stepHere + stepNext;
           differences += gx * gx - gy * gy;
           products += 2 * gx * gy;
           squares += gx * gx + gy * gy;
+          sumBefore = sumHere;
+          sumHere = sumNext;
+          stepBefore = stepHere;
+          stepHere = stepNext;
         }
         real[rowStart + column] += differences;
         imaginary[rowStart + column] += products;
@@ -59,6 +67,14 @@ public final class StructureTensorField {
       }
     }
     return new StructureTensorField(grid, real, imaginary, energy);
+  }
+
+  private static int sum(byte[] pixels, int at, int width) {
+    return (pixels[at - width] & 0xFF) + 2 * (pixels[at] & 0xFF) + (pixels[at + width] & 0xFF);
+  }
+
+  private static int step(byte[] pixels, int at, int width) {
+    return (pixels[at + width] & 0xFF) - (pixels[at - width] & 0xFF);
   }
 
   /** Along the ridges, radians from the x axis towards the y axis (down), in [0, pi). */

@@ -9,6 +9,9 @@ final class XSignature {
   /** Pixels along the ridges. */
   static final int BREADTH = 16;
 
+  /** Pixels from the middle that no sample lies beyond: half a diagonal. */
+  private static final int REACH = 23;
+
   private static final int FIRST_LAG = 4;
   private static final int LAST_LAG = 20;
   private static final int FREQUENCIES = 16;
@@ -52,20 +55,13 @@ final class XSignature {
     double ty = Math.sin(alongRidges);
     int stepX = (int) Math.round(tx * 65536);
     int stepY = (int) Math.round(ty * 65536);
+    boolean inside =
+        centreX >= REACH && centreY >= REACH && centreX < width - REACH && centreY < height - REACH;
     for (int u = 0; u < LENGTH; u++) {
       double du = u - (LENGTH - 1) / 2.0;
       int x = (int) Math.round((centreX - ty * du - tx * BREADTH / 2) * 65536);
       int y = (int) Math.round((centreY + tx * du - ty * BREADTH / 2) * 65536);
-      int sum = 0;
-      for (int v = 0; v < BREADTH; v++) {
-        int px = Math.max(0, Math.min(width - 1, x >> 16));
-        int py = Math.max(0, Math.min(height - 1, y >> 16));
-        int value = pixels[py * width + px] & 0xFF;
-        samples[u * BREADTH + v] = value;
-        sum += value;
-        x += stepX;
-        y += stepY;
-      }
+      int sum = inside ? row(u, x, y, stepX, stepY) : rowAtEdge(u, x, y, stepX, stepY);
       gray[u] = (double) sum / BREADTH;
     }
     removeTrend();
@@ -75,6 +71,37 @@ final class XSignature {
     if (contrast() >= MIN_CONTRAST) {
       findPeriod();
     }
+  }
+
+  private int row(int u, int startX, int startY, int stepX, int stepY) {
+    int sum = 0;
+    int x = startX;
+    int y = startY;
+    for (int v = 0; v < BREADTH; v++) {
+      int value = pixels[(y >> 16) * width + (x >> 16)] & 0xFF;
+      samples[u * BREADTH + v] = value;
+      sum += value;
+      x += stepX;
+      y += stepY;
+    }
+    return sum;
+  }
+
+  /** The same where it may reach beyond the image, whose edge repeats. */
+  private int rowAtEdge(int u, int startX, int startY, int stepX, int stepY) {
+    int sum = 0;
+    int x = startX;
+    int y = startY;
+    for (int v = 0; v < BREADTH; v++) {
+      int px = Math.max(0, Math.min(width - 1, x >> 16));
+      int py = Math.max(0, Math.min(height - 1, y >> 16));
+      int value = pixels[py * width + px] & 0xFF;
+      samples[u * BREADTH + v] = value;
+      sum += value;
+      x += stepX;
+      y += stepY;
+    }
+    return sum;
   }
 
   private void removeTrend() {
@@ -222,8 +249,8 @@ final class XSignature {
       for (int u = 0; u < LENGTH; u++) {
         re += profile[u] * COSINES[cosine];
         im += profile[u] * COSINES[sine];
-        cosine = (cosine + k) % LENGTH;
-        sine = (sine + k) % LENGTH;
+        cosine += cosine + k < LENGTH ? k : k - LENGTH;
+        sine += sine + k < LENGTH ? k : k - LENGTH;
       }
       amplitudes[k] = Math.sqrt(re * re + im * im);
       sum += amplitudes[k];
