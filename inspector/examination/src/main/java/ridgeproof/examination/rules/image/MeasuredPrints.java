@@ -25,6 +25,14 @@ public final class MeasuredPrints {
         .toList();
   }
 
+  /** As {@link #scanned()}, and those of black and white alone too. */
+  public List<ExaminedImage> marked() {
+    return examinee.prints().stream()
+        .filter(image -> image.pixels().filter(pixels -> pixels.isMarked(blankShare)).isPresent())
+        .filter(image -> !positions.isTrace(image.impression()))
+        .toList();
+  }
+
   /** Those among them that a finger or a palm was laid down for: a trace is as it was found. */
   public List<ExaminedImage> scanned() {
     return gray().stream().filter(image -> !positions.isTrace(image.impression())).toList();
