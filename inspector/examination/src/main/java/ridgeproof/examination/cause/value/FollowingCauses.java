@@ -73,6 +73,11 @@ public final class FollowingCauses implements CauseRule {
           "RP-RDG",
           "RP-SEQ");
 
+  /** A second image behind the first is told by itself. */
+  private static final String SECOND_IMAGE = "RP-IMG-030";
+
+  private static final Consequences OF_SECOND_IMAGE = Consequences.ofRules("RP-IMG-007");
+
   /** Boxes that bear each other's name are not where their fingers lie. */
   private static final String ORDER_OF_BOXES = "RP-TXN-023";
 
@@ -130,6 +135,8 @@ public final class FollowingCauses implements CauseRule {
           .forEach(
               finding -> causes.add(finding, OF_PIXELS.inRecordOf(finding).noWorseThan(finding)));
     }
+    of(SECOND_IMAGE, found)
+        .forEach(finding -> causes.add(finding, OF_SECOND_IMAGE.inRecordOf(finding)));
     of(ORDER_OF_BOXES, found)
         .forEach(finding -> causes.add(finding, OF_ORDER.inRecordOf(finding).noWorseThan(finding)));
     of(TWICE, found)

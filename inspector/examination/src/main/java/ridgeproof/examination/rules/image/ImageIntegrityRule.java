@@ -118,7 +118,10 @@ final class ImageIntegrityRule implements Rule {
     // The header walk and the decoder may meet the same damage.
     Set<ImageDefect> defects = new LinkedHashSet<>();
     image.header().ifPresent(header -> defects.addAll(header.defects()));
-    defects.addAll(image.decodingDefects());
+    image.decodingDefects().stream()
+        .filter(defect -> defects.stream().noneMatch(other -> isSameRest(defect, other)))
+        .toList()
+        .forEach(defects::add);
     defects.forEach(defect -> report(image, defect, tables, log));
     boolean unknown =
         image.header().isPresent()
@@ -131,6 +134,13 @@ final class ImageIntegrityRule implements Rule {
           Observed.of(found(image.header().get().format())),
           "a format that can be decoded");
     }
+  }
+
+  /** The same bytes behind the image, whatever marker they stand behind. */
+  private static boolean isSameRest(ImageDefect one, ImageDefect other) {
+    return one.kind() == ImageDefect.Kind.TRAILING_BYTES
+        && other.kind() == ImageDefect.Kind.TRAILING_BYTES
+        && one.offset() == other.offset();
   }
 
   /** What begins like no format is taken for plain pixels, which the record does not say it is. */
