@@ -1,8 +1,11 @@
 package ridgeproof.examination.limit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static ridgeproof.examination.limit.MeasuredImage.sound;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -25,7 +28,7 @@ import ridgeproof.spec.table.Table;
 /** What is decided a step below each limit of pixel measures, at it, and a step above it. */
 class PixelLimitPairsTest {
 
-  /** Limits of ridges and of comparisons, and the test that has both sides of each. */
+  /** Limits that need ridges, a comparison or another decoder, and the test of what they decide. */
   private static final Map<String, String> ELSEWHERE =
       Map.ofEntries(
           Map.entry("decoder-difference", "rules/image/SecondDecoderRuleTest"),
@@ -295,5 +298,9 @@ class PixelLimitPairsTest {
     limits().forEach(limit -> tested.add(limit.name()));
     tested.addAll(ELSEWHERE.keySet());
     assertEquals(table, tested);
+    for (String test : ELSEWHERE.values()) {
+      Path file = Path.of("src/test/java/ridgeproof/examination", test + ".java");
+      assertTrue(Files.exists(file), file.toString());
+    }
   }
 }
