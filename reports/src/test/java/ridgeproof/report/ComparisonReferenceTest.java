@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.comparison.ImageLevel;
@@ -26,6 +27,7 @@ import ridgeproof.spec.layout.FingerPosition;
 import ridgeproof.testing.ReferenceFiles;
 import ridgeproof.transaction.record.LogicalRecord;
 
+@Tag("slow")
 class ComparisonReferenceTest {
 
   private static final String CARD = "type-4-tpcard.an2";

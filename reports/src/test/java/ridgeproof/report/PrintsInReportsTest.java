@@ -17,6 +17,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.RecommendedAction;
@@ -45,6 +46,7 @@ import ridgeproof.testing.ReferenceFiles;
 /**
  * A tenprint card of paper whose slaps and rolls have faults: what each form says of its prints.
  */
+@Tag("slow")
 class PrintsInReportsTest {
 
   private static final double POOR = 40;

@@ -17,6 +17,7 @@ import javax.xml.transform.stream.StreamSource;
 import javax.xml.validation.Schema;
 import javax.xml.validation.SchemaFactory;
 import javax.xml.validation.Validator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.xml.sax.SAXParseException;
 import org.xml.sax.helpers.DefaultHandler;
@@ -34,6 +35,7 @@ import ridgeproof.transaction.xml.writer.TraditionalDrafts;
 import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
 
 /** Sound files of each kind that the corpus has, in XML and back. */
+@Tag("slow")
 class CorpusInXmlTest {
 
   /** Its minutiae are of the older format of Type-9, whose elements are not mapped. */

@@ -11,6 +11,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -18,6 +19,7 @@ import ridgeproof.calibration.print.MadeUpPrints;
 import ridgeproof.calibration.print.MeasureTable;
 import ridgeproof.calibration.print.SeedRange;
 
+@Tag("slow")
 class CalibrationCommandTest {
 
   @TempDir Path folder;

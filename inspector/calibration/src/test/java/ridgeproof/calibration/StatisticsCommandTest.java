@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -21,6 +22,7 @@ import ridgeproof.calibration.print.ManualAssessments;
 import ridgeproof.calibration.statistics.PublishedFigure;
 import ridgeproof.testing.ReferenceFiles;
 
+@Tag("slow")
 class StatisticsCommandTest {
 
   private static final int LEAST = 2;

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ridgeproof.corpus.composition.SubjectCache;
@@ -35,6 +36,7 @@ import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /** Synthetic people captured twice, so that it is known which fingers are the same. */
+@Tag("slow")
 class CompareCommandTest {
 
   private static final String ROLLS =

@@ -11,11 +11,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ridgeproof.testing.ReferenceFiles;
 
 /** What a run of the command line loads, as its own JVM tells. */
+@Tag("slow")
 class LoadedLibrariesTest {
 
   private static final Map<String, String> LIBRARIES =

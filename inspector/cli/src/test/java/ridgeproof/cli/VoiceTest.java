@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -30,6 +31,7 @@ import ridgeproof.spec.rule.RuleRow;
 import ridgeproof.spec.rule.Severity;
 
 /** Every sentence that a user meets reads as professional American English, and says one thing. */
+@Tag("slow")
 class VoiceTest {
 
   private static final Pattern LITERALS =

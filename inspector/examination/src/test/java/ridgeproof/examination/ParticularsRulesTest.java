@@ -5,16 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
@@ -174,83 +171,6 @@ class ParticularsRulesTest {
     assertEquals(Severity.LIKELY, finding.severity());
   }
 
-  static Stream<Arguments> offendingAndConforming() {
-    return Stream.of(
-        Arguments.of("RP-PTL-010", with(20, "US"), with(20, "MD")),
-        Arguments.of("RP-PTL-011", with(20, "ZQ"), with(20, "GE")),
-        Arguments.of("RP-PTL-011", with(21, "ZQ"), with(21, "GE")),
-        Arguments.of("RP-PTL-012", with(20, "NE"), with(20, "NB")),
-        Arguments.of("RP-PTL-013", with(21, "MD"), with(21, "US")),
-        Arguments.of("RP-PTL-020", with(22, "20260303"), with(22, "19260303")),
-        Arguments.of("RP-PTL-020", with(22, "20260400"), with(22, "19900200")),
-        Arguments.of("RP-PTL-021", with(38, "20260303"), with(38, "20260302")),
-        Arguments.of("RP-PTL-022", arrest("20260303"), arrest("20260302")),
-        Arguments.of("RP-PTL-022", offence("20260303"), offence("20260302")),
-        Arguments.of("RP-PTL-023", with(22, "20190101"), with(22, "20080101")),
-        Arguments.of("RP-PTL-023", with(22, "19200101"), with(22, "00000000")),
-        Arguments.of("RP-PTL-024", with(38, "20250301"), with(38, "20250302")),
-        Arguments.of("RP-PTL-030", with(73, "123456789"), with(73, "MDTHP0001")),
-        Arguments.of("RP-PTL-030", with(15, "12345678"), with(15, "MD123456")),
-        Arguments.of("RP-PTL-031", with(14, "ABC"), with(14, "123456A7")),
-        Arguments.of("RP-PTL-032", with(16, "666121234"), with(16, "212121234")),
-        Arguments.of("RP-PTL-032", with(16, "212001234"), with(16, "212010001")),
-        Arguments.of("RP-PTL-032", with(14, "0000000"), with(14, "1000000")),
-        Arguments.of("RP-PTL-033", with(16, "111111111"), with(16, "111111112")),
-        Arguments.of("RP-PTL-033", with(37, "n/a"), with(37, "PILOT LICENCE")),
-        Arguments.of("RP-PTL-033", with(73, "MD0000000"), with(73, "MD0000001")),
-        Arguments.of("RP-PTL-034", with(27, "N20"), with(27, "N67")),
-        Arguments.of("RP-PTL-035", latent(30, "180120"), latent(30, "120180")),
-        Arguments.of("RP-PTL-035", latent(28, "N70507"), latent(28, "507N70")),
-        Arguments.of("RP-PTL-035", latent(23, "4030"), latent(23, "3040")),
-        Arguments.of("RP-PTL-036", with(29, "060"), with(29, "000")),
-        Arguments.of("RP-PTL-036", with(29, "480"), with(29, "180")),
-        Arguments.of("RP-PTL-037", with(17, "QQ-1234"), with(17, "PP-1234")),
-        Arguments.of("RP-PTL-040", with(18, "ADA SPECIMEN"), with(18, "SPECIMEN,ADA")),
-        Arguments.of("RP-PTL-040", with(18, "SPECIMEN, ADA"), with(18, "SPECIMEN,ADA MARIA")),
-        Arguments.of("RP-PTL-040", with(18, "Specimen,Ada"), with(18, "SPECIMEN-ADA,EVE")),
-        Arguments.of("RP-PTL-040", with(19, "ADA"), with(19, "SPECIMEN,EVE")),
-        Arguments.of(
-            "RP-PTL-041", with(18, "SPECIMEN,ADA M."), with(18, "SPECIMEN-O'ROCK,ADA MAY")),
-        Arguments.of("RP-PTL-041", with(18, "SPECIMEN,ADA,MAY"), with(18, "VON SPECIMEN,ADA JR")),
-        Arguments.of("RP-PTL-042", with(18, "SPECIMEN JR,ADA"), with(18, "SPECIMEN,ADA JR")),
-        Arguments.of("RP-PTL-042", with(18, "SPECIMEN,III ADA"), with(18, "JR,ADA")),
-        Arguments.of(
-            "RP-PTL-043", withEach(19, "SPECIMEN,EVE", "SPECIMEN, ADA"), with(19, "SPECIMEN,EVE")));
-  }
-
-  private static SampleCard arrest(String date) {
-    return criminal().with(PARTICULARS, draft -> draft.with(45, date));
-  }
-
-  private static SampleCard offence(String date) {
-    return criminal()
-        .with(PARTICULARS, draft -> draft.with(47, List.of(List.of(date, "SMUGGLING"))));
-  }
-
-  private static SampleCard criminal() {
-    return ofType("CAR", card())
-        .with(
-            PARTICULARS,
-            draft ->
-                draft
-                    .without(37)
-                    .with(45, "20260302")
-                    .with(47, List.of(List.of("20260301", "SMUGGLING"))));
-  }
-
-  private static SampleCard latent(int field, String value) {
-    return ofType("LFS", card()).with(PARTICULARS, draft -> draft.with(field, value));
-  }
-
-  @ParameterizedTest(name = "{0}, {index}")
-  @MethodSource("offendingAndConforming")
-  void eachRuleTellsAnOffendingEntryFromAConformingOne(
-      String rule, SampleCard offending, SampleCard conforming) {
-    assertEquals(
-        1, ids(offending).stream().filter(rule::equals).count(), ids(offending).toString());
-    assertFalse(ids(conforming).contains(rule), ids(conforming).toString());
-  }
-
   @Test
   void anAgeThatNobodyHasIsMoreThanUnlikely() {
     for (String born : List.of("20250101", "19000101")) {
@@ -275,21 +195,6 @@ class ParticularsRulesTest {
             .orElseThrow();
     assertEquals(Severity.LIKELY, finding.severity());
     assertEquals("1.008", finding.location().field().orElseThrow().toString());
-  }
-
-  @Test
-  void everyRuleOfTheAreaHasAnExample() {
-    Set<String> tested = new TreeSet<>();
-    offendingAndConforming().forEach(example -> tested.add((String) example.get()[0]));
-    Set<String> area = new TreeSet<>();
-    Examiner.ruleIds().stream().filter(id -> id.startsWith("RP-PTL")).forEach(area::add);
-    Set<String> elsewhere = new HashSet<>();
-    for (String number : List.of("001", "002", "003", "004", "005", "006", "054")) {
-      elsewhere.add("RP-PTL-" + number);
-    }
-    area.removeAll(elsewhere);
-    area.removeIf(id -> id.compareTo("RP-PTL-050") >= 0);
-    assertEquals(area, tested);
   }
 
   @Test

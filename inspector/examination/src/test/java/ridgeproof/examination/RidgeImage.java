@@ -14,8 +14,8 @@ import ridgeproof.transaction.writer.RecordDraft;
 /** Made-up prints: arches in an oval on a light ground, and Type-14 records that hold them. */
 public final class RidgeImage {
 
-  static final int WIDTH = 480;
-  static final int HEIGHT = 512;
+  public static final int WIDTH = 480;
+  public static final int HEIGHT = 512;
   private static final double USUAL_PERIOD = 9.2;
   private static final int GROUND = 245;
 
@@ -27,13 +27,22 @@ public final class RidgeImage {
 
   /** The same print with its ridges so many pixels apart. */
   public static GrayImage withPeriod(double period) {
+    return about(HEIGHT * 1.3, period);
+  }
+
+  /** Ridges that run in every direction. */
+  public static GrayImage whorl(double period) {
+    return about(HEIGHT / 2.0, period);
+  }
+
+  private static GrayImage about(double middle, double period) {
     byte[] pixels = new byte[WIDTH * HEIGHT];
     for (int y = 0; y < HEIGHT; y++) {
       for (int x = 0; x < WIDTH; x++) {
         double across = (x - WIDTH / 2.0) / (WIDTH * 0.42);
         double down = (y - HEIGHT / 2.0) / (HEIGHT * 0.42);
         double inside = Math.min(1, Math.max(0, 8 * (1 - Math.hypot(across, down))));
-        double arch = Math.hypot(x - WIDTH / 2.0, y - HEIGHT * 1.3);
+        double arch = Math.hypot(x - WIDTH / 2.0, y - middle);
         double ridge = (1 + Math.cos(2 * Math.PI * arch / period)) / 2;
         pixels[y * WIDTH + x] = (byte) Math.round(GROUND - inside * ridge * 220);
       }
@@ -49,7 +58,7 @@ public final class RidgeImage {
     return GrayImage.owning(image.width(), image.height(), pixels);
   }
 
-  static GrayImage constant(int gray) {
+  public static GrayImage constant(int gray) {
     return mapped(usual(), old -> gray);
   }
 
@@ -58,7 +67,7 @@ public final class RidgeImage {
   }
 
   /** An uncompressed print of 500 ppi. */
-  static RecordDraft record(int position, GrayImage image) {
+  public static RecordDraft record(int position, GrayImage image) {
     return record(position, image, image.toArray(), "NONE", "500");
   }
 
@@ -78,7 +87,7 @@ public final class RidgeImage {
   }
 
   /** The conforming card with every print replaced. */
-  static SampleCard card(GrayImage image, String ppi) {
+  public static SampleCard card(GrayImage image, String ppi) {
     SampleCard card = SampleCard.rolledTagged();
     for (int position = 1; position <= 14; position++) {
       int at = position;

@@ -4,13 +4,12 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import ridgeproof.examination.example.ExampleList;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.imagery.DecodingLimits;
@@ -33,7 +32,7 @@ public final class RuleExamples {
   private static final String FS = "\u001C";
   private static final int FIRST_PRINT = 3;
 
-  private final Map<String, Supplier<FindingsReport>> offending = new LinkedHashMap<>();
+  private final ExampleList offending = new ExampleList("records");
 
   private RuleExamples() {
     structure();
@@ -42,7 +41,7 @@ public final class RuleExamples {
     images();
   }
 
-  static Map<String, Supplier<FindingsReport>> offending() {
+  public static ExampleList list() {
     return new RuleExamples().offending;
   }
 
@@ -200,7 +199,7 @@ public final class RuleExamples {
     add("RP-IMG-012", () -> wsqCard(draft -> draft.with(9, "1000").with(10, "1000"), 1000).bytes());
     add("RP-IMG-013", () -> tagged(d -> d.without(999)).bytes());
     add("RP-IMG-014", () -> tagged(draft -> draft.with(11, "ZIP99")).bytes());
-    offending.put(
+    offending.examined(
         "RP-IMG-015",
         () ->
             SampleCard.examine(
@@ -208,7 +207,7 @@ public final class RuleExamples {
                 ExaminationOptions.standard()
                     .withDepth(Depth.IMAGES)
                     .withImageLimits(new DecodingLimits(100, Duration.ofSeconds(9)))));
-    offending.put(
+    offending.examined(
         "RP-IMG-070",
         () ->
             SampleCard.examine(
@@ -298,7 +297,7 @@ public final class RuleExamples {
   }
 
   /** A Type-14 record of 500 ppi whose image notes another resolution. */
-  static RecordDraft wsqRecord(GrayImage image, int notedPpi) {
+  public static RecordDraft wsqRecord(GrayImage image, int notedPpi) {
     byte[] codestream = WsqEncoder.encode(image, new WsqEncoding(2, notedPpi, 0));
     return sized(data(SampleCard.taggedPrint(1, 1, 1), codestream), Integer.toString(image.width()))
         .with(7, Integer.toString(image.height()));
@@ -353,11 +352,11 @@ public final class RuleExamples {
   }
 
   private void add(String rule, Supplier<byte[]> bytes) {
-    offending.put(rule, () -> SampleCard.examine(bytes.get()));
+    offending.examined(rule, () -> SampleCard.examine(bytes.get()));
   }
 
   private void read(String rule, ParseLimits limits) {
-    offending.put(
+    offending.examined(
         rule,
         () ->
             new Examiner(SampleCard.TABLES, limits)

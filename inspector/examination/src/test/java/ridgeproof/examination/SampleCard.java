@@ -89,7 +89,7 @@ public final class SampleCard {
             text(2, 73, "MDTHP0001")));
   }
 
-  static RecordDraft binaryPrint(int idc, int position, int impression) {
+  public static RecordDraft binaryPrint(int idc, int position, int impression) {
     return RecordDraft.binary(
         4,
         List.of(
@@ -136,7 +136,7 @@ public final class SampleCard {
     return FieldDraft.text(new FieldNumber(type, field), value);
   }
 
-  static FieldDraft number(int type, int field, int width, long... values) {
+  public static FieldDraft number(int type, int field, int width, long... values) {
     return FieldDraft.binary(new FieldNumber(type, field), width, values);
   }
 

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -17,6 +18,7 @@ import ridgeproof.gate.FaultyFiles.Fault;
 import ridgeproof.gate.FaultyFiles.Killed;
 
 /** A gate that is ended at each of its steps, or for which the disk is full from one on. */
+@Tag("slow")
 class GateCrashTest {
 
   private static final byte[] NOTE = "tide table".getBytes(StandardCharsets.US_ASCII);

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.ridges.matching.FingerMatchResult;
@@ -28,6 +29,7 @@ import ridgeproof.ridges.segmentation.SlapSegmenter;
 import ridgeproof.spec.layout.FingerPosition;
 
 /** What must hold on a real ink card of one person, with all its faults. */
+@Tag("slow")
 class ReferenceCardTest {
 
   private static final FingerPosition[] FINGERS = FingerPosition.values();

@@ -8,12 +8,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A desk whose process is killed, and what it leaves behind. */
 @ExtendWith(ChromiumExtension.class)
+@Tag("slow")
 class DeskEndBrowserTest {
 
   @TempDir Path folder;

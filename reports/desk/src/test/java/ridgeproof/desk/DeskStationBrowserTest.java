@@ -13,6 +13,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,6 +26,7 @@ import ridgeproof.ledger.health.StationHealth;
 
 /** What comes from the station and from the bureau: watched folders, responses, its health. */
 @ExtendWith(ChromiumExtension.class)
+@Tag("slow")
 class DeskStationBrowserTest {
 
   private static final String READY = "clean-flats";

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,6 +14,7 @@ import org.openqa.selenium.Keys;
 
 /** What was seen of ridges is laid over the images and taken off again, layer by layer. */
 @InChromium
+@Tag("slow")
 class OverlayBrowserTest {
 
   private static final String PAGE = "clean-flats showing-all";

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import ridgeproof.corpus.fault.Fault;
 import ridgeproof.corpus.fault.FaultArea;
@@ -21,6 +22,7 @@ import ridgeproof.examination.facts.Depth;
  * A fault gives the same first finding in both encodings, or the counterpart that the catalogue
  * names. Here a sample is examined; the whole catalogue is in {@code docs/faults-in-xml.md}.
  */
+@Tag("slow")
 class XmlFaultsTest {
 
   private static final Set<FaultArea> OF_FIELDS =

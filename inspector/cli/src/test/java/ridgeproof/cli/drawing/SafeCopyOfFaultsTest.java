@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import ridgeproof.corpus.fault.Fault;
@@ -26,6 +27,7 @@ import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /** What is wrong with the prints of a file can be seen in its safe copy, at the same finger. */
+@Tag("slow")
 class SafeCopyOfFaultsTest {
 
   private static final ExaminationOptions OPTIONS =

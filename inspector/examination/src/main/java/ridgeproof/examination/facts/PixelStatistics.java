@@ -71,8 +71,12 @@ public record PixelStatistics(
    * @param blankShare part of the image below which it shows nothing
    */
   public boolean showsPrint(double blankShare) {
-    return grayLevels > BILEVEL
-        && print.map(GrayLevelStatistics::markedShare).orElse(0.0) >= blankShare;
+    return grayLevels > BILEVEL && isMarked(blankShare);
+  }
+
+  /** Whether there is a print, of black and white alone too. */
+  public boolean isMarked(double blankShare) {
+    return print.map(GrayLevelStatistics::markedShare).orElse(0.0) >= blankShare;
   }
 
   /** A few pixels may look like a marker by chance; a size behind it does not come by chance. */

@@ -1,11 +1,13 @@
 package ridgeproof.examination.facts;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.Code;
@@ -35,6 +37,11 @@ public final class Positions {
         .flatMap(text -> Arrays.stream(text.split(" ")))
         .map(Integer::parseInt)
         .toList();
+  }
+
+  /** The codes with commas between. */
+  public static String listed(Collection<Integer> positions) {
+    return positions.stream().map(String::valueOf).collect(Collectors.joining(", "));
   }
 
   /** Whether it stands for a finger beyond the five of a hand. */

@@ -32,7 +32,7 @@ public final class GrayHistogram {
   }
 
   /** Copies the counts, one for each gray level. */
-  static GrayHistogram of(int[] counts) {
+  public static GrayHistogram of(int[] counts) {
     return new GrayHistogram(counts.clone());
   }
 

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 import ridgeproof.imagery.Decoding;
 import ridgeproof.imagery.DecodingLimits;
@@ -16,6 +17,7 @@ import ridgeproof.imagery.ImageSamples;
 import ridgeproof.imagery.header.ImageHeaders;
 import ridgeproof.transaction.record.ByteSource;
 
+@Tag("slow")
 class DamagedImageTest {
 
   private static final int FLIPS = 250;

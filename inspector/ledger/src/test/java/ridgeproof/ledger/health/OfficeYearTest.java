@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ridgeproof.corpus.year.OfficeYear;
@@ -29,6 +30,7 @@ import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
 
 /** A small year; {@code docs/ledger.md} has the results of whole years. */
+@Tag("slow")
 class OfficeYearTest {
 
   private static final SpecTables TABLES = SpecTables.open();

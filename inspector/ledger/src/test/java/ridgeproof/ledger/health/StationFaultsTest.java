@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,6 +34,7 @@ import ridgeproof.transaction.record.ByteSource;
  * From images to findings: a year without any story, and the same year in which one station has one
  * fault from a day on.
  */
+@Tag("slow")
 class StationFaultsTest {
 
   private static final SpecTables TABLES = SpecTables.open();

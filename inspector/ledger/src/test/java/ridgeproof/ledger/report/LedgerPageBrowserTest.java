@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -27,6 +28,7 @@ import ridgeproof.testing.browser.SharedBrowser;
 
 /** The page in a browser: light, dark, on a phone, on paper, and with values that try to act. */
 @ExtendWith(LedgerPageBrowserTest.Extension.class)
+@Tag("slow")
 class LedgerPageBrowserTest {
 
   private static final Path SCREENSHOTS = Path.of("target/screenshots");

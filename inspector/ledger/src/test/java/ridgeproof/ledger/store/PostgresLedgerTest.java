@@ -8,8 +8,10 @@ import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 
 /** The same on PostgreSQL: a server of Debian's package, started for this test alone. */
+@Tag("slow")
 class PostgresLedgerTest extends LedgerSuite {
 
   private static Optional<PostgresServer> server = Optional.empty();

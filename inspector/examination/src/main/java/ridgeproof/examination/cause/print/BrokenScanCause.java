@@ -40,9 +40,12 @@ public final class BrokenScanCause implements CauseRule {
       return;
     }
     PixelLimits limits = examinee.tables().pixelLimits();
-    for (ExaminedImage image : new MeasuredPrints(examinee).scanned()) {
+    MeasuredPrints prints = new MeasuredPrints(examinee);
+    for (ExaminedImage image : prints.marked()) {
+      checkLevels(image, image.print().orElseThrow(), limits, causes);
+    }
+    for (ExaminedImage image : prints.scanned()) {
       GrayLevelStatistics print = image.print().orElseThrow();
-      checkLevels(image, print, limits, causes);
       checkLines(image, print, limits, causes);
       checkEdges(image, print.wraparound(), limits, causes);
     }

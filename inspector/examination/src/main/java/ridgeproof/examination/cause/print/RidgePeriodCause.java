@@ -107,7 +107,7 @@ public final class RidgePeriodCause implements CauseRule {
             "RP-IMG-039",
             place,
             Observed.of(observed(period)),
-            required(limit),
+            required(period, limit),
             evidence(period, limit),
             OF_SCALE.inRecords(Set.of(image.record().ordinal())));
       }
@@ -126,7 +126,7 @@ public final class RidgePeriodCause implements CauseRule {
             observed(median)
                 + String.format(
                     Locale.ROOT, ", as in %d of %d images", odd.size(), periods.size())),
-        required(limit),
+        required(median, limit),
         evidence(median, limit),
         OF_SCALE.or(Consequences.ofRules("RP-TXN-016", "RP-TXN-017", "RP-TXN-018")));
   }
@@ -140,8 +140,12 @@ public final class RidgePeriodCause implements CauseRule {
         period.image().density().orElseThrow().meanPpi());
   }
 
-  private static String required(PixelLimit limit) {
-    return String.format(Locale.ROOT, "about 0.46 mm, at most %.2f mm", limit.value());
+  private static String required(Period period, PixelLimit limit) {
+    return String.format(
+        Locale.ROOT,
+        "about 0.46 mm, at %s %.2f mm",
+        period.millimetres() < limit.value() ? "least" : "most",
+        limit.value());
   }
 
   private static List<Measure> evidence(Period period, PixelLimit limit) {

@@ -23,8 +23,8 @@ final class Padding {
       return Optional.empty();
     }
     return blanks(source)
-        .flatMap(end -> of(suspect, end, "spaces, line ends, or end-of-file characters"))
-        .or(() -> zeros(suspect).flatMap(end -> of(suspect, end, "zero bytes")));
+        .flatMap(end -> of(suspect, end, " of spaces, line ends, or end-of-file characters"))
+        .or(() -> zeros(suspect).flatMap(end -> of(suspect, end, " of zeros")));
   }
 
   private static Optional<TransportDamage> of(Suspect suspect, int end, String kind) {
@@ -36,7 +36,9 @@ final class Padding {
             new TransportDamage(
                 "RP-STR-041",
                 Location.file().at(new ByteRange(source.origin() + end, more)),
-                Observed.of(String.format(Locale.ROOT, "%,d %s", more, kind)),
+                Observed.of(
+                    String.format(
+                        Locale.ROOT, "%,d %s%s", more, more == 1 ? "byte" : "bytes", kind)),
                 "the file ends with the last record",
                 Optional.of(undone),
                 true,

@@ -1,5 +1,6 @@
 package ridgeproof.examination.cause.value;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import ridgeproof.examination.cause.CauseLog;
@@ -7,6 +8,8 @@ import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
 import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.finding.Finding;
+import ridgeproof.transaction.record.ByteRange;
+import ridgeproof.transaction.record.LogicalRecord;
 
 /**
  * Findings that say once more what another one says: of bytes that were not read, of separators
@@ -70,6 +73,11 @@ public final class FollowingCauses implements CauseRule {
           "RP-RDG",
           "RP-SEQ");
 
+  /** A second image behind the first is told by itself. */
+  private static final String SECOND_IMAGE = "RP-IMG-030";
+
+  private static final Consequences OF_SECOND_IMAGE = Consequences.ofRules("RP-IMG-007");
+
   /** Boxes that bear each other's name are not where their fingers lie. */
   private static final String ORDER_OF_BOXES = "RP-TXN-023";
 
@@ -79,6 +87,23 @@ public final class FollowingCauses implements CauseRule {
   private static final Consequences OF_NO_FIRST_RECORD =
       Consequences.ofRules(
           "RP-FLD-001", "RP-STR-014", "RP-STR-017", "RP-STR-023", "RP-TXN-007", "RP-PTL-060");
+
+  /** Of the record in which the XML breaks, what stands behind is not read. */
+  private static final String BROKEN_XML = "RP-XML-001";
+
+  private static final Consequences OF_BROKEN_XML =
+      Consequences.ofRules(
+          "RP-FLD-001",
+          "RP-FLD-002",
+          "RP-FLD-006",
+          "RP-IMG-013",
+          "RP-PTL-001",
+          "RP-PTL-002",
+          "RP-PTL-003",
+          "RP-STR-014",
+          "RP-STR-017",
+          "RP-STR-023",
+          "RP-STR-028");
 
   private static final Consequences OF_ORDER = Consequences.ofRules("RP-RDG-021");
 
@@ -97,6 +122,10 @@ public final class FollowingCauses implements CauseRule {
         .forEach(
             finding ->
                 causes.add(finding, OF_NO_FIRST_RECORD.onlyWhere(FollowingCauses::isOfHeader)));
+    of(BROKEN_XML, found)
+        .forEach(
+            finding ->
+                causes.add(finding, OF_BROKEN_XML.inRecords(recordsAround(finding, examinee))));
     List<Finding> separators = of(SEPARATOR, found);
     if (separators.size() >= SEVERAL) {
       causes.add(separators.get(0), OF_SEPARATORS);
@@ -106,11 +135,26 @@ public final class FollowingCauses implements CauseRule {
           .forEach(
               finding -> causes.add(finding, OF_PIXELS.inRecordOf(finding).noWorseThan(finding)));
     }
+    of(SECOND_IMAGE, found)
+        .forEach(finding -> causes.add(finding, OF_SECOND_IMAGE.inRecordOf(finding)));
     of(ORDER_OF_BOXES, found)
         .forEach(finding -> causes.add(finding, OF_ORDER.inRecordOf(finding).noWorseThan(finding)));
     of(TWICE, found)
         .forEach(finding -> causes.add(finding, OF_TWICE.inRecordOf(finding).noWorseThan(finding)));
     of(ANNOTATED, found).forEach(finding -> causes.add(finding, ofAnnotation(finding)));
+  }
+
+  private static Set<Integer> recordsAround(Finding broken, ExaminationInput examinee) {
+    Set<Integer> ordinals = new HashSet<>();
+    for (LogicalRecord record : examinee.transaction().records()) {
+      ByteRange range = record.range();
+      broken
+          .location()
+          .bytes()
+          .filter(at -> range.offset() <= at.offset() && at.offset() <= range.end())
+          .ifPresent(at -> ordinals.add(record.ordinal()));
+    }
+    return ordinals;
   }
 
   private static boolean isOfHeader(Finding finding) {

@@ -59,7 +59,7 @@ final class DeclaredFingerRule implements Rule {
             "RP-TXN-035",
             place.withPosition(finger),
             Observed.of("finger " + finger.getAsInt()),
-            "one of " + shown);
+            "one of " + Positions.listed(shown));
       }
     }
   }

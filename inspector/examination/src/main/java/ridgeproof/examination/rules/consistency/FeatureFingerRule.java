@@ -59,7 +59,11 @@ final class FeatureFingerRule implements Rule {
           "RP-TXN-030",
           Location.of(record, field),
           Observed.personal(
-              String.format(Locale.ROOT, "features of finger %s, image of %s", featured, shown)),
+              String.format(
+                  Locale.ROOT,
+                  "features of finger %s, image of finger %s",
+                  Positions.listed(featured),
+                  Positions.listed(shown))),
           "the same finger in both");
     }
   }

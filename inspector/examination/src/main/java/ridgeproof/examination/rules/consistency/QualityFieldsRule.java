@@ -65,7 +65,7 @@ final class QualityFieldsRule implements Rule {
             position.isEmpty()
                 ? subfield.text(layout.valueItem())
                 : value.getAsInt() + " for position " + position);
-        meanings.add(exceptions.get(value.getAsInt()));
+        meanings.add(value.getAsInt() + " means that " + exceptions.get(value.getAsInt()));
       }
     }
     if (!found.isEmpty()) {
@@ -73,7 +73,7 @@ final class QualityFieldsRule implements Rule {
           "RP-TXN-026",
           Location.of(record, field),
           Observed.of(String.join(", ", found)),
-          "a quality score; this is " + String.join(", ", meanings.stream().sorted().toList()),
+          "a quality score; " + String.join(", ", meanings.stream().sorted().toList()),
           Optional.of(layout.source()),
           List.of());
     }
@@ -104,7 +104,10 @@ final class QualityFieldsRule implements Rule {
             place,
             Observed.of(
                 String.format(
-                    Locale.ROOT, "position %d in an image of %s", rated.getAsInt(), claimed)),
+                    Locale.ROOT,
+                    "position %d in an image of position %s",
+                    rated.getAsInt(),
+                    Positions.listed(claimed))),
             "a position shown in the image",
             Optional.of(layout.source()),
             List.of());

@@ -69,7 +69,8 @@ final class SegmentFingersRule implements Rule {
         continue;
       }
       if (!shown.contains(finger)) {
-        report("RP-TXN-019", segment, "position " + finger, "one of " + shown, log);
+        report(
+            "RP-TXN-019", segment, "position " + finger, "one of " + Positions.listed(shown), log);
       } else if (missing.of(finger).isPresent()) {
         String reason = missing.of(finger).get().reason();
         report(
@@ -123,7 +124,12 @@ final class SegmentFingersRule implements Rule {
             .sorted(right ? Comparator.naturalOrder() : Comparator.reverseOrder())
             .toList();
     if (!found.equals(wanted)) {
-      report("RP-TXN-023", leftToRight.get(0), "from left: " + found, "from left: " + wanted, log);
+      report(
+          "RP-TXN-023",
+          leftToRight.get(0),
+          "from left: " + Positions.listed(found),
+          "from left: " + Positions.listed(wanted),
+          log);
     }
   }
 

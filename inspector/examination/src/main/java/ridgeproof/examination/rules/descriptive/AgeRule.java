@@ -65,7 +65,7 @@ final class AgeRule implements Rule {
     log.add(
         rule,
         entry.location(),
-        entry.observed(years + " years on the date printed"),
+        entry.observed(years + (years == 1 ? " year" : " years") + " on the date printed"),
         String.format(Locale.ROOT, "%.0f to %.0f years", limit.least(), limit.most()),
         Optional.of(limit.source()),
         List.of());

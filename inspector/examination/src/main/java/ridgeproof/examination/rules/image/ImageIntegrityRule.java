@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.rules.Rule;
@@ -120,7 +119,8 @@ final class ImageIntegrityRule implements Rule {
     Set<ImageDefect> defects = new LinkedHashSet<>();
     image.header().ifPresent(header -> defects.addAll(header.defects()));
     image.decodingDefects().stream()
-        .filter(defect -> !isTrailing(defect) || defects.stream().noneMatch(same(defect)))
+        .filter(defect -> defects.stream().noneMatch(other -> isSameRest(defect, other)))
+        .toList()
         .forEach(defects::add);
     defects.forEach(defect -> report(image, defect, tables, log));
     boolean unknown =
@@ -136,13 +136,11 @@ final class ImageIntegrityRule implements Rule {
     }
   }
 
-  private static boolean isTrailing(ImageDefect defect) {
-    return defect.kind() == ImageDefect.Kind.TRAILING_BYTES;
-  }
-
-  /** The same bytes, whatever words tell of them. */
-  private static Predicate<ImageDefect> same(ImageDefect defect) {
-    return other -> other.kind() == defect.kind() && other.offset() == defect.offset();
+  /** The same bytes behind the image, whatever marker they stand behind. */
+  private static boolean isSameRest(ImageDefect one, ImageDefect other) {
+    return one.kind() == ImageDefect.Kind.TRAILING_BYTES
+        && other.kind() == ImageDefect.Kind.TRAILING_BYTES
+        && one.offset() == other.offset();
   }
 
   /** What begins like no format is taken for plain pixels, which the record does not say it is. */

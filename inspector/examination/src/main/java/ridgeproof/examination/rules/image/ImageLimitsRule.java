@@ -25,6 +25,9 @@ final class ImageLimitsRule implements Rule {
    */
   private static final double SIZE_TOLERANCE = 0.01;
 
+  /** Of 808 columns where 800 are allowed. */
+  private static final double ROUNDING = 1e-9;
+
   private static final int GRAY_BITS = 8;
   private static final int LATENT_TYPE = 13;
 
@@ -131,7 +134,7 @@ final class ImageLimitsRule implements Rule {
       return;
     }
     log.add(
-        excess <= SIZE_TOLERANCE ? "RP-IMG-010" : "RP-IMG-009",
+        excess <= SIZE_TOLERANCE + ROUNDING ? "RP-IMG-010" : "RP-IMG-009",
         image.at(image.layout().width()),
         Observed.of(String.format(Locale.ROOT, "%.2f x %.2f mm", width, height)),
         String.format(

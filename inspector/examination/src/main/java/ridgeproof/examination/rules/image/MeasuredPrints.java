@@ -8,6 +8,8 @@ import ridgeproof.examination.facts.Positions;
 /** The friction ridge images whose gray levels mean something. */
 public final class MeasuredPrints {
 
+  private static final int GRAY_BITS = 8;
+
   private final ExaminationInput examinee;
   private final Positions positions;
   private final double blankShare;
@@ -22,6 +24,15 @@ public final class MeasuredPrints {
   public List<ExaminedImage> gray() {
     return examinee.prints().stream()
         .filter(image -> image.pixels().filter(pixels -> pixels.showsPrint(blankShare)).isPresent())
+        .toList();
+  }
+
+  /** As {@link #scanned()}, and gray images that show black and white alone too. */
+  public List<ExaminedImage> marked() {
+    return examinee.prints().stream()
+        .filter(image -> image.bitsPerPixel().orElse(GRAY_BITS) > 1)
+        .filter(image -> image.pixels().filter(pixels -> pixels.isMarked(blankShare)).isPresent())
+        .filter(image -> !positions.isTrace(image.impression()))
         .toList();
   }
 

@@ -18,6 +18,7 @@ import ridgeproof.spec.layout.RecordLayout;
 import ridgeproof.spec.layout.RecordTypeRow;
 import ridgeproof.spec.requirement.RequirementKind;
 import ridgeproof.spec.table.Source;
+import ridgeproof.spec.xml.XmlTables;
 import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.record.Field;
 import ridgeproof.transaction.record.LogicalRecord;
@@ -97,7 +98,8 @@ final class LayoutRule implements Rule {
       if (row.item().isPresent()
           || row.isRange()
           || !row.versions().contains(version)
-          || foreign.contains(row.source().document())) {
+          || foreign.contains(row.source().document())
+          || !isRead(record, row, examinee)) {
         continue;
       }
       Optional<Field> field = record.field(row.number());
@@ -106,6 +108,16 @@ final class LayoutRule implements Rule {
         new FieldCheck(examinee, record, field.get(), row, items, values, log).run();
       }
     }
+  }
+
+  /** Of some records in XML only the first elements are read, which a note says. */
+  private static boolean isRead(LogicalRecord record, FieldRow row, ExaminationInput examinee) {
+    if (!examinee.transaction().isXml()) {
+      return true;
+    }
+    XmlTables xml = examinee.tables().xml();
+    return xml.isMapped(record.type())
+        || xml.rows(record.type()).stream().anyMatch(read -> read.field().equals(row.number()));
   }
 
   /** Reports presence; true where the field says something that can be checked further. */

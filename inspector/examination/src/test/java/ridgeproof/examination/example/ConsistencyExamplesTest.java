@@ -1,0 +1,8 @@
+package ridgeproof.examination.example;
+
+class ConsistencyExamplesTest extends ExamplesTest {
+
+  ConsistencyExamplesTest() {
+    super(ConsistencyExamples.list());
+  }
+}

@@ -1,0 +1,8 @@
+package ridgeproof.examination.example;
+
+class DateExamplesTest extends ExamplesTest {
+
+  DateExamplesTest() {
+    super(DateExamples.list());
+  }
+}

@@ -1,0 +1,8 @@
+package ridgeproof.examination.example;
+
+class DescriptiveExamplesTest extends ExamplesTest {
+
+  DescriptiveExamplesTest() {
+    super(DescriptiveExamples.list());
+  }
+}

@@ -1,0 +1,8 @@
+package ridgeproof.examination.example;
+
+class PixelExamplesTest extends ExamplesTest {
+
+  PixelExamplesTest() {
+    super(PixelExamples.list());
+  }
+}

@@ -1,0 +1,10 @@
+package ridgeproof.examination.example;
+
+import ridgeproof.examination.RuleExamples;
+
+class RecordExamplesTest extends ExamplesTest {
+
+  RecordExamplesTest() {
+    super(RuleExamples.list());
+  }
+}

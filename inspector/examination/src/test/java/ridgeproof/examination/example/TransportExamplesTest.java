@@ -1,0 +1,8 @@
+package ridgeproof.examination.example;
+
+class TransportExamplesTest extends ExamplesTest {
+
+  TransportExamplesTest() {
+    super(TransportExamples.list());
+  }
+}

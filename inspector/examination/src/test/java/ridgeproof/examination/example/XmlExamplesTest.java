@@ -1,0 +1,8 @@
+package ridgeproof.examination.example;
+
+class XmlExamplesTest extends ExamplesTest {
+
+  XmlExamplesTest() {
+    super(XmlExamples.list());
+  }
+}
