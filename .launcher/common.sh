@@ -7,6 +7,7 @@ archive=$state/classes.jsa
 . "$home/.launcher/java.sh"
 spark_jar=$home/inspector/archive/target/archive-0.1.0-SNAPSHOT-spark.jar
 spark_path=$home/inspector/archive/target/spark.classpath
+spark_classes=$state/spark.jsa
 
 fail() {
   echo "$program: $1" >&2
@@ -65,5 +66,35 @@ prepare_spark() {
       tail -n 15 "$state/build-archive.log" >&2
       fail "the build failed; the whole log is in $state/build-archive.log"
     fi
+    keep_spark_classes || rm -f "$spark_classes"
   fi
+}
+
+# Runs Java with what archives need: spark_java OPTION-OR-ARGUMENT...
+spark_java() {
+  "$java" @"$home/inspector/archive/src/main/jvm/options" -XX:-UsePerfData \
+    -cp "$spark_jar:$(cat "$spark_path")" "$@"
+}
+
+# Keeps the classes of a real run ready: half of what a small archive costs is the loading of Spark's.
+keep_spark_classes() {
+  rm -rf "$spark_classes" "$state/spark-run"
+  mkdir -p "$state/spark-run"
+  spark_java -XX:DumpLoadedClassList="$state/spark-run/classes.list" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 \
+    ridgeproof.archive.ArchiveProgram --depth images --input "$home/docs/examples" --output "$state/spark-run/archive" \
+    >/dev/null 2>&1 || return 1
+  spark_java -Xshare:dump -XX:SharedClassListFile="$state/spark-run/classes.list" -XX:SharedArchiveFile="$spark_classes" \
+    -XX:+UseSerialGC >"$state/spark-classes.log" 2>&1 || return 1
+  rm -rf "$state/spark-run"
+}
+
+# Replaces this process by the examination of archives: start_spark ARGUMENT...
+start_spark() {
+  # With two cores or fewer threads that collect garbage beside each other only cost memory.
+  collector=-XX:+UseParallelGC
+  [ "$(getconf _NPROCESSORS_ONLN 2>/dev/null || echo 4)" -gt 2 ] || collector=-XX:+UseSerialGC
+  set -- ridgeproof.archive.ArchiveProgram "$@"
+  [ ! -f "$spark_classes" ] || set -- -XX:SharedArchiveFile="$spark_classes" -Xshare:auto -Xlog:disable "$@"
+  exec "$java" @"$home/inspector/archive/src/main/jvm/options" -XX:-UsePerfData "$collector" \
+    -cp "$spark_jar:$(cat "$spark_path")" "$@"
 }

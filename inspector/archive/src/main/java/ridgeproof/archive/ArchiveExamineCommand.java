@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.apache.hadoop.conf.Configuration;
 import org.apache.hadoop.fs.Path;
-import org.apache.spark.sql.SparkSession;
+import org.apache.spark.api.java.JavaSparkContext;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -149,9 +149,9 @@ final class ArchiveExamineCommand implements Callable<Integer> {
     }
     SpecTables tables = SpecTables.open();
     ExaminationOptions options = choices.options(limits, tables);
-    SparkSession spark = ArchiveSession.open();
+    JavaSparkContext spark = ArchiveSession.context();
     try {
-      Configuration hadoop = spark.sparkContext().hadoopConfiguration();
+      Configuration hadoop = spark.hadoopConfiguration();
       Path root = qualified(new Path(output), hadoop);
       Iterator<Path> addresses = addresses(hadoop, root);
       ExaminationPlan plan =
@@ -164,8 +164,7 @@ final class ArchiveExamineCommand implements Callable<Integer> {
               LedgerKey.readOrMake(keyFile(root), !ArchiveStore.exists(root, hadoop)),
               Version.number());
       ArchiveStore store = ArchiveStore.openToWrite(root, settings(plan), hadoop);
-      try (RunProgress progress =
-          new RunProgress(console, spark.sparkContext().longAccumulator("files"))) {
+      try (RunProgress progress = new RunProgress(console, spark.sc().longAccumulator("files"))) {
         ArchiveRun run = new ArchiveRun(spark, store, plan, progress);
         InputListing listing = new InputListing(addresses, hadoop);
         long bytes = batchGigabytes * GIGA;

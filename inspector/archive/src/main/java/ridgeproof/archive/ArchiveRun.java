@@ -1,13 +1,10 @@
 package ridgeproof.archive;
 
-import static org.apache.spark.sql.functions.coalesce;
-import static org.apache.spark.sql.functions.col;
-
 import java.io.IOException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
-import org.apache.hadoop.conf.Configuration;
 import org.apache.hadoop.fs.Path;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
@@ -20,14 +17,18 @@ import org.apache.spark.sql.functions;
 import org.apache.spark.util.SerializableConfiguration;
 import ridgeproof.archive.examining.ExaminationPlan;
 import ridgeproof.archive.examining.ExaminingTask;
-import ridgeproof.archive.examining.ResultRow;
+import ridgeproof.archive.examining.StagedResults;
 import ridgeproof.archive.examining.TableTask;
 import ridgeproof.archive.input.ArchiveInput;
 import ridgeproof.archive.input.ByteBins;
 import ridgeproof.archive.input.InputBatches;
 import ridgeproof.archive.store.ArchiveStore;
 import ridgeproof.archive.store.ArchiveTable;
+import ridgeproof.archive.store.DataFile;
 import ridgeproof.archive.store.KnownHashes;
+import ridgeproof.archive.store.KnownRows;
+import ridgeproof.archive.writing.BatchTables;
+import ridgeproof.archive.writing.WrittenTables;
 import ridgeproof.ledger.KeyedHash;
 
 /** Examines what is not in the archive yet, batch by batch. */
@@ -36,26 +37,28 @@ final class ArchiveRun {
   /** Parts of a batch for each core: the end of a batch, when cores run idle, becomes short. */
   private static final int PARTS_PER_CORE = 24;
 
-  private final SparkSession spark;
+  /** Files of tables that one task reads what is known from. */
+  private static final int FILES_PER_PART = 100;
+
   private final JavaSparkContext context;
-  private final Configuration hadoop;
   private final ArchiveStore store;
   private final ExaminationPlan plan;
   private final KeyedHash hash;
   private final RunProgress progress;
   private final Broadcast<SerializableConfiguration> configuration;
-  private final KnownHashes inputs = new KnownHashes();
-  private final KnownHashes contents = new KnownHashes();
+  private final BatchTables tables;
+  private final KnownRows known = KnownRows.none();
 
-  ArchiveRun(SparkSession spark, ArchiveStore store, ExaminationPlan plan, RunProgress progress) {
-    this.spark = spark;
-    this.context = JavaSparkContext.fromSparkContext(spark.sparkContext());
-    this.hadoop = context.hadoopConfiguration();
+  ArchiveRun(
+      JavaSparkContext context, ArchiveStore store, ExaminationPlan plan, RunProgress progress) {
+    this.context = context;
     this.store = store;
     this.plan = plan;
     this.hash = plan.hash();
     this.progress = progress;
-    this.configuration = context.broadcast(new SerializableConfiguration(hadoop));
+    this.configuration =
+        context.broadcast(new SerializableConfiguration(context.hadoopConfiguration()));
+    this.tables = new BatchTables(context, configuration, this::archived);
   }
 
   /** What a run did. */
@@ -63,7 +66,7 @@ final class ArchiveRun {
 
   /** Results of a batch, to be computed. */
   private interface Results {
-    JavaRDD<Row> of(Broadcast<KnownHashes> contents, Instant examined);
+    JavaRDD<StagedResults> of(String folder, Broadcast<KnownHashes> contents, Instant examined);
   }
 
   /**
@@ -78,7 +81,7 @@ final class ArchiveRun {
     InputBatches batches =
         new InputBatches(
             listing,
-            input -> !inputs.contains(ExaminationPlan.inputHash(hash, input.identity())),
+            input -> !known.inputs().contains(ExaminationPlan.inputHash(hash, input.identity())),
             maxFiles,
             maxBytes);
     Outcome outcome = new Outcome(0, 0, 0);
@@ -97,6 +100,7 @@ final class ArchiveRun {
   Outcome examineTable(Iterator<ArchiveInput> listing, long maxBytes, List<String> columns)
       throws IOException {
     rememberAll();
+    SparkSession spark = ArchiveSession.open();
     // A row is a whole file, of which the usual thousands would not fit into memory.
     spark.conf().set("spark.sql.parquet.columnarReaderBatchSize", 16);
     InputBatches batches = new InputBatches(listing, ArchiveRun::isTable, Long.MAX_VALUE, maxBytes);
@@ -127,68 +131,63 @@ final class ArchiveRun {
   private Results results(List<ArchiveInput> batch) {
     List<List<ArchiveInput>> parts =
         ByteBins.of(batch, PARTS_PER_CORE * context.defaultParallelism());
-    return (known, examined) ->
+    return (folder, contents, examined) ->
         context
             .parallelize(parts, parts.size())
             .mapPartitions(
-                new ExaminingTask(plan, known, examined, configuration, progress.done()));
+                new ExaminingTask(
+                    plan, folder, contents, examined, configuration, progress.done()));
   }
 
   private Results results(Dataset<Row> table) {
-    Broadcast<KnownHashes> before = context.broadcast(inputs);
-    return (known, examined) ->
+    Broadcast<KnownHashes> before = context.broadcast(known.inputs());
+    return (folder, contents, examined) ->
         table
             .toJavaRDD()
-            .mapPartitions(new TableTask(plan, before, known, examined, progress.done()));
+            .mapPartitions(
+                new TableTask(
+                    plan, folder, before, contents, examined, configuration, progress.done()));
   }
 
   /** Examines, stages and commits a batch. */
   private Outcome batch(Outcome before, Results results, boolean mayRepeatInputs)
       throws IOException {
-    Broadcast<KnownHashes> known = context.broadcast(contents);
+    Broadcast<KnownHashes> contents = context.broadcast(known.contents());
     Path stage = store.stage();
     String folder = new Path(stage, "results").toString();
-    spark
-        .createDataFrame(results.of(known, Instant.now()), ResultRow.SCHEMA)
-        .write()
-        .parquet(folder);
-    Dataset<Row> written = spark.read().schema(ResultRow.SCHEMA).parquet(folder);
-    if (mayRepeatInputs) {
-      written =
-          written
-              .withColumn("input", coalesce(col("file.input"), col("quarantine.input")))
-              .dropDuplicates("input");
-    }
-    new BatchTables(spark, written, stage).write(table(ArchiveTable.FILES));
-    long examined = remember(written.where("file is not null").select("file.*"));
-    long quarantined = written.where("quarantine is not null").count();
-    store.commit();
-    known.destroy();
+    List<StagedResults> staged = results.of(folder, contents, Instant.now()).collect();
+    WrittenTables written = tables.write(staged, stage, mayRepeatInputs);
+    store.commit(written.files());
+    known.addAll(written.known());
+    contents.destroy();
     progress.committed();
     return new Outcome(
-        before.examined() + examined, before.quarantined() + quarantined, before.alreadyThere());
+        before.examined() + written.examined(),
+        before.quarantined() + written.quarantined(),
+        before.alreadyThere());
   }
 
-  private void rememberAll() {
-    remember(table(ArchiveTable.FILES));
-    Iterator<Row> broken = table(ArchiveTable.QUARANTINE).select("input").toLocalIterator();
-    broken.forEachRemaining(row -> inputs.add(row.getString(0)));
-  }
-
-  /** Remembers the inputs and contents of files, and counts them. */
-  private long remember(Dataset<Row> files) {
-    Iterator<Row> hashes = files.select("input", "file_hash").toLocalIterator();
-    long count = 0;
-    while (hashes.hasNext()) {
-      Row row = hashes.next();
-      inputs.add(row.getString(0));
-      contents.add(row.getString(1));
-      count++;
+  /** Reads what the archive holds, as many files at a time as keeps all cores busy. */
+  private void rememberAll() throws IOException {
+    List<DataFile> files = new ArrayList<>(store.data(ArchiveTable.FILES));
+    files.addAll(store.data(ArchiveTable.QUARANTINE));
+    Broadcast<SerializableConfiguration> shared = configuration;
+    int parts = PARTS_PER_CORE * context.defaultParallelism();
+    int step = parts * FILES_PER_PART;
+    for (int i = 0; i < files.size(); i += step) {
+      List<DataFile> some = new ArrayList<>(files.subList(i, Math.min(i + step, files.size())));
+      context
+          .parallelize(some, Math.min(parts, some.size()))
+          .mapPartitions(part -> List.of(KnownRows.in(part, shared.value().value())).iterator())
+          .collect()
+          .forEach(known::addAll);
     }
-    return count;
   }
 
-  private Dataset<Row> table(ArchiveTable table) {
-    return spark.read().schema(table.schema()).parquet(store.table(table).toString());
+  private Dataset<Row> archived() {
+    return ArchiveSession.open()
+        .read()
+        .schema(ArchiveTable.FILES.schema())
+        .parquet(store.table(ArchiveTable.FILES).toString());
   }
 }

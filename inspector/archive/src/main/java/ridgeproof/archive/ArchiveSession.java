@@ -1,6 +1,9 @@
 package ridgeproof.archive;
 
 import org.apache.spark.SparkConf;
+import org.apache.spark.SparkContext;
+import org.apache.spark.SparkEnv;
+import org.apache.spark.api.java.JavaSparkContext;
 import org.apache.spark.sql.SparkSession;
 
 /**
@@ -11,7 +14,18 @@ final class ArchiveSession {
 
   private ArchiveSession() {}
 
+  /** Spark without SQL, which alone takes longer to start than the rest. */
+  static JavaSparkContext context() {
+    return JavaSparkContext.fromSparkContext(SparkContext.getOrCreate(settings()));
+  }
+
+  /** Spark with SQL. */
   static SparkSession open() {
+    context();
+    return SparkSession.builder().getOrCreate();
+  }
+
+  private static SparkConf settings() {
     SparkConf conf = new SparkConf();
     conf.setIfMissing("spark.master", "local[*]");
     conf.setIfMissing("spark.app.name", "ridgeproof archive");
@@ -21,16 +35,15 @@ final class ArchiveSession {
       conf.setIfMissing("spark.driver.bindAddress", "127.0.0.1");
       conf.setIfMissing("spark.driver.host", "127.0.0.1");
     }
-    conf.setIfMissing("spark.sql.parquet.compression.codec", "zstd");
     conf.set("spark.sql.session.timeZone", "UTC");
     conf.set("spark.sql.datetime.java8API.enabled", "true");
-    return SparkSession.builder().config(conf).getOrCreate();
+    return conf;
   }
 
   /** Ends what was opened. */
   static void close() {
-    if (SparkSession.getDefaultSession().isDefined()) {
-      SparkSession.getDefaultSession().get().stop();
+    if (SparkEnv.get() != null) {
+      context().stop();
     }
   }
 }

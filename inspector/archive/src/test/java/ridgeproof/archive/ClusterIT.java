@@ -34,6 +34,10 @@ class ClusterIT {
       List.of("/gg/jte/", "/info/picocli/", "/org/xerial/", "/com/machinezoo/", "/jnbis/", "/jai-");
 
   private static final int MIN_TASKS_BEFORE = 3;
+
+  /** Of both workers; so many tasks can be under way. */
+  private static final int CORES = 2;
+
   private static final int MINUTES = 15;
 
   @TempDir Path folder;
@@ -69,7 +73,7 @@ class ClusterIT {
     worker(home, "second", master);
     Path archive = folder.resolve("cluster");
     Process driver = submit(home, master, input, archive);
-    waitForTasks(driver, archive.resolve("_staging/00000001/results/_temporary"));
+    waitForTasks(driver, archive.resolve("_staging/00000001/results"));
     kill(first);
     assertTrue(driver.waitFor(MINUTES, TimeUnit.MINUTES), "the job ends");
     assertEquals(0, driver.exitValue(), log("driver"));
@@ -183,11 +187,11 @@ class ClusterIT {
   private void waitForTasks(Process driver, Path results) throws IOException, InterruptedException {
     while (true) {
       assertTrue(driver.isAlive(), log("driver"));
-      if (Files.isDirectory(results.resolve("0"))) {
-        try (Stream<Path> tasks = Files.list(results.resolve("0"))) {
-          long ended =
-              tasks.filter(path -> path.getFileName().toString().startsWith("task_")).count();
-          if (ended >= MIN_TASKS_BEFORE) {
+      if (Files.isDirectory(results)) {
+        try (Stream<Path> begun = Files.list(results)) {
+          long files =
+              begun.filter(path -> path.getFileName().toString().startsWith("part-")).count();
+          if (files >= MIN_TASKS_BEFORE + CORES) {
             return;
           }
         }

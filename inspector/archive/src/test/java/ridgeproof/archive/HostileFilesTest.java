@@ -1,7 +1,6 @@
 package ridgeproof.archive;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -43,8 +42,17 @@ class HostileFilesTest {
     Map<ArchiveTable, List<String>> rows = ArchiveCalls.rows(archive);
     assertEquals(5, rows.get(ArchiveTable.FILES).size(), told);
     List<String> quarantine = rows.get(ArchiveTable.QUARANTINE);
-    for (String reason : List.of("TOO_LARGE", "NOT_A_TRANSACTION", "NOT_READABLE")) {
-      assertTrue(quarantine.stream().anyMatch(row -> row.contains(reason)), quarantine.toString());
+    assertEquals(4, quarantine.size(), quarantine.toString());
+    for (String reason :
+        List.of(
+            "TOO_LARGE,more than 2097152 bytes",
+            "NOT_A_TRANSACTION,",
+            "NOT_READABLE,a pipe or device",
+            "NOT_READABLE,a link that points nowhere")) {
+      assertEquals(
+          1,
+          quarantine.stream().filter(row -> row.contains(reason)).count(),
+          reason + " in " + quarantine);
     }
     long unreadable =
         rows.get(ArchiveTable.FILES).stream().filter(row -> row.contains("UNREADABLE")).count();

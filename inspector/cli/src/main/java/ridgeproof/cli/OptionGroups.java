@@ -60,6 +60,8 @@ final class OptionGroups {
         List.of(
             "--max-file-size",
             "--max-records",
+            "--max-items",
+            "--max-findings",
             "--max-pixels",
             "--image-time",
             "--file-pixels",

@@ -113,7 +113,15 @@ class CommandLineTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"--max-file-size", "--max-records", "--max-pixels", "--image-time"})
+  @ValueSource(
+      strings = {
+        "--max-file-size",
+        "--max-records",
+        "--max-items",
+        "--max-findings",
+        "--max-pixels",
+        "--image-time"
+      })
   void aLimitBelowOneIsWrongUsage(String limit) {
     for (String value : List.of("0", "-1", "-9999999999", "9999999999", "", "1.5")) {
       run("examine", limit + "=" + value, sound.toString()).isOneLineOf(64, limit);

@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
 import ridgeproof.cli.io.Console;
 import ridgeproof.examination.facts.Depth;
+import ridgeproof.transaction.reader.ParseLimits;
 
 /** The command line behaves as people know it of others. */
 class UsageTest {
@@ -153,6 +154,13 @@ class UsageTest {
                 .userObject();
     assertEquals(Depth.IMAGES, command.choices.options(command.limits, ToldStories.TABLES).depth());
     assertEquals(7, command.limits.reading().maxRecords());
+    assertEquals(
+        new ParseLimits(
+            ParseLimits.standard().maxBytes(),
+            7,
+            ParseLimits.standard().maxItems(),
+            ParseLimits.standard().maxFindings()),
+        command.limits.reading());
   }
 
   @Test

@@ -7,8 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.apache.hadoop.conf.Configuration;
-import org.apache.spark.sql.Row;
-import ridgeproof.archive.examining.ResultRow.InputFacts;
+import ridgeproof.archive.examining.FileResult.InputFacts;
 import ridgeproof.archive.input.ArchiveInput;
 import ridgeproof.archive.input.InputBytes;
 import ridgeproof.archive.store.KnownHashes;
@@ -41,7 +40,7 @@ final class FileExamination implements AutoCloseable {
    */
   FileExamination(
       ExaminationPlan plan, KnownHashes known, Instant examined, Configuration configuration) {
-    SpecTables tables = SpecTables.open();
+    SpecTables tables = WorkerTables.TABLES;
     this.plan = plan;
     this.known = known;
     this.examined = examined;
@@ -56,7 +55,7 @@ final class FileExamination implements AutoCloseable {
   }
 
   /** Reads and examines a file. */
-  Row of(ArchiveInput input) {
+  FileResult of(ArchiveInput input) {
     InputFacts facts = facts(input, null);
     if (input.whyNot().isPresent()) {
       return refused(facts, Reason.NOT_READABLE, input.whyNot().get());
@@ -72,7 +71,7 @@ final class FileExamination implements AutoCloseable {
    *
    * @param id what tells the row of the table from others
    */
-  Row of(String id, byte[] bytes) {
+  FileResult of(String id, byte[] bytes) {
     InputFacts facts =
         new InputFacts(ExaminationPlan.inputHash(hash, id), null, bytes.length, null);
     if (bytes.length > plan.limits().maxBytes()) {
@@ -81,7 +80,7 @@ final class FileExamination implements AutoCloseable {
     return guarded(facts, () -> examine(facts, bytes));
   }
 
-  private Row read(ArchiveInput input, InputFacts facts) {
+  private FileResult read(ArchiveInput input, InputFacts facts) {
     byte[] bytes;
     try {
       bytes = InputBytes.read(input, plan.limits().maxBytes(), configuration);
@@ -98,17 +97,17 @@ final class FileExamination implements AutoCloseable {
         : examine(facts, bytes);
   }
 
-  private Row examine(InputFacts facts, byte[] bytes) {
+  private FileResult examine(InputFacts facts, byte[] bytes) {
     ByteSource source = ByteSource.of(bytes);
     InputFacts read = new InputFacts(facts.hash(), source.sha256(), bytes.length, facts.modified());
     if (known.contains(read.fileHash())) {
-      return ResultRow.repeat(read, examined);
+      return FileResult.repeat(read, examined, LocalDate.ofEpochDay(plan.today()));
     }
     FindingsReport report = examiner.examine(source, options);
     return rows.of(read, report);
   }
 
-  private Row guarded(InputFacts facts, GuardedWork.Examining examining) {
+  private FileResult guarded(InputFacts facts, GuardedWork.Examining examining) {
     try {
       return work.of(examining);
     } catch (GuardedWork.Broken e) {
@@ -124,8 +123,8 @@ final class FileExamination implements AutoCloseable {
         Instant.ofEpochMilli(input.modified()));
   }
 
-  private Row refused(InputFacts facts, Reason reason, String detail) {
-    return ResultRow.quarantine(
+  private FileResult refused(InputFacts facts, Reason reason, String detail) {
+    return FileResult.quarantine(
         facts, reason, detail, plan.program(), examined, LocalDate.ofEpochDay(plan.today()));
   }
 

@@ -9,7 +9,6 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
-import org.apache.spark.sql.Row;
 
 /**
  * Does work on one file that may break in any way: without end, without memory, or by a defect. The
@@ -29,7 +28,7 @@ final class GuardedWork implements AutoCloseable {
 
   /** The work. */
   interface Examining {
-    Row run();
+    FileResult run();
   }
 
   /** It came to nothing. */
@@ -59,7 +58,7 @@ final class GuardedWork implements AutoCloseable {
   }
 
   /** Does the work; what does not fit into memory beside others once more by itself. */
-  Row of(Examining work) throws Broken {
+  FileResult of(Examining work) throws Broken {
     MEMORY.readLock().lock();
     try {
       return attempt(work);
@@ -78,8 +77,8 @@ final class GuardedWork implements AutoCloseable {
     }
   }
 
-  private Row attempt(Examining work) throws Broken {
-    Future<Row> result = worker.submit(work::run);
+  private FileResult attempt(Examining work) throws Broken {
+    Future<FileResult> result = worker.submit(work::run);
     try {
       return result.get(patience.toMillis(), TimeUnit.MILLISECONDS);
     } catch (TimeoutException e) {

@@ -12,7 +12,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.RowFactory;
-import ridgeproof.archive.examining.ResultRow.InputFacts;
+import ridgeproof.archive.examining.FileResult.InputFacts;
 import ridgeproof.archive.store.ArchiveTable;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.finding.Finding;
@@ -53,10 +53,10 @@ final class ReportRows {
     this.examined = examined;
   }
 
-  Row of(InputFacts input, FindingsReport report) {
+  FileResult of(InputFacts input, FindingsReport report) {
     Entry entry = bookkeeper.entry(input.fileHash(), report, examined);
     LocalDate day = entry.day();
-    return ResultRow.examined(
+    return FileResult.examined(
         file(input, report, entry, day), findings(input, report, day), fingers(input, entry, day));
   }
 

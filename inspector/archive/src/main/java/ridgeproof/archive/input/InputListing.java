@@ -1,6 +1,8 @@
 package ridgeproof.archive.input;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -84,18 +86,46 @@ public final class InputListing implements Iterator<ArchiveInput> {
       return blocked(status, "a link to a folder, which is not followed");
     }
     try {
-      FileStatus[] children = fileSystem(path).listStatus(path);
+      List<FileStatus> children = new ArrayList<>(Arrays.asList(fileSystem(path).listStatus(path)));
+      if (isLocal(path)) {
+        children.addAll(deadLinks(path, children.size()));
+      }
       // The last is taken first.
-      Arrays.sort(children, Comparator.comparing(FileStatus::getPath).reversed());
-      waiting.push(new ArrayList<>(Arrays.asList(children)));
+      children.sort(Comparator.comparing(FileStatus::getPath).reversed());
+      waiting.push(children);
       return null;
     } catch (IOException e) {
       return blocked(status, "a folder that cannot be listed");
     }
   }
 
+  /** Links that point nowhere, which a listing leaves out; looked for only where it lacks names. */
+  private static List<FileStatus> deadLinks(Path folder, int listed) throws IOException {
+    String[] names = local(folder).toFile().list();
+    if (names == null || names.length == listed) {
+      return List.of();
+    }
+    List<FileStatus> links = new ArrayList<>();
+    try (DirectoryStream<java.nio.file.Path> children =
+        Files.newDirectoryStream(local(folder), InputListing::isDeadLink)) {
+      for (java.nio.file.Path link : children) {
+        links.add(new FileStatus(0, false, 0, 0, 0, new Path(link.toUri())));
+      }
+    } catch (DirectoryIteratorException e) {
+      throw e.getCause();
+    }
+    return links;
+  }
+
+  private static boolean isDeadLink(java.nio.file.Path path) {
+    return Files.isSymbolicLink(path) && !Files.exists(path);
+  }
+
   private static ArchiveInput file(FileStatus status) {
     Path path = status.getPath();
+    if (isLocal(path) && isDeadLink(local(path))) {
+      return blocked(status, "a link that points nowhere");
+    }
     if (isLocal(path) && !Files.isRegularFile(local(path))) {
       return blocked(status, "a pipe or device");
     }

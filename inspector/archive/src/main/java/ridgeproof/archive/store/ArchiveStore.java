@@ -79,7 +79,10 @@ public final class ArchiveStore {
     return at(table.folder());
   }
 
-  /** Where the next batch is to be written: a folder for each table, and others as need be. */
+  /**
+   * Where the next batch is to be written: a folder for each table, and others as need be. Its name
+   * is no other batch's.
+   */
   public Path stage() throws IOException {
     Path folder = new Path(at(STAGING), name(lastBatch + 1));
     system.delete(folder, true);
@@ -87,8 +90,12 @@ public final class ArchiveStore {
     return folder;
   }
 
-  /** Makes the staged batch a part of the archive: all of it or nothing. */
-  public void commit() throws IOException {
+  /**
+   * Makes the staged batch a part of the archive: all of it or nothing.
+   *
+   * @param files of tables, with their paths below the staging folder; others there are dropped
+   */
+  public void commit(List<String> files) throws IOException {
     if (!text(at(WRITER)).equals(writer)) {
       throw new ArchiveError(
           "another run has begun to write to this archive; this one stops and its last batch is not"
@@ -96,7 +103,6 @@ public final class ArchiveStore {
     }
     String batch = name(lastBatch + 1);
     Path staged = new Path(at(STAGING), batch);
-    List<String> files = dataIn(staged);
     if (files.isEmpty()) {
       system.delete(staged, true);
       return;
@@ -157,22 +163,16 @@ public final class ArchiveStore {
     system.delete(staged, true);
   }
 
-  /** The files of a staged batch that belong into tables. */
-  private List<String> dataIn(Path staged) throws IOException {
-    List<String> files = new ArrayList<>();
-    String start = system.makeQualified(staged).toUri().getPath() + "/";
-    for (ArchiveTable table : ArchiveTable.values()) {
-      Path folder = new Path(staged, table.folder());
-      if (!system.exists(folder)) {
-        continue;
-      }
-      RemoteIterator<LocatedFileStatus> found = system.listFiles(folder, true);
-      while (found.hasNext()) {
-        String path = found.next().getPath().toUri().getPath();
-        String name = path.substring(path.lastIndexOf('/') + 1);
-        if (name.endsWith(DATA) && !name.startsWith(".") && !name.startsWith("_")) {
-          files.add(path.substring(start.length()));
-        }
+  /** The files of a table that are committed. */
+  public List<DataFile> data(ArchiveTable table) throws IOException {
+    List<DataFile> files = new ArrayList<>();
+    RemoteIterator<LocatedFileStatus> found = system.listFiles(table(table), true);
+    while (found.hasNext()) {
+      Path path = found.next().getPath();
+      if (path.getName().endsWith(DATA)
+          && !path.getName().startsWith(".")
+          && !path.getName().startsWith("_")) {
+        files.add(new DataFile(table, path.toString()));
       }
     }
     return files;

@@ -97,6 +97,9 @@ public enum ArchiveTable {
   /** A longer number is no position code and could be anything, so that no table holds it. */
   public static final int MAX_POSITION = 99;
 
+  /** The place of the column {@code repeat} in {@code files}. */
+  public static final int REPEAT = 4;
+
   private final StructType schema;
 
   ArchiveTable(StructType schema) {

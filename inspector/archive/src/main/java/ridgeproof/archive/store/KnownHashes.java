@@ -21,15 +21,28 @@ public final class KnownHashes implements Serializable {
    * @param hash 32 hexadecimal digits or more
    */
   public void add(String hash) {
+    add(high(hash), low(hash));
+  }
+
+  private void add(long high, long low) {
     if (4L * size >= pairs.length) {
       grow();
     }
-    put(high(hash), low(hash));
+    put(high, low);
   }
 
   public boolean contains(String hash) {
     int place = place(high(hash), low(hash));
     return pairs[place] != 0 || pairs[place + 1] != 0;
+  }
+
+  /** Adds all of another set. */
+  public void addAll(KnownHashes others) {
+    for (int i = 0; i < others.pairs.length; i += 2) {
+      if (others.pairs[i] != 0 || others.pairs[i + 1] != 0) {
+        add(others.pairs[i], others.pairs[i + 1]);
+      }
+    }
   }
 
   public int size() {

@@ -7,19 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.apache.spark.sql.Row;
 import org.apache.spark.sql.RowFactory;
 import org.junit.jupiter.api.Test;
 
 /** Whatever an examination does, the task that asked for it goes on. */
 class GuardedWorkTest {
 
-  private static final Row ROW = RowFactory.create("whole");
+  private static final FileResult RESULT = FileResult.repeat(RowFactory.create("whole"));
 
   private static GuardedWork.Broken broken(GuardedWork.Examining examining) {
     try (GuardedWork work = new GuardedWork(Duration.ofMillis(200))) {
       GuardedWork.Broken broken = assertThrows(GuardedWork.Broken.class, () -> work.of(examining));
-      assertEquals(ROW, work.of(() -> ROW), "the next file is examined");
+      assertEquals(RESULT, work.of(() -> RESULT), "the next file is examined");
       return broken;
     } catch (GuardedWork.Broken e) {
       throw new AssertionError(e);
@@ -44,7 +43,9 @@ class GuardedWorkTest {
 
   @Test
   void recursionWithoutEndIsADefect() {
-    assertEquals(Reason.INTERNAL_ERROR, broken(() -> RowFactory.create(depth(0))).reason());
+    assertEquals(
+        Reason.INTERNAL_ERROR,
+        broken(() -> FileResult.repeat(RowFactory.create(depth(0)))).reason());
   }
 
   @Test
@@ -55,7 +56,7 @@ class GuardedWorkTest {
               while (!Thread.currentThread().isInterrupted()) {
                 Thread.onSpinWait();
               }
-              return ROW;
+              return RESULT;
             });
     assertEquals(Reason.OUT_OF_TIME, broken.reason());
   }
@@ -64,15 +65,15 @@ class GuardedWorkTest {
   void whatFitsIntoMemoryAloneIsTriedOnceMore() throws GuardedWork.Broken {
     AtomicInteger times = new AtomicInteger();
     try (GuardedWork work = new GuardedWork(Duration.ofSeconds(10))) {
-      Row row =
+      FileResult result =
           work.of(
               () -> {
                 if (times.incrementAndGet() == 1) {
                   throw new OutOfMemoryError();
                 }
-                return ROW;
+                return RESULT;
               });
-      assertEquals(ROW, row);
+      assertEquals(RESULT, result);
     }
     GuardedWork.Broken broken =
         broken(

@@ -28,6 +28,22 @@ public final class LimitOptions {
   int maxRecords;
 
   @Option(
+      names = "--max-items",
+      paramLabel = "N",
+      defaultValue = "1000000",
+      converter = PositiveConverter.class,
+      description = "largest number of information items to read from a file (default: 1000000)")
+  int maxItems;
+
+  @Option(
+      names = "--max-findings",
+      paramLabel = "N",
+      defaultValue = "10000",
+      converter = PositiveConverter.class,
+      description = "largest number of findings to keep for a file (default: 10000)")
+  int maxFindings;
+
+  @Option(
       names = "--max-pixels",
       paramLabel = "MPX",
       defaultValue = "200",
@@ -61,12 +77,8 @@ public final class LimitOptions {
   int fileSeconds;
 
   public ParseLimits reading() {
-    ParseLimits standard = ParseLimits.standard();
     return new ParseLimits(
-        (int) Math.min(maxFileSize, Integer.MAX_VALUE),
-        maxRecords,
-        standard.maxItems(),
-        standard.maxFindings());
+        (int) Math.min(maxFileSize, Integer.MAX_VALUE), maxRecords, maxItems, maxFindings);
   }
 
   public DecodingLimits decoding() {
