@@ -156,7 +156,9 @@ class ContentsTest {
     int classes = 0;
     for (Path jar : List.of(home.resolve("app/ridgeproof.jar"), ownLibrary("examination"))) {
       try (ZipInputStream entries = new ZipInputStream(Files.newInputStream(jar))) {
-        for (ZipEntry entry = entries.getNextEntry(); entry != null; entry = entries.getNextEntry()) {
+        for (ZipEntry entry = entries.getNextEntry();
+            entry != null;
+            entry = entries.getNextEntry()) {
           if (entry.getName().endsWith(".class")) {
             String code = new String(entries.readAllBytes(), StandardCharsets.ISO_8859_1);
             assertFalse(code.contains("java/lang/invoke/LambdaMetafactory"), entry.getName());
