@@ -96,7 +96,7 @@ public final class PlainLambdas {
 
   private byte[] withoutLambdas(byte[] bytes) {
     ClassReader reader = new ClassReader(bytes);
-    ClassWriter writer = new ClassWriter(reader, 0);
+    ClassWriter writer = new ClassWriter(0); // without the constants of what is gone
     String owner = reader.getClassName();
     String[] host = {owner};
     int[] count = {0};
