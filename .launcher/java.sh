@@ -95,8 +95,8 @@ make_archive() {
     examine --depth structure "$4/date-turned-round.an2" "$4/length-off-by-one.an2" >/dev/null 2>&1 || true
   "$1" -XX:DumpLoadedClassList="$5/binary.list" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "$2" \
     examine --depth structure "$6" >/dev/null 2>&1 || true
-  # Newer ones number the classes of each run.
-  awk '/ source: / { next } { sub(/ id: [0-9]+$/, "") } !seen[$0]++' \
+  # Newer ones number the classes of each run. Lambdas that look alike stand as often as a run has them.
+  awk '/ source: / { next } { sub(/ id: [0-9]+$/, "") } !seen[$0, ++times[FILENAME, $0]]++' \
     "$5/classes.list" "$5/faults.list" "$5/binary.list" >"$5/all.list" || return 1
   "$1" -Xshare:dump -XX:SharedClassListFile="$5/all.list" -XX:SharedArchiveFile="$3" -XX:+UseSerialGC \
     -cp "$2" >"$5/archive.log" 2>&1 && return 0

@@ -1,7 +1,6 @@
 package ridgeproof.spec.layout;
 
 import java.time.LocalDate;
-import java.time.YearMonth;
 import java.util.Optional;
 
 /** Dates as the standard writes them. */
@@ -19,9 +18,13 @@ public final class Calendar {
     int year = number / 10_000;
     int month = number / 100 % 100;
     int day = number % 100;
-    return month < 1 || month > 12 || day < 1 || day > YearMonth.of(year, month).lengthOfMonth()
+    if (month < 1 || month > 12) {
+      return Optional.empty();
+    }
+    LocalDate first = LocalDate.of(year, month, 1);
+    return day < 1 || day > first.lengthOfMonth()
         ? Optional.empty()
-        : Optional.of(LocalDate.of(year, month, day));
+        : Optional.of(first.withDayOfMonth(day));
   }
 
   static boolean isDate(String text) {
