@@ -31,8 +31,7 @@ build() {
     tail -n 15 "$state/build.log" >&2
     fail "the build failed; the whole log is in $state/build.log"
   fi
-  rm -f "$archive"
-  make_archive "$java" "$jar" "$archive" "$home/docs/examples" "$state" || true
+  make_archive "$java" "$jar" "$archive" "$home/docs/examples" "$state" "$home/.launcher/binary-records.an2" || true
   mv "$state/building" "$state/built"
 }
 

@@ -63,20 +63,41 @@ start() {
   else
     set -- -jar "$jar" "$@"
   fi
-  # The JVM passes over an archive of another Java or another place; it would say so among the lines of a report.
-  [ ! -f "$archive" ] || set -- -XX:SharedArchiveFile="$archive" -Xshare:auto -Xlog:disable "$@"
+  # The JVM passes over what was kept by another Java or for another place; it would say so among the lines of a report. Moving
+  # all of it to a random place at each start, and compiling ahead what a longer run needed, costs a short command more than it saves.
+  cache=${archive%.jsa}.aot
+  if [ -f "$cache" ]; then
+    set -- -XX:AOTCache="$cache" "$@"
+  elif [ -f "$archive" ]; then
+    set -- -XX:SharedArchiveFile="$archive" -Xshare:auto "$@"
+  fi
+  set -- -Xlog:disable -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 \
+    -XX:-AOTReplayTraining "$@"
   exec "$java" -XX:+UseSerialGC -XX:-UsePerfData "$@"
 }
 
-# Keeps the classes of two real runs ready, of a sound page and of files with faults, so that later starts are quicker:
-# make_archive JAVA JAR ARCHIVE EXAMPLES FOLDER. Fails where this Java cannot. Not by -XX:ArchiveClassesAtExit: methods that wait
-# for the compiler when that run ends would be kept as waiting, and then stay interpreted for ever (seen in 17.0.15).
+# Keeps the classes of real runs ready, of a sound page, of files with faults and of one in binary records, so that later starts
+# are quicker: make_archive JAVA JAR ARCHIVE EXAMPLES FOLDER BINARY. From Java 25 on also linked, in a file beside ARCHIVE that ends
+# in .aot. Fails where this Java cannot. Not by -XX:ArchiveClassesAtExit: methods that wait for the compiler when that run ends
+# would be kept as waiting, and then stay interpreted for ever (seen in 17.0.15).
 make_archive() {
+  cache=${3%.jsa}.aot
+  rm -f "$3" "$cache"
+  version=$(version_of "$1")
+  if [ "${version%%[!0-9]*}" -ge 25 ] 2>/dev/null; then
+    "$1" -XX:AOTCacheOutput="$cache" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "$2" \
+      examine "$4/clean-flats.an2" "$4/date-turned-round.an2" "$4/length-off-by-one.an2" "$6" >"$5/archive.log" 2>&1 || true
+    [ ! -f "$cache" ] || return 0
+  fi
   "$1" -XX:DumpLoadedClassList="$5/classes.list" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "$2" \
     examine --format html "$4/clean-flats.an2" >/dev/null 2>&1 || true
   "$1" -XX:DumpLoadedClassList="$5/faults.list" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "$2" \
     examine --depth structure "$4/date-turned-round.an2" "$4/length-off-by-one.an2" >/dev/null 2>&1 || true
-  awk '!seen[$0]++' "$5/classes.list" "$5/faults.list" >"$5/all.list" || return 1
+  "$1" -XX:DumpLoadedClassList="$5/binary.list" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "$2" \
+    examine --depth structure "$6" >/dev/null 2>&1 || true
+  # Newer ones number the classes of each run. Lambdas that look alike stand as often as a run has them.
+  awk '/ source: / { next } { sub(/ id: [0-9]+$/, "") } !seen[$0, ++times[FILENAME, $0]]++' \
+    "$5/classes.list" "$5/faults.list" "$5/binary.list" >"$5/all.list" || return 1
   "$1" -Xshare:dump -XX:SharedClassListFile="$5/all.list" -XX:SharedArchiveFile="$3" -XX:+UseSerialGC \
     -cp "$2" >"$5/archive.log" 2>&1 && return 0
   rm -f "$3"

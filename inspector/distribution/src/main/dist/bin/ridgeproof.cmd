@@ -5,6 +5,7 @@ setlocal
 set "home=%~dp0.."
 set "jar=%home%\app\ridgeproof.jar"
 set "archive=%home%\app\classes.jsa"
+set "cache=%home%\app\classes.aot"
 set "java="
 call :consider "%home%\runtime\bin\java.exe"
 call :consider "%home%\..\runtime\bin\java.exe"
@@ -27,10 +28,12 @@ goto count
 :counted
 if %folders% equ 0 if %files% geq 1 if %files% leq 2 set "quick=-XX:TieredStopAtLevel=1"
 
-rem The JVM passes over an archive of another Java or another place; it would say so among the lines of a report.
+rem The JVM passes over what was kept by another Java or for another place; it would say so among the lines of a report. Moving
+rem all of it to a random place at each start, and compiling ahead what a longer run needed, costs a short command more than it saves.
 set "ready="
-if exist "%archive%" set ready=-XX:SharedArchiveFile="%archive%" -Xshare:auto -Xlog:disable
-"%java%" -XX:+UseSerialGC -XX:-UsePerfData %ready% %quick% -jar "%jar%" %*
+if exist "%cache%" (set ready=-XX:AOTCache="%cache%") else if exist "%archive%" set ready=-XX:SharedArchiveFile="%archive%" -Xshare:auto
+set "silent=-Xlog:disable -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 -XX:-AOTReplayTraining"
+"%java%" -XX:+UseSerialGC -XX:-UsePerfData %silent% %ready% %quick% -jar "%jar%" %*
 exit /b %errorlevel%
 
 rem Takes a java.exe of version 17 or newer, unless one was found before. The file beside it tells its version.

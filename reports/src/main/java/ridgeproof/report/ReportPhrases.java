@@ -67,7 +67,7 @@ public final class ReportPhrases {
   /** The version by which the file was read, and what it states where that is another. */
   public static String version(FindingsReport report) {
     int version = report.transaction().version();
-    String read = String.format(Locale.ROOT, "%04d", version);
+    String read = String.format(Locale.US, "%04d", version);
     FieldValues values = new FieldValues(report.tables(), version, false);
     if (!report.transaction().isVersionAssumed()) {
       return read;
@@ -116,7 +116,7 @@ public final class ReportPhrases {
               density ->
                   line.append(
                       String.format(
-                          Locale.ROOT,
+                          Locale.US,
                           ", %.2f x %.2f in at %.0f ppi",
                           image.width().getAsInt() / density.horizontalPpi(),
                           image.height().getAsInt() / density.verticalPpi(),
@@ -128,7 +128,7 @@ public final class ReportPhrases {
     image
         .compressionRatio()
         .filter(ratio -> ratio > 1.005)
-        .ifPresent(ratio -> line.append(String.format(Locale.ROOT, " %.1f:1", ratio)));
+        .ifPresent(ratio -> line.append(String.format(Locale.US, " %.1f:1", ratio)));
     return line.toString();
   }
 
@@ -177,7 +177,7 @@ public final class ReportPhrases {
   /** A rule that a profile made laxer, in one line. */
   public String relaxed(RelaxedRule rule) {
     return String.format(
-        Locale.ROOT,
+        Locale.US,
         "%s %s: %s, published %s",
         rule.ruleId(),
         ruleTitle(rule),
@@ -211,7 +211,7 @@ public final class ReportPhrases {
     location
         .recordType()
         .ifPresent(type -> place.append(place.isEmpty() ? "" : ", ").append("Type-").append(type));
-    location.idc().ifPresent(idc -> place.append(String.format(Locale.ROOT, ", IDC %02d", idc)));
+    location.idc().ifPresent(idc -> place.append(String.format(Locale.US, ", IDC %02d", idc)));
     return place.toString();
   }
 
@@ -231,10 +231,10 @@ public final class ReportPhrases {
   public String recordTitle(LogicalRecord record) {
     String idc =
         record.idc().isPresent()
-            ? String.format(Locale.ROOT, ", IDC %02d", record.idc().getAsInt())
+            ? String.format(Locale.US, ", IDC %02d", record.idc().getAsInt())
             : "";
     return String.format(
-        Locale.ROOT,
+        Locale.US,
         "Record %d: Type-%d%s  %s",
         record.ordinal(),
         record.type(),
@@ -244,7 +244,7 @@ public final class ReportPhrases {
 
   public static String extent(LogicalRecord record) {
     return String.format(
-        Locale.ROOT,
+        Locale.US,
         "bytes %d to %d, %s; %s",
         record.range().offset(),
         record.range().end() - 1,
@@ -283,7 +283,7 @@ public final class ReportPhrases {
         others == 1
             ? "This explains 1 further finding, which is not listed."
             : String.format(
-                Locale.ROOT, "This explains %d further findings, which are not listed.", others));
+                Locale.US, "This explains %d further findings, which are not listed.", others));
   }
 
   /** The first places of a fault that is repeated, and how many there are. */
@@ -295,7 +295,7 @@ public final class ReportPhrases {
             .toList();
     int more = finding.count() - first.size();
     return String.format(
-        Locale.ROOT,
+        Locale.US,
         "%d: %s%s",
         finding.count(),
         first.stream().map(ReportPhrases::repeated).collect(Collectors.joining("; ")),
@@ -347,9 +347,9 @@ public final class ReportPhrases {
     double value = share ? PERCENT * measure.value() : measure.value();
     String threshold =
         measure.name().startsWith("similarity") && measure.limit().isPresent()
-            ? String.format(Locale.ROOT, " (a match needs %.4g)", measure.limit().getAsDouble())
+            ? String.format(Locale.US, " (a match needs %.4g)", measure.limit().getAsDouble())
             : "";
-    return String.format(Locale.ROOT, "%s %.4g%s%s", measure.name(), value, unit, threshold);
+    return String.format(Locale.US, "%s %.4g%s%s", measure.name(), value, unit, threshold);
   }
 
   /** The title of a document, by its key. */

@@ -14,6 +14,8 @@ public final class Main {
   public static void main(String[] arguments) {
     // Else picocli looks through every library for a language that nobody uses here: 16 ms.
     System.setProperty("picocli.disable.closures", "true");
+    // Nor does it need to know how to read types of which no option is.
+    System.setProperty("picocli.converters.excludes", "java[.](sql|time)[.].*");
     Console console = Console.system();
     CommandLine line = RidgeproofCommand.commandLine(console, arguments);
     UserDefaults.of(ConfigurationPlace.ofThisUser()).ifPresent(line::setDefaultValueProvider);

@@ -98,6 +98,9 @@ class AnyJavaPackageTest {
       Run run = examine(java, FAULTY);
       isHold(run);
       assertEquals(expected, run.out(), java.toString());
+      Path linked = unpacked.home().resolve("app/classes.aot");
+      assertEquals(version(java) >= 25, Files.exists(linked), java.toString());
+      assertEquals(version(java) < 25, Files.exists(archive()), java.toString());
       Run again = examine(java, FAULTY);
       assertEquals(expected, again.out(), java.toString());
       assertEquals("", again.error(), java.toString());
@@ -129,13 +132,18 @@ class AnyJavaPackageTest {
   }
 
   private static boolean isNewEnough(Path java) {
-    try {
-      return Files.readString(java.resolve("release"))
-          .lines()
+    return version(java) >= 17;
+  }
+
+  private static int version(Path java) {
+    try (Stream<String> lines = Files.lines(java.resolve("release"))) {
+      return lines
           .filter(line -> line.startsWith("JAVA_VERSION="))
-          .anyMatch(line -> Integer.parseInt(line.replaceAll("\\D*(\\d+).*", "$1")) >= 17);
+          .mapToInt(line -> Integer.parseInt(line.replaceAll("\\D*(\\d+).*", "$1")))
+          .findFirst()
+          .orElse(0);
     } catch (IOException e) {
-      return false;
+      return 0;
     }
   }
 

@@ -23,6 +23,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -164,6 +166,33 @@ class ContentsTest {
     for (String library : libraries()) {
       String coordinates = library.replaceFirst("-(?=\\d)", "@");
       assertTrue(bill.contains("/" + coordinates + "?type=jar"), coordinates);
+    }
+  }
+
+  @Test
+  void aStartLinksNoLambdaOfOurs() throws IOException {
+    int classes = 0;
+    for (Path jar : List.of(home.resolve("app/ridgeproof.jar"), ownLibrary("examination"))) {
+      try (ZipInputStream entries = new ZipInputStream(Files.newInputStream(jar))) {
+        for (ZipEntry entry = entries.getNextEntry();
+            entry != null;
+            entry = entries.getNextEntry()) {
+          if (entry.getName().endsWith(".class")) {
+            String code = new String(entries.readAllBytes(), StandardCharsets.ISO_8859_1);
+            assertFalse(code.contains("java/lang/invoke/LambdaMetafactory"), entry.getName());
+            classes++;
+          }
+        }
+      }
+    }
+    assertTrue(classes > 500, classes + " classes");
+  }
+
+  private static Path ownLibrary(String module) throws IOException {
+    try (Stream<Path> all = Files.list(home.resolve("app/lib"))) {
+      return all.filter(path -> path.getFileName().toString().startsWith(module + "-"))
+          .findFirst()
+          .orElseThrow();
     }
   }
 }

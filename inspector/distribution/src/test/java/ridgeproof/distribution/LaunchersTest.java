@@ -47,6 +47,11 @@ class LaunchersTest {
         Set.of(
             "-XX:+UseSerialGC",
             "-XX:-UsePerfData",
+            "-XX:+IgnoreUnrecognizedVMOptions",
+            "-XX:+UnlockDiagnosticVMOptions",
+            "-XX:ArchiveRelocationMode=",
+            "-XX:-AOTReplayTraining",
+            "-XX:AOTCache=",
             "-XX:SharedArchiveFile=",
             "-XX:TieredStopAtLevel=1");
     for (String text : List.of(shell(), windows())) {
@@ -63,6 +68,8 @@ class LaunchersTest {
       String slashes = text.replace('\\', '/');
       assertTrue(slashes.contains("ridgeproof.jar"), text);
       assertTrue(slashes.contains("classes.jsa"), text);
+      assertTrue(slashes.contains(".aot"), text);
+      assertTrue(text.indexOf("-XX:AOTCache=") < text.indexOf("-XX:SharedArchiveFile="), text);
     }
     assertEquals(1, all("-jar (\"\\$jar\" \"\\$@\")", shell()).size());
     assertEquals(1, all("-jar (\"%jar%\" %\\*)", windows()).size());

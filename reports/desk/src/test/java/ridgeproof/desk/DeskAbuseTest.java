@@ -280,7 +280,7 @@ class DeskAbuseTest {
   @Test
   void filesAreDroppedAfterTheirTime() throws Exception {
     desk.close();
-    desk = DeskRun.open(settings -> settings.withKeep(Duration.ofSeconds(1)));
+    desk = DeskRun.open(settings -> settings.keep = Duration.ofSeconds(1));
     visitor = new Visitor(desk);
     visitor.enter();
     visitor.upload(id(1), "note", NOTE);

@@ -275,7 +275,7 @@ class DeskBrowserTest {
   void whatTheGateHoldsIsReleasedOnThePage(Chromium browser) throws IOException {
     desk.close();
     String reason = "Three attempts gave the same result";
-    desk = DeskRun.open(settings -> settings.withGate(DeskRun.gate(folder, reason)));
+    desk = DeskRun.open(settings -> settings.gate = DeskRun.gate(folder, reason));
     browser.enter(desk.address());
     DeskRun.story(folder.resolve("from"), HOLD);
     browser.click("nav a[href$=gate]");

@@ -11,7 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.UnaryOperator;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import ridgeproof.corpus.composition.SubjectCache;
 import ridgeproof.corpus.composition.TransactionComposer;
 import ridgeproof.corpus.scenario.DemonstrationSet;
@@ -20,11 +21,13 @@ import ridgeproof.examination.Examiner;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.facts.ImageExtraction;
 import ridgeproof.examination.safecopy.Deidentifier;
+import ridgeproof.gate.FolderWatch;
 import ridgeproof.gate.Gate;
 import ridgeproof.gate.GateExamination;
 import ridgeproof.gate.GateFolders;
 import ridgeproof.gate.GateSettings;
 import ridgeproof.imagery.DecodingLimits;
+import ridgeproof.ledger.health.StationHealth;
 import ridgeproof.report.ToolFacts;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.transaction.reader.ParseLimits;
@@ -44,27 +47,40 @@ final class DeskRun implements AutoCloseable {
   }
 
   static DeskRun open() {
-    return open(settings -> settings);
+    return open(settings -> {});
   }
 
-  static DeskRun open(UnaryOperator<DeskSettings> change) {
-    DeskSettings usual =
-        new DeskSettings(
-            0,
-            Duration.ofMinutes(60),
-            64L * 1024 * 1024,
-            new Examiner(TABLES, ParseLimits.standard()),
-            DeskRun::options,
-            new ImageExtraction(TABLES, DecodingLimits.standard()),
-            TABLES,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            () -> new Deidentifier(new Examiner(TABLES, ParseLimits.standard()), options()),
-            new ToolFacts("0.1", "17", "harbor"),
-            Clock.systemUTC());
+  /** What a test may want otherwise than it usually is. */
+  static final class Settings {
+    Duration keep = Duration.ofMinutes(60);
+    Supplier<ExaminationOptions> options = DeskRun::options;
+    FolderWatch watch;
+    Gate gate;
+    Supplier<Optional<StationHealth>> ledger;
+
+    private DeskSettings whole() {
+      return new DeskSettings(
+          0,
+          keep,
+          64L * 1024 * 1024,
+          new Examiner(TABLES, ParseLimits.standard()),
+          options,
+          new ImageExtraction(TABLES, DecodingLimits.standard()),
+          TABLES,
+          Optional.ofNullable(watch),
+          Optional.ofNullable(gate),
+          Optional.ofNullable(ledger),
+          () -> new Deidentifier(new Examiner(TABLES, ParseLimits.standard()), options()),
+          new ToolFacts("0.1", "17", "harbor"),
+          Clock.systemUTC());
+    }
+  }
+
+  static DeskRun open(Consumer<Settings> change) {
+    Settings settings = new Settings();
+    change.accept(settings);
     try {
-      Desk desk = Desk.open(change.apply(usual));
+      Desk desk = Desk.open(settings.whole());
       Thread whenStopped = new Thread(() -> closeWhenStopped(desk));
       whenStopped.setDaemon(true);
       whenStopped.start();

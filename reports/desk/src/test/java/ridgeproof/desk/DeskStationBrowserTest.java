@@ -18,7 +18,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import ridgeproof.corpus.fault.HostileCard;
-import ridgeproof.desk.web.DeskSettings;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.gate.FolderWatch;
@@ -42,19 +41,19 @@ class DeskStationBrowserTest {
     desk.close();
   }
 
-  private void open(java.util.function.UnaryOperator<DeskSettings> change) {
+  private void open(java.util.function.Consumer<DeskRun.Settings> change) {
     desk.close();
     desk = DeskRun.open(change);
   }
 
   /** Without ridges, which tell of fingers and not of stations. */
-  private static DeskSettings quick(DeskSettings settings) {
-    return settings.withOptions(
+  private static void quick(DeskRun.Settings settings) {
+    settings.options =
         () ->
             ExaminationOptions.standard()
                 .withToday(DeskRun.TODAY)
                 .withDepth(Depth.IMAGES)
-                .withPlaten(true));
+                .withPlaten(true);
   }
 
   private static void untilExamined(Chromium browser, int files) {
@@ -74,9 +73,7 @@ class DeskStationBrowserTest {
       throws IOException {
     Path watched = Files.createDirectories(folder.resolve("export"));
     DeskRun.story(watched, "date-turned-round"); // there before the desk was opened
-    open(
-        settings ->
-            settings.withWatch(new FolderWatch(watched, Duration.ofSeconds(5), 10_000_000)));
+    open(settings -> settings.watch = new FolderWatch(watched, Duration.ofSeconds(5), 10_000_000));
     browser.enter(desk.address());
     assertTrue(
         browser.text("return document.body.textContent").contains("watched folder"),
@@ -285,7 +282,7 @@ class DeskStationBrowserTest {
   @Test
   void theStationsOfALedgerAreJudgedWithoutAFile(Chromium browser) {
     StationHealth health = LedgerYear.withTwoFaults(folder);
-    open(settings -> settings.withLedger(() -> Optional.of(health)));
+    open(settings -> settings.ledger = () -> Optional.of(health));
     browser.enter(desk.address());
     browser.click("nav a[href$=shift]");
     browser.until("return document.querySelector('.ledger .map .ring') !== null");
@@ -316,7 +313,7 @@ class DeskStationBrowserTest {
 
   @Test
   void aLedgerThatCannotBeReadIsSaidSo(Chromium browser) {
-    open(settings -> settings.withLedger(Optional::empty));
+    open(settings -> settings.ledger = Optional::empty);
     browser.enter(desk.address());
     browser.click("nav a[href$=shift]");
     browser.until("return document.querySelector('.ledger') !== null");

@@ -147,9 +147,4 @@ public final class FolderSummary {
   public int files(Verdict verdict) {
     return all.files(verdict);
   }
-
-  /** The rule that most files met, mere facts left out. */
-  public Optional<String> commonestRule() {
-    return all.commonest().stream().findFirst().map(count -> count.rule().id());
-  }
 }

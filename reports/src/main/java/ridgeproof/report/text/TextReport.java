@@ -80,7 +80,7 @@ public final class TextReport {
 
   private String facts() {
     StringBuilder line = new StringBuilder();
-    line.append(String.format(Locale.ROOT, "%,d bytes", file.bytes()));
+    line.append(String.format(Locale.US, "%,d bytes", file.bytes()));
     int records = report.transaction().records().size();
     if (records > 0) {
       line.append(", version ").append(ReportPhrases.version(report));
@@ -116,7 +116,7 @@ public final class TextReport {
     out.append('\n').append(ink.strong("What to do")).append("\n\n");
     int number = 0;
     for (RecommendedAction action : report.actions()) {
-      String lead = String.format(Locale.ROOT, " %2d. ", ++number);
+      String lead = String.format(Locale.US, " %2d. ", ++number);
       paragraph(lead, TextSanitizer.of(action.remedy()) + observed.aboutMasked(action));
       paragraph("     ", "[" + action.severity() + "] " + ReportPhrases.ids(action.findings()));
     }
@@ -204,7 +204,7 @@ public final class TextReport {
     }
     out.append('\n').append(ink.strong("Sources")).append('\n');
     documents.forEach(
-        key -> paragraph(String.format(Locale.ROOT, "  %-9s ", key), wording.title(key)));
+        key -> paragraph(String.format(Locale.US, "  %-9s ", key), wording.title(key)));
   }
 
   private void paragraph(String lead, String text) {

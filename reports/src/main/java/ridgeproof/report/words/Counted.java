@@ -14,6 +14,7 @@ public final class Counted {
 
   /** The same with a noun that has a plural of its own: 1 entry, 2 entries. */
   public static String of(long number, String one, String several) {
-    return String.format(Locale.ROOT, "%,d %s", number, number == 1 ? one : several);
+    // The same text as of no language, for which the JDK would first load what it knows of them.
+    return String.format(Locale.US, "%,d %s", number, number == 1 ? one : several);
   }
 }

@@ -3,7 +3,6 @@ package ridgeproof.spec.layout;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import ridgeproof.spec.table.Table;
@@ -30,7 +29,7 @@ public final class RecordLayout {
 
   /** The layout of a type that the tables list; a layout that is missing is a defect of ours. */
   public static RecordLayout load(int recordType) {
-    String file = String.format(Locale.ROOT, "layouts/type-%02d.csv", recordType);
+    String file = "layouts/type-" + (recordType < 10 ? "0" : "") + recordType + ".csv";
     return new RecordLayout(
         recordType,
         Table.resource(file).rows().stream().map(row -> FieldRow.of(row, recordType)).toList());

@@ -8,16 +8,54 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import ridgeproof.report.FileFacts;
 import ridgeproof.transaction.record.ByteSource;
 
-/** A file that is examined: opened for reading only, small ones read, large ones mapped. */
-public record InputFile(Path path, ByteSource bytes, FileFacts facts) {
+/**
+ * A file that is examined: opened for reading only, small ones read, large ones mapped. Its hash is
+ * made beside the examination, which does not need it, since it takes a tenth of a short command.
+ */
+public final class InputFile {
 
   /** Names standard input. */
   public static final String STANDARD_INPUT = "-";
 
   private static final long MAPPED_FROM = 16L * 1024 * 1024;
+
+  private final Path path;
+  private final ByteSource bytes;
+  private final FutureTask<FileFacts> facts;
+
+  private InputFile(Path path, ByteSource bytes, String name) {
+    this.path = path;
+    this.bytes = bytes;
+    this.facts = new FutureTask<>(() -> new FileFacts(name, bytes.length(), bytes.sha256()));
+    Thread hashing = new Thread(facts, "hash");
+    hashing.setDaemon(true); // a run that is broken off does not wait for it
+    hashing.start();
+  }
+
+  public Path path() {
+    return path;
+  }
+
+  public ByteSource bytes() {
+    return bytes;
+  }
+
+  /** Name, size and hash; waits for the hash. */
+  public FileFacts facts() {
+    try {
+      return facts.get();
+    } catch (ExecutionException e) {
+      throw new IllegalStateException(e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw CommandFailure.inputOutput("interrupted");
+    }
+  }
 
   /**
    * Opens the file, or reads standard input where it is named so.
@@ -34,9 +72,7 @@ public record InputFile(Path path, ByteSource bytes, FileFacts facts) {
 
   private static InputFile standardInput(Path path, long maxBytes) {
     try {
-      ByteSource bytes = ByteSource.of(read(path, System.in, maxBytes));
-      return new InputFile(
-          path, bytes, new FileFacts("standard input", bytes.length(), bytes.sha256()));
+      return new InputFile(path, ByteSource.of(read(path, System.in, maxBytes)), "standard input");
     } catch (IOException e) {
       throw CommandFailure.inputOutput(IoErrorMessages.of(path, e));
     }
@@ -55,10 +91,7 @@ public record InputFile(Path path, ByteSource bytes, FileFacts facts) {
           size >= MAPPED_FROM
               ? channel.map(FileChannel.MapMode.READ_ONLY, 0, size)
               : ByteBuffer.wrap(read(path, Channels.newInputStream(channel), maxBytes));
-      ByteSource bytes = ByteSource.of(buffer);
-      FileFacts facts =
-          new FileFacts(path.getFileName().toString(), bytes.length(), bytes.sha256());
-      return new InputFile(path, bytes, facts);
+      return new InputFile(path, ByteSource.of(buffer), path.getFileName().toString());
     } catch (IOException e) {
       throw CommandFailure.inputOutput(IoErrorMessages.of(path, e));
     }

@@ -136,18 +136,24 @@ final class LineEnds {
    * of one line end. Of raw images that would say little: they have gray levels that never occur.
    */
   static boolean lacksLineEnds(List<ByteSource> images) {
-    long[] line = new long[2];
-    long[] others = new long[2];
-    for (ByteSource image : images) {
-      if (image.startsWith(0, 0xFF, 0xA0) || image.startsWith(0, 0xFF, 0xD8)) {
-        Census census = Census.of(image);
-        line[0] += census.lineFeeds();
-        line[1] += census.returns();
-        others[0] += census.count(0x0B);
-        others[1] += census.count(0x0E);
-      }
+    List<ByteSource> compressed =
+        images.stream()
+            .filter(image -> image.startsWith(0, 0xFF, 0xA0) || image.startsWith(0, 0xFF, 0xD8))
+            .toList();
+    // Nearly every sound image has both within its first bytes; counting reads all of them.
+    if (holds(compressed, LF) && holds(compressed, CR)) {
+      return false;
     }
-    return Math.min(others[0], others[1]) >= FREQUENT && (line[0] == 0 || line[1] == 0);
+    List<Census> counted = compressed.stream().map(Census::of).toList();
+    return Math.min(sum(counted, 0x0B), sum(counted, 0x0E)) >= FREQUENT;
+  }
+
+  private static boolean holds(List<ByteSource> images, int value) {
+    return images.stream().anyMatch(image -> image.indexOf(value, 0) >= 0);
+  }
+
+  private static long sum(List<Census> images, int value) {
+    return images.stream().mapToLong(image -> image.count(value)).sum();
   }
 
   private static TransportDamage replaced(String observed) {

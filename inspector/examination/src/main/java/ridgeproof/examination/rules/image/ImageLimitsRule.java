@@ -88,16 +88,16 @@ final class ImageLimitsRule implements Rule {
       log.add(
           "RP-IMG-017",
           image.layout().verticalScale().map(image::at).orElse(image.location()),
-          Observed.of(String.format(Locale.ROOT, "%.0f and %.0f ppi", horizontal, vertical)),
+          Observed.of(String.format(Locale.US, "%.0f and %.0f ppi", horizontal, vertical)),
           "equal resolutions");
     } else if (!allowed.isEmpty() && allowed.stream().noneMatch(c -> c.admits(horizontal))) {
       log.add(
           "RP-IMG-008",
           image.layout().horizontalScale().map(image::at).orElse(image.location()),
-          Observed.of(String.format(Locale.ROOT, "%.1f ppi", horizontal)),
+          Observed.of(String.format(Locale.US, "%.1f ppi", horizontal)),
           String.join(
               " or ",
-              allowed.stream().map(c -> String.format(Locale.ROOT, "%.0f ppi", c.ppi())).toList()),
+              allowed.stream().map(c -> String.format(Locale.US, "%.0f ppi", c.ppi())).toList()),
           Optional.of(allowed.get(0).source()),
           List.of(Measure.against("resolution", horizontal, "ppi", allowed.get(0).ppi())));
     }
@@ -136,9 +136,8 @@ final class ImageLimitsRule implements Rule {
     log.add(
         excess <= SIZE_TOLERANCE + ROUNDING ? "RP-IMG-010" : "RP-IMG-009",
         image.at(image.layout().width()),
-        Observed.of(String.format(Locale.ROOT, "%.2f x %.2f mm", width, height)),
-        String.format(
-            Locale.ROOT, "at most %.2f x %.2f mm", limit.maxWidthMm(), limit.maxHeightMm()),
+        Observed.of(String.format(Locale.US, "%.2f x %.2f mm", width, height)),
+        String.format(Locale.US, "at most %.2f x %.2f mm", limit.maxWidthMm(), limit.maxHeightMm()),
         Optional.of(limit.source()),
         List.of(
             Measure.against("width", width, "mm", limit.maxWidthMm()),
