@@ -41,6 +41,9 @@ public final class StructureTensorField {
         int squares = 0;
         int start = Math.max(1, grid.left(column));
         int end = Math.min(width - 1, grid.right(column));
+        if (start >= end) {
+          continue;
+        }
         // Sums and differences of a column of three are those of the next pixels too.
         int at = y * width + start;
         int sumBefore = sum(pixels, at - 1, width);
