@@ -3,12 +3,10 @@ package ridgeproof.distribution;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
@@ -79,23 +77,6 @@ class ContentsTest {
       String stated = Files.readString(Path.of(file + ".sha256")).strip();
       assertEquals(HexFormat.of().formatHex(digest.digest()) + " *" + file.getFileName(), stated);
     }
-  }
-
-  @Test
-  void theDebianPackageNamesTheProjectAsItsMaintainer() throws Exception {
-    List<Path> packages;
-    try (Stream<Path> all = Files.list(UnpackedPackage.anyJava().getParent())) {
-      packages = all.filter(file -> file.toString().endsWith(".deb")).toList();
-    }
-    assumeFalse(packages.isEmpty(), "No .deb was made: dpkg-deb is not installed.");
-    Process process =
-        new ProcessBuilder("dpkg-deb", "-f", packages.get(0).toString(), "Maintainer")
-            .redirectErrorStream(true)
-            .start();
-    String maintainer =
-        new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
-    assertEquals(0, process.waitFor(), maintainer);
-    assertEquals("Ridgeproof", maintainer);
   }
 
   @Test
