@@ -112,11 +112,13 @@ final class FaultMarks {
     print.box().ifPresent(box -> marks.box(Kind.FAULT, box));
   }
 
-  /** A line around the print; around the image where no print was found. */
+  /** A line around the print, or that none was found where one was looked for. */
   private void outline() {
     Optional<RotatedBox> box = print.box();
     if (box.isPresent()) {
       marks.box(Kind.FAULT, box.get());
+    } else if (print.image().ridges().isEmpty()) {
+      return;
     } else if (print.finger().isPresent() || !print.isInSlap()) {
       marks.note("No print was found in the image.");
     } else {

@@ -121,6 +121,16 @@ class HtmlReportTest {
   }
 
   @Test
+  void aPrintThatWasNotLookedForIsNotCalledMissingFromItsImage() {
+    byte[] annotated = PilotCard.ascii().particular(84, "4\u001fXX").bytes();
+    FindingsReport report = Reports.examine(annotated, Depth.IMAGES);
+    assertTrue(report.findings().stream().anyMatch(f -> f.ruleId().equals("RP-TXN-005")));
+    String page = page(annotated);
+    assertTrue(page.contains("Right ring finger"), "a picture at the step");
+    assertFalse(page.contains("No print was found"), "of a print nobody looked for");
+  }
+
+  @Test
   void aMissingFingerThatTheFileAccountsForIsNotCalledMissing() {
     Map<Integer, PositionState> states =
         states(PilotCard.ascii().without(4).particular(84, "4\u001fXX"));
