@@ -2,6 +2,7 @@ package ridgeproof.ledger;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -86,6 +87,21 @@ public record PlatenNote(
   /** Whether a print covered the cell. */
   public boolean covers(int cell) {
     return prints.stream().anyMatch(box -> box.contains(cell % width, cell / width));
+  }
+
+  /** All cells that a print covered. */
+  public BitSet covered() {
+    BitSet cells = new BitSet(width * height);
+    for (CellBox box : prints) {
+      int left = Math.max(0, box.left());
+      int right = Math.min(width, box.right());
+      for (int y = Math.max(0, box.top());
+          y < Math.min(height, box.bottom()) && left < right;
+          y++) {
+        cells.set(y * width + left, y * width + right);
+      }
+    }
+    return cells;
   }
 
   private static String words(List<Integer> numbers) {

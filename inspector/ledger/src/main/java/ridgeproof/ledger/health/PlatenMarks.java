@@ -2,6 +2,7 @@ package ridgeproof.ledger.health;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -163,8 +164,9 @@ final class PlatenMarks {
     int[] stained = new int[cells];
     for (Look look : looks.subList(run.first(), run.last() + 1)) {
       for (PlatenNote note : look.notes()) {
-        for (int cell = 0; cell < cells; cell++) {
-          seen[cell] += note.covers(cell) ? 0 : 1;
+        BitSet covered = note.covered();
+        for (int c = covered.nextClearBit(0); c < cells; c = covered.nextClearBit(c + 1)) {
+          seen[c]++;
         }
         note.stains().forEach(cell -> stained[cell]++);
       }
