@@ -50,7 +50,7 @@ final class DeskRun implements AutoCloseable {
     return open(settings -> {});
   }
 
-  /** What a test may want otherwise than it usually is. */
+  /** What a test can set otherwise than it usually is. */
   static final class Settings {
     Duration keep = Duration.ofMinutes(60);
     Supplier<ExaminationOptions> options = DeskRun::options;

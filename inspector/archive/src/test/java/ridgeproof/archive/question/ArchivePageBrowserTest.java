@@ -9,11 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.extension.ExtensionContext;
-import org.junit.jupiter.api.extension.ParameterContext;
-import org.junit.jupiter.api.extension.ParameterResolver;
 import org.junit.jupiter.api.io.TempDir;
 import ridgeproof.testing.browser.Browser;
 import ridgeproof.testing.browser.InstalledChromium;
@@ -80,21 +76,9 @@ class ArchivePageBrowserTest {
   }
 
   /** The one browser of a run. */
-  static final class Chromium implements BeforeAllCallback, ParameterResolver {
-
-    @Override
-    public void beforeAll(ExtensionContext context) {
-      SharedBrowser.start(context, PageBrowser.class, PageBrowser::start);
-    }
-
-    @Override
-    public boolean supportsParameter(ParameterContext parameter, ExtensionContext context) {
-      return parameter.getParameter().getType() == PageBrowser.class;
-    }
-
-    @Override
-    public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
-      return SharedBrowser.store(context).get(PageBrowser.class);
+  static final class Chromium extends SharedBrowser<PageBrowser> {
+    Chromium() {
+      super(PageBrowser.class, PageBrowser::start);
     }
   }
 }

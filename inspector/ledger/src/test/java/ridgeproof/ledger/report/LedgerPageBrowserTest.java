@@ -12,11 +12,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.extension.ExtensionContext;
-import org.junit.jupiter.api.extension.ParameterContext;
-import org.junit.jupiter.api.extension.ParameterResolver;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -63,20 +59,9 @@ class LedgerPageBrowserTest {
     }
   }
 
-  static final class Extension implements BeforeAllCallback, ParameterResolver {
-    @Override
-    public void beforeAll(ExtensionContext context) {
-      SharedBrowser.start(context, PageBrowser.class, PageBrowser::start);
-    }
-
-    @Override
-    public boolean supportsParameter(ParameterContext parameter, ExtensionContext context) {
-      return parameter.getParameter().getType() == PageBrowser.class;
-    }
-
-    @Override
-    public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
-      return SharedBrowser.store(context).get(PageBrowser.class);
+  static final class Extension extends SharedBrowser<PageBrowser> {
+    Extension() {
+      super(PageBrowser.class, PageBrowser::start);
     }
   }
 
