@@ -3,28 +3,22 @@ package ridgeproof.examination.example;
 import static java.nio.charset.StandardCharsets.UTF_16;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import java.io.StringReader;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import javax.xml.XMLConstants;
-import javax.xml.transform.stream.StreamSource;
-import javax.xml.validation.SchemaFactory;
-import org.xml.sax.SAXException;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.SampleCard;
+import ridgeproof.examination.SampleXml;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.examination.xml.SchemaCheck;
 import ridgeproof.transaction.reader.ParseLimits;
-import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
-import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
 
 /** The card in XML with one thing of the XML changed. */
 final class XmlExamples {
 
-  private static final String CARD = card();
+  private static final String CARD = SampleXml.card();
   private static final String RECORD = "<itl:PackageInformationRecord>";
   private static final String WHOLE_RECORD =
       "(?s)<itl:PackageInformationRecord>.*?</itl:PackageInformationRecord>";
@@ -50,7 +44,9 @@ final class XmlExamples {
     changed("RP-XML-003", "niem-core/2.0", "niem-core/0.1");
     changed("RP-XML-014", "UTF-8", "EBCDIC-37");
     list.examined("RP-XML-018", () -> examine(CARD.getBytes(UTF_16), Optional.empty()));
-    list.examined("RP-XML-008", () -> examine(CARD.getBytes(UTF_8), Optional.of(schema())));
+    list.examined(
+        "RP-XML-008",
+        () -> examine(CARD.getBytes(UTF_8), Optional.of(SampleXml.schemaOfOneRecord())));
   }
 
   private void elements() {
@@ -118,35 +114,5 @@ final class XmlExamples {
         .examine(
             ByteSource.of(xml),
             ExaminationOptions.standard().withDepth(Depth.STRUCTURE).withToday(SampleCard.TODAY));
-  }
-
-  private static String card() {
-    ByteSource traditional = ByteSource.of(SampleCard.rolledTagged().bytes());
-    return new String(
-        new XmlTransactionWriter(SampleCard.TABLES)
-            .write(
-                new TransactionReader(SampleCard.TABLES, ParseLimits.standard()).read(traditional)),
-        UTF_8);
-  }
-
-  /** A package of one record. */
-  private static SchemaCheck schema() {
-    String schema =
-        """
-        <xs:schema xmlns:xs='http://www.w3.org/2001/XMLSchema'
-            targetNamespace='http://biometrics.nist.gov/standard/2011'>
-          <xs:element name='NISTBiometricInformationExchangePackage'>
-            <xs:complexType><xs:sequence>
-              <xs:any processContents='skip'/>
-            </xs:sequence></xs:complexType>
-          </xs:element>
-        </xs:schema>""";
-    try {
-      return new SchemaCheck(
-          SchemaFactory.newInstance(XMLConstants.W3C_XML_SCHEMA_NS_URI)
-              .newSchema(new StreamSource(new StringReader(schema))));
-    } catch (SAXException e) {
-      throw new IllegalStateException(e);
-    }
   }
 }

@@ -4,16 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
-import javax.xml.XMLConstants;
-import javax.xml.transform.stream.StreamSource;
-import javax.xml.validation.SchemaFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -21,27 +17,17 @@ import org.junit.jupiter.params.provider.MethodSource;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.SampleCard;
+import ridgeproof.examination.SampleXml;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Finding;
 import ridgeproof.transaction.reader.ParseLimits;
-import ridgeproof.transaction.reader.TransactionReader;
 import ridgeproof.transaction.record.ByteSource;
-import ridgeproof.transaction.xml.writer.XmlTransactionWriter;
 
 /** What is reported of XML as such. */
 class XmlRulesTest {
 
-  private static final String CARD = card();
-
-  private static String card() {
-    ByteSource traditional = ByteSource.of(SampleCard.rolledTagged().bytes());
-    return new String(
-        new XmlTransactionWriter(SampleCard.TABLES)
-            .write(
-                new TransactionReader(SampleCard.TABLES, ParseLimits.standard()).read(traditional)),
-        StandardCharsets.UTF_8);
-  }
+  private static final String CARD = SampleXml.card();
 
   private static FindingsReport examine(String xml, Optional<SchemaCheck> schemas) {
     ExaminationOptions options =
@@ -141,21 +127,8 @@ class XmlRulesTest {
   }
 
   @Test
-  void aSchemaOfTheUserIsAskedToo() throws Exception {
-    String schema =
-        """
-        <xs:schema xmlns:xs='http://www.w3.org/2001/XMLSchema'
-            targetNamespace='http://biometrics.nist.gov/standard/2011'>
-          <xs:element name='NISTBiometricInformationExchangePackage'>
-            <xs:complexType><xs:sequence>
-              <xs:any processContents='skip'/>
-            </xs:sequence></xs:complexType>
-          </xs:element>
-        </xs:schema>""";
-    SchemaFactory factory = SchemaFactory.newInstance(XMLConstants.W3C_XML_SCHEMA_NS_URI);
-    SchemaCheck check =
-        new SchemaCheck(factory.newSchema(new StreamSource(new StringReader(schema))));
-    FindingsReport report = examine(CARD, Optional.of(check));
+  void aSchemaOfTheUserIsAskedToo() {
+    FindingsReport report = examine(CARD, Optional.of(SampleXml.schemaOfOneRecord()));
     Finding first =
         report.findings().stream()
             .filter(finding -> finding.ruleId().equals("RP-XML-008"))
