@@ -16,8 +16,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import ridgeproof.archive.examining.ExaminationPlan;
-import ridgeproof.archive.input.InputBytes;
 import ridgeproof.archive.input.InputListing;
+import ridgeproof.archive.local.ArchiveFileSystem;
 import ridgeproof.archive.store.ArchiveError;
 import ridgeproof.archive.store.ArchiveStore;
 import ridgeproof.archive.store.ArchiveTable;
@@ -213,7 +213,7 @@ final class ArchiveExamineCommand implements Callable<Integer> {
       if ((root + "/").startsWith(path + "/")) {
         throw CommandFailure.usage("--output is inside --input " + name);
       }
-      if (source.list == null && !InputBytes.fileSystem(path, hadoop).exists(path)) {
+      if (source.list == null && !ArchiveFileSystem.of(path, hadoop).exists(path)) {
         throw CommandFailure.inputOutput(name + ": not found");
       }
       paths.add(path);
@@ -222,7 +222,7 @@ final class ArchiveExamineCommand implements Callable<Integer> {
   }
 
   private static List<String> lines(Path list, Configuration hadoop) throws IOException {
-    try (var in = InputBytes.fileSystem(list, hadoop).open(list)) {
+    try (var in = ArchiveFileSystem.open(list, hadoop)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8)
           .lines()
           .map(String::strip)
@@ -233,7 +233,7 @@ final class ArchiveExamineCommand implements Callable<Integer> {
   }
 
   private static Path qualified(Path path, Configuration hadoop) throws IOException {
-    return InputBytes.fileSystem(path, hadoop).makeQualified(path);
+    return ArchiveFileSystem.of(path, hadoop).makeQualified(path);
   }
 
   private java.nio.file.Path keyFile(Path root) {

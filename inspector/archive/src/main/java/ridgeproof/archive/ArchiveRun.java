@@ -78,18 +78,19 @@ final class ArchiveRun {
   Outcome examineFiles(Iterator<ArchiveInput> listing, long maxFiles, long maxBytes)
       throws IOException {
     rememberAll();
-    InputBatches batches =
-        new InputBatches(
-            listing,
-            input -> !known.inputs().contains(ExaminationPlan.inputHash(hash, input.identity())),
-            maxFiles,
-            maxBytes);
+    InputBatches batches = new InputBatches(listing, this::isNew, maxFiles, maxBytes);
     Outcome outcome = new Outcome(0, 0, 0);
     for (List<ArchiveInput> batch = batches.next(); !batch.isEmpty(); batch = batches.next()) {
       progress.begin(batch.size());
       outcome = batch(outcome, results(batch), false);
     }
     return new Outcome(outcome.examined(), outcome.quarantined(), batches.leftOut());
+  }
+
+  /** The hashes of a new archive's inputs are left to the tasks; the driver has one core. */
+  private boolean isNew(ArchiveInput input) {
+    return known.inputs().size() == 0
+        || !known.inputs().contains(ExaminationPlan.inputHash(hash, input.identity()));
   }
 
   /**

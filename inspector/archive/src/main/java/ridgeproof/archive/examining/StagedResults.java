@@ -15,7 +15,7 @@ import java.util.Objects;
 import org.apache.hadoop.conf.Configuration;
 import org.apache.hadoop.fs.Path;
 import org.apache.spark.TaskContext;
-import ridgeproof.archive.input.InputBytes;
+import ridgeproof.archive.local.ArchiveFileSystem;
 import scala.Tuple2;
 
 /**
@@ -40,7 +40,7 @@ public record StagedResults(String address, long results, long repeats) implemen
     try (DataOutputStream out =
         new DataOutputStream(
             new BufferedOutputStream(
-                InputBytes.fileSystem(path, hadoop).create(path, true), BUFFER))) {
+                ArchiveFileSystem.of(path, hadoop).create(path, true), BUFFER))) {
       while (results.hasNext()) {
         FileResult result = results.next();
         if (Objects.isNull(result)) {
@@ -68,7 +68,7 @@ public record StagedResults(String address, long results, long repeats) implemen
     List<Tuple2<ResultKey, byte[]>> all = new ArrayList<>();
     try (DataInputStream in =
         new DataInputStream(
-            new BufferedInputStream(InputBytes.fileSystem(path, hadoop).open(path), BUFFER))) {
+            new BufferedInputStream(ArchiveFileSystem.open(path, hadoop), BUFFER))) {
       for (long i = 0; i < results; i++) {
         ResultKey key = new ResultKey(in.readLong(), in.readUTF(), in.readUTF());
         all.add(new Tuple2<>(key, in.readNBytes(in.readInt())));

@@ -4,20 +4,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
 import org.apache.hadoop.conf.Configuration;
-import org.apache.hadoop.fs.FileSystem;
-import org.apache.hadoop.fs.LocalFileSystem;
 import org.apache.hadoop.fs.Path;
+import ridgeproof.archive.local.ArchiveFileSystem;
 
 /** Reads inputs through the Hadoop file systems, and never writes to one. */
 public final class InputBytes {
 
   private InputBytes() {}
-
-  /** The file system of an address; the local one as it is, without files of check sums. */
-  public static FileSystem fileSystem(Path path, Configuration configuration) throws IOException {
-    FileSystem system = path.getFileSystem(configuration);
-    return system instanceof LocalFileSystem local ? local.getRaw() : system;
-  }
 
   /**
    * The bytes of an input, at most one more than a limit.
@@ -27,7 +20,7 @@ public final class InputBytes {
   public static byte[] read(ArchiveInput input, int limit, Configuration configuration)
       throws IOException {
     Path path = new Path(input.address());
-    try (InputStream in = fileSystem(path, configuration).open(path)) {
+    try (InputStream in = ArchiveFileSystem.open(path, configuration)) {
       int expected = (int) Math.min(input.bytes(), limit);
       byte[] bytes = new byte[expected];
       int read = in.readNBytes(bytes, 0, expected);

@@ -16,6 +16,7 @@ import org.apache.hadoop.conf.Configuration;
 import org.apache.hadoop.fs.FileStatus;
 import org.apache.hadoop.fs.FileSystem;
 import org.apache.hadoop.fs.Path;
+import ridgeproof.archive.local.ArchiveFileSystem;
 
 /**
  * The files below some addresses, by name, one folder in memory at a time. What cannot be listed is
@@ -138,7 +139,7 @@ public final class InputListing implements Iterator<ArchiveInput> {
   }
 
   private FileSystem fileSystem(Path path) throws IOException {
-    return InputBytes.fileSystem(path, configuration);
+    return ArchiveFileSystem.of(path, configuration);
   }
 
   private static boolean isLocal(Path path) {

@@ -19,7 +19,7 @@ import org.apache.hadoop.fs.LocatedFileStatus;
 import org.apache.hadoop.fs.Options;
 import org.apache.hadoop.fs.Path;
 import org.apache.hadoop.fs.RemoteIterator;
-import ridgeproof.archive.input.InputBytes;
+import ridgeproof.archive.local.ArchiveFileSystem;
 
 /**
  * The folder of an archive. A batch is written to a staging folder; it is committed by the rename
@@ -44,7 +44,7 @@ public final class ArchiveStore {
       throws IOException {
     this.system = system;
     this.root = root;
-    this.context = FileContext.getFileContext(root.toUri(), configuration);
+    this.context = ArchiveFileSystem.context(root.toUri(), configuration);
   }
 
   /**
@@ -56,7 +56,7 @@ public final class ArchiveStore {
   public static ArchiveStore openToWrite(Path root, String settings, Configuration configuration)
       throws IOException {
     ArchiveStore store =
-        new ArchiveStore(InputBytes.fileSystem(root, configuration), root, configuration);
+        new ArchiveStore(ArchiveFileSystem.of(root, configuration), root, configuration);
     store.system.mkdirs(root);
     store.agreeOn(settings);
     store.system.mkdirs(store.at(LOG));
@@ -71,7 +71,7 @@ public final class ArchiveStore {
 
   /** Whether an archive is there. */
   public static boolean exists(Path root, Configuration configuration) throws IOException {
-    return InputBytes.fileSystem(root, configuration).exists(new Path(root, SETTINGS));
+    return ArchiveFileSystem.of(root, configuration).exists(new Path(root, SETTINGS));
   }
 
   /** The folder of a table. */

@@ -1,6 +1,7 @@
 package ridgeproof.archive.store;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.Map;
@@ -10,6 +11,7 @@ import org.apache.parquet.hadoop.ParquetWriter;
 import org.apache.parquet.hadoop.api.WriteSupport;
 import org.apache.parquet.hadoop.metadata.CompressionCodecName;
 import org.apache.parquet.hadoop.util.HadoopOutputFile;
+import org.apache.parquet.io.LocalOutputFile;
 import org.apache.parquet.io.OutputFile;
 import org.apache.parquet.io.api.Binary;
 import org.apache.parquet.io.api.RecordConsumer;
@@ -29,6 +31,7 @@ import org.apache.spark.sql.types.LongType;
 import org.apache.spark.sql.types.StringType;
 import org.apache.spark.sql.types.StructField;
 import org.apache.spark.sql.types.TimestampType;
+import ridgeproof.archive.local.ArchiveFileSystem;
 
 /**
  * Writes rows of a table to one Parquet file, without its day, which the folder tells. Without SQL,
@@ -45,10 +48,19 @@ public final class TableWriter {
    */
   public static ParquetWriter<Row> open(ArchiveTable table, Path path, Configuration configuration)
       throws IOException {
-    return new Builder(HadoopOutputFile.fromPath(path, configuration), table)
+    return new Builder(file(path, configuration), table)
         .withConf(configuration)
         .withCompressionCodec(CompressionCodecName.ZSTD)
         .build();
+  }
+
+  private static OutputFile file(Path path, Configuration configuration) throws IOException {
+    if (!ArchiveFileSystem.isLocal(path.toUri())) {
+      return HadoopOutputFile.fromPath(path, configuration);
+    }
+    java.nio.file.Path file = java.nio.file.Path.of(path.toUri().getPath());
+    Files.createDirectories(file.getParent());
+    return new LocalOutputFile(file);
   }
 
   private static final class Builder extends ParquetWriter.Builder<Row, Builder> {
