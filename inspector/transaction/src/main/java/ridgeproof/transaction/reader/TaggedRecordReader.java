@@ -278,7 +278,8 @@ final class TaggedRecordReader {
             && position == source.length()
             && (statedLength.isEmpty() || statedLength.getAsInt() > length);
     if (cut) {
-      context.cutOff(place, statedLength, length);
+      statedLength.ifPresentOrElse(
+          stated -> context.cutOff(place, stated, length), () -> context.cutOff(place, length));
       return;
     }
     if (!closed) {
