@@ -89,8 +89,11 @@ public final class TransactionReader {
     Transaction read() {
       if (canBegin()) {
         readHeader();
-        while (position < source.length() && withinLimits()) {
+        while (position < source.length() && !limitReached()) {
           readNext();
+        }
+        if (position < source.length() || context.itemLimitReached()) {
+          reportLimit();
         }
         new ContentsCheck(context, contents, records).run();
       }
@@ -249,20 +252,26 @@ public final class TransactionReader {
           required);
     }
 
-    private boolean withinLimits() {
-      if (records.size() < limits.maxRecords() && !context.itemLimitReached()) {
-        return true;
+    private boolean limitReached() {
+      return records.size() >= limits.maxRecords() || context.itemLimitReached();
+    }
+
+    /** Reports what is left unread: the rest of the file, or the rest of its last record. */
+    private void reportLimit() {
+      ByteRange rest = context.absolute(position, source.length());
+      Location place = Location.of(records.get(records.size() - 1));
+      if (rest.length() > 0) {
+        place = Location.file().at(rest);
+        unread.add(rest);
       }
-      boolean records = !context.itemLimitReached();
+      boolean items = context.itemLimitReached();
       context.log.add(
           "RP-STR-026",
-          Location.file().at(context.absolute(position, source.length())),
-          Observed.of(records ? "more records" : "more information items"),
-          records
-              ? "at most " + limits.maxRecords() + " records"
-              : "at most " + limits.maxItems() + " items");
-      unread.add(context.absolute(position, source.length()));
-      return false;
+          place,
+          Observed.of(items ? "more information items" : "more records"),
+          items
+              ? "at most " + limits.maxItems() + " items"
+              : "at most " + limits.maxRecords() + " records");
     }
 
     private void add(LogicalRecord record) {
