@@ -174,7 +174,7 @@ final class RecordBoundaryFinder {
     FieldRow row = value.row();
     return row.values()
         .map(rule -> rule.matches(Long.toString(value.number()), this::knows))
-        .orElse(value.row().number().field() != 2 || value.number() <= 99);
+        .orElse(true);
   }
 
   private boolean knows(String table, String code) {
