@@ -82,6 +82,14 @@ final class ParseContext {
 
   private void cutOff(Location place, String required, int available) {
     log.add(
-        "RP-STR-012", place, Observed.of(available + " bytes, then the end of the file"), required);
+        "RP-STR-012",
+        place,
+        Observed.of(bytes(available) + ", then the end of the file"),
+        required);
+  }
+
+  /** A count in words. */
+  static String bytes(int count) {
+    return count + (count == 1 ? " byte" : " bytes");
   }
 }

@@ -221,7 +221,7 @@ final class TaggedRecordReader {
     context.log.add(
         "RP-STR-009",
         place().at(range),
-        Observed.of(range.length() + " bytes without a field number"),
+        Observed.of(ParseContext.bytes(range.length()) + " without a field number"),
         "a tag such as " + type + ".003:");
     if (stop < limit && source.byteAt(stop) == Separator.FS && !continuesAfter(stop)) {
       ended = true;

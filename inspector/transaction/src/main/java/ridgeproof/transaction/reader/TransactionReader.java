@@ -9,6 +9,7 @@ import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.Code;
+import ridgeproof.spec.layout.RecordTypeRow.Encoding;
 import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.record.ByteRange;
 import ridgeproof.transaction.record.ByteSource;
@@ -189,7 +190,10 @@ public final class TransactionReader {
     }
 
     private OptionalInt taggedType() {
-      OptionalInt tagged = context.starts.taggedAt(position);
+      // The last pixel of an image may be a digit.
+      boolean behindImage = records.get(records.size() - 1).encoding() == Encoding.BINARY;
+      OptionalInt tagged =
+          behindImage ? context.starts.tagAt(position) : context.starts.taggedAt(position);
       return tagged.isPresent() ? tagged : context.starts.afterMissingEnd(position);
     }
 
@@ -248,7 +252,7 @@ public final class TransactionReader {
       context.log.add(
           rule,
           Location.file().at(range),
-          Observed.of(range.length() + (range.length() == 1 ? " byte" : " bytes")),
+          Observed.of(ParseContext.bytes(range.length())),
           required);
     }
 

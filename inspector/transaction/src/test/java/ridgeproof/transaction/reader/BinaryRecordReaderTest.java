@@ -106,6 +106,23 @@ class BinaryRecordReaderTest {
   }
 
   @Test
+  void anImageThatHoldsWhatLooksLikeARecordKeepsItsStatedLength() {
+    String file = header("4 01") + compressed(1, "an 2.001:20\u001D image");
+    assertEquals(List.of(1, 4), types(read(file)));
+    assertEquals(List.of(), findings(file));
+  }
+
+  @Test
+  void aFileThatEndsBehindOneByteOfALengthIsCutOff() {
+    String file = header("4 01") + bytes(0);
+    assertEquals(
+        "RP-STR-012 record 2 at "
+            + SECOND
+            + "+0: 1 byte, then the end of the file | a complete record",
+        findings(file).get(0));
+  }
+
+  @Test
   void aFileThatEndsBehindALengthIsCutOffWithoutAnIdc() {
     String file = header("4 01") + number(4, 24);
     assertEquals(

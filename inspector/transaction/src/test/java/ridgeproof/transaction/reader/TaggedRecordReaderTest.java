@@ -255,6 +255,18 @@ class TaggedRecordReaderTest {
   }
 
   @Test
+  void aFieldSeparatorTooManyIsOneByteWithoutATag() {
+    String file = HEADER + tagged(2, "2.002:00", "", "2.018:X");
+    assertEquals(
+        List.of(
+            "RP-STR-009 record 2 at "
+                + (SECOND + 18)
+                + "+1: 1 byte without a field number | a tag such as 2.003:"),
+        findings(file));
+    assertEquals("X", text(file, 18));
+  }
+
+  @Test
   void bytesWithoutATagEndARecordOfAWrongLengthWithIt() {
     String file = HEADER + tagged("77", 2, "2.002:00", "NAME") + "2 ?";
     assertEquals(
@@ -313,6 +325,13 @@ class TaggedRecordReaderTest {
         List.of(
             "RP-STR-004 record 2 field 14.001 at " + (head.length() + 7) + "+2: LEN 32 | LEN 33"),
         findings(file));
+  }
+
+  @Test
+  void anImageThatHoldsWhatLooksLikeARecordKeepsItsStatedLength() {
+    String file = header("14 01") + tagged(14, "14.002:01", "14.999:im 2.001:20" + GS + "age");
+    assertEquals(List.of(1, 14), types(read(file)));
+    assertEquals(List.of(), findings(file));
   }
 
   @Test

@@ -142,6 +142,20 @@ class TransactionStartTest {
   }
 
   @Test
+  void aRecordBehindAPixelThatIsADigitIsReadEvenIfItIsNotListed() {
+    for (int type : List.of(9, 14)) {
+      String head = header("4 01");
+      String file = head + compressed(1, "pixel7") + tagged(type, type + ".002:02");
+      assertEquals(List.of(1, 4, type), types(read(file)));
+      assertEquals(
+          List.of(
+              "RP-STR-014 record 1 field 1.003 at 20+15: CNT states 1 and lists 1; the file has 2"
+                  + " | one entry for each record after the first"),
+          findings(file));
+    }
+  }
+
+  @Test
   void aBinaryRecordThatFitsSeveralTypesIsOfTheOneListed() {
     String file = header("6 01", "4 02") + compressed(1, "ab") + compressed(2, "pixels");
     assertEquals(List.of(1, 6, 4), types(read(file)));
