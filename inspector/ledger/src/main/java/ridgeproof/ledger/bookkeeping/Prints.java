@@ -45,7 +45,7 @@ final class Prints {
         image.record().ordinal(),
         position,
         position >= 1 && FingerPosition.isRolledBox(position),
-        image.data().map(data -> hash.image(data.asBuffer())).orElse(""),
+        image.data().map(hash::image).orElse(""),
         image.header().map(Prints::encoder).orElse(""),
         scores,
         measures(image),
