@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.RidgeImage;
 import ridgeproof.examination.SampleCard;
@@ -49,6 +50,55 @@ class BlankImageRuleTest {
         SampleCard.rolledTagged()
             .with(THUMB, old -> blank(1).with(18, List.of(List.of("1", "XX"))));
     assertEquals(List.of(), found(inTheRecord));
+  }
+
+  private static SampleCard slap(SampleCard card, String... declared) {
+    List<List<String>> entries = Stream.of(declared).map(f -> List.of(f, "XX")).toList();
+    return card.with(
+        RIGHT_SLAP, old -> declared.length == 0 ? blank(13) : blank(13).with(18, entries));
+  }
+
+  @Test
+  void aBlankSlapIsExcusedOnlyWhereEachOfItsFingersIsDeclaredMissing() {
+    SampleCard card = SampleCard.rolledTagged();
+    assertEquals(BLANK, found(slap(card)));
+    assertEquals(BLANK, found(slap(card, "2")));
+    assertEquals(BLANK, found(slap(card, "2", "3", "4")));
+    assertEquals(List.of(), found(slap(card, "2", "3", "4", "5")));
+    assertEquals(List.of(), found(slap(missing(card, 2, 3), "4", "5")));
+    assertEquals(List.of(), found(missing(slap(card), 2, 3, 4, 5)));
+  }
+
+  @Test
+  void aPlainThumbIsDeclaredMissingByItsFinger() {
+    SampleCard card = SampleCard.rolledTagged().with(13, old -> blank(11));
+    assertEquals(BLANK, found(missing(card, 6)));
+    assertEquals(List.of(), found(missing(card, 1)));
+  }
+
+  @Test
+  void anEmptyDeclarationExcusesNothing() {
+    SampleCard card =
+        SampleCard.rolledTagged().with(THUMB, old -> blank(1).with(18, List.of(List.of("", ""))));
+    assertEquals(BLANK, found(card));
+  }
+
+  private static List<String> absent(String... declared) {
+    List<List<String>> entries = Stream.of(declared).map(f -> List.of(f, "XX")).toList();
+    return SampleCard.rolledTagged()
+        .with(RIGHT_SLAP, old -> old.without(999).with(18, entries))
+        .examine()
+        .everyFinding()
+        .stream()
+        .filter(finding -> finding.ruleId().equals("RP-IMG-013"))
+        .map(finding -> finding.location().record().getAsInt() + " " + finding.observed().text())
+        .toList();
+  }
+
+  @Test
+  void aSlapWithoutImageIsExcusedOnlyWhereEachOfItsFingersIsDeclaredMissing() {
+    assertEquals(List.of("15 no image data"), absent("2"));
+    assertEquals(List.of(), absent("2", "3", "4", "5"));
   }
 
   @Test
