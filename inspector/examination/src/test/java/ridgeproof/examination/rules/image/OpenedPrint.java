@@ -1,6 +1,5 @@
 package ridgeproof.examination.rules.image;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -95,18 +94,20 @@ final class OpenedPrint {
 
   List<Finding> findings(Rule rule, ExaminationOptions options) {
     FindingLog log = new FindingLog(SampleCard.TABLES, 100);
-    rule.check(
-        new ExaminationInput(
-            card.transaction(),
-            SampleCard.TABLES,
-            Depth.IMAGES,
-            new ArrayList<>(List.of(image)),
-            Optional.empty(),
-            false,
-            options,
-            Optional.empty()),
-        log);
+    rule.check(input(options), log);
     return log.findings();
+  }
+
+  ExaminationInput input(ExaminationOptions options) {
+    return new ExaminationInput(
+        card.transaction(),
+        SampleCard.TABLES,
+        Depth.IMAGES,
+        List.of(image),
+        Optional.empty(),
+        false,
+        options,
+        Optional.empty());
   }
 
   /** What the rule finds: its row, what it found, and what it wants. */
