@@ -126,6 +126,63 @@ class AgencyProfileTest {
     assertEquals(examine(SampleCard.rolled()).findings(), examine(right, OFFICE_NUMBER).findings());
   }
 
+  private static String agencyField(String field, String condition, String further) {
+    return "[[fields]]\nfield = \"%s\"\nname = \"Field\"\ncondition = \"%s\"\n%s"
+        .formatted(field, condition, further);
+  }
+
+  private static List<String> told(SampleCard card, String field) {
+    return examine(card, field).everyFinding().stream()
+        .filter(finding -> finding.ruleId().matches("RP-PTL-05[0-3]"))
+        .map(f -> f.ruleId() + " " + f.observed().text() + (f.observed().personal() ? " *" : ""))
+        .toList();
+  }
+
+  @Test
+  void aValueOfAPublicFieldIsMaskedOnlyWhereTheAgencySaysThatItTellsOfAPerson() {
+    String values = "values = \"pattern TW.*\"\n";
+    assertEquals(
+        List.of("RP-PTL-051 \"PILOT-0001\""),
+        told(SampleCard.rolled(), agencyField("1.009", "optional", values)));
+    assertEquals(
+        List.of("RP-PTL-051 \"PILOT-0001\" *"),
+        told(SampleCard.rolled(), agencyField("1.009", "optional", values + "personal = true\n")));
+  }
+
+  @Test
+  void anAgencyMayAskForACodeOfATable() {
+    String sex = agencyField("2.037", "optional", "values = \"table sex\"\n");
+    SampleCard coded = SampleCard.rolled().with(PARTICULARS, draft -> draft.with(37, "F"));
+    assertEquals(List.of(), told(coded, sex));
+    assertEquals(List.of("RP-PTL-051 \"PILOT LICENCE\" *"), told(SampleCard.rolled(), sex));
+  }
+
+  @Test
+  void eachEntryOfAFieldIsHeldToTheValuesOfTheAgency() {
+    SampleCard card =
+        SampleCard.rolled()
+            .with(
+                PARTICULARS,
+                draft ->
+                    draft.with(9101, List.of(List.of("TW0001"), List.of(""), List.of("TX0002"))));
+    assertEquals(List.of("RP-PTL-051 \"TX0002\" *"), told(card, OFFICE_NUMBER));
+  }
+
+  @Test
+  void aFieldWithoutAnyValueIsAsGoodAsMissing() {
+    SampleCard card = SampleCard.rolled().with(PARTICULARS, draft -> draft.with(9101, ""));
+    assertEquals(List.of("RP-PTL-050 missing"), told(card, OFFICE_NUMBER));
+    assertEquals(List.of(), told(card, agencyField("2.9101", "forbidden", "")));
+  }
+
+  @Test
+  void anImageThatTheAgencyNeedsHasBytes() {
+    String needed = agencyField("14.999", "mandatory", "");
+    assertEquals(List.of(), told(SampleCard.rolledTagged(), needed));
+    SampleCard empty = RuleExamples.tagged(print -> RuleExamples.data(print, new byte[0]));
+    assertEquals(List.of("RP-PTL-050 missing"), told(empty, needed));
+  }
+
   @Test
   void aFieldThatTheAgencyRefusesIsReported() {
     String refused =

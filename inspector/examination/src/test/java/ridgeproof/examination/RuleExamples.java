@@ -111,9 +111,17 @@ public final class RuleExamples {
                 .with(1, draft -> draft.with(13, List.of(List.of("NORAM", "1", "surplus"))))
                 .bytes());
     add(
+        "RP-FLD-012 field without items",
+        () ->
+            SampleCard.rolled()
+                .with(1, draft -> draft.with(8, List.of(List.of("THP000001", "X"))))
+                .bytes());
+    add(
         "RP-FLD-013",
         () -> SampleCard.rolledTagged().with(1, draft -> draft.with(2, "0201")).bytes());
     add("RP-FLD-016", () -> SampleCard.rolled().with(1, draft -> draft.with(10, "")).bytes());
+    add("RP-FLD-016 items", () -> tagged(draft -> draft.with(18, "")).bytes());
+    add("RP-FLD-001 image of no bytes", () -> tagged(d -> data(d, new byte[0])).bytes());
     add("RP-FLD-035", () -> tagged(draft -> draft.with(11, "wsq20")).bytes());
     add("RP-COD-001", () -> tagged(draft -> draft.with(11, "ZIP99")).bytes());
   }

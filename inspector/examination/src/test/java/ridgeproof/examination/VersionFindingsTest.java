@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,6 +44,14 @@ class VersionFindingsTest {
   void aKnownVersionOfTooFewDigitsIsReportedAsTooShort() {
     assertEquals(List.of("RP-FLD-003"), rules(stating("500")));
     assertEquals(List.of(), rules(stating("0500")));
+  }
+
+  @Test
+  void whatElseIsWrongOfAFileDoesNotHideAVersionThatIsTooShort() {
+    byte[] card = SampleCard.rolled().with(1, draft -> draft.with(2, "500")).bytes();
+    FindingsReport report = SampleCard.examine(Arrays.copyOf(card, card.length + 5));
+    assertEquals(List.of("RP-FLD-003"), rules(report));
+    assertTrue(report.everyFinding().stream().anyMatch(f -> f.ruleId().equals("RP-STR-013")));
   }
 
   @Test

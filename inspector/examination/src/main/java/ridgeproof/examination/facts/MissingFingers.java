@@ -1,6 +1,7 @@
 package ridgeproof.examination.facts;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -62,5 +63,24 @@ public final class MissingFingers {
 
   public Set<Integer> fingers() {
     return byFinger.keySet();
+  }
+
+  /** Whether all that an image is to show is declared missing, so that it may show nothing. */
+  public boolean isAllOf(ExaminedImage image, Positions positions) {
+    return !image.positions().isEmpty()
+        && image.positions().stream().allMatch(position -> isMissing(position, image, positions));
+  }
+
+  private boolean isMissing(int position, ExaminedImage image, Positions positions) {
+    List<Integer> fingers = positions.fingers(position);
+    return byFinger.containsKey(position)
+        || (fingers.isEmpty() ? isDeclaredIn(image) : byFinger.keySet().containsAll(fingers));
+  }
+
+  /** Whether the record of an image declares anything missing. */
+  public static boolean isDeclaredIn(ExaminedImage image) {
+    return image.layout().amputation().flatMap(field -> image.record().field(field)).stream()
+        .flatMap(field -> field.subfields().stream())
+        .anyMatch(subfield -> !subfield.text(1).isEmpty());
   }
 }

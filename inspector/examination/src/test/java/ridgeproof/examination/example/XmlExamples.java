@@ -69,15 +69,18 @@ final class XmlExamples {
     text("RP-XML-013", CARD.replaceFirst("(" + WHOLE_RECORD + ")", "$1$1"));
     String one = CARD.substring(CARD.indexOf("<itl:"));
     text("RP-XML-015", "<envelope>" + one + one + "</envelope>");
-    text("RP-XML-016", withDna());
+    text("RP-XML-016", withDna("15"));
+    text("RP-FLD-005 in a record of which little is read", withDna("1x"));
     changed("RP-XML-017", CATEGORY, CATEGORY.replace("02", "13"));
   }
 
   /** The card with a record of which no more than the category and the IDC is read. */
-  private static String withDna() {
+  private static String withDna(String number) {
     String category = "<ansi-nist:RecordCategoryCode>18</ansi-nist:RecordCategoryCode>";
     String idc =
-        "<ansi-nist:ImageReferenceIdentification><nc:IdentificationID>15</nc:IdentificationID>"
+        "<ansi-nist:ImageReferenceIdentification><nc:IdentificationID>"
+            + number
+            + "</nc:IdentificationID>"
             + "</ansi-nist:ImageReferenceIdentification>";
     String summary = "ansi-nist:ContentRecordSummary>";
     return CARD.replace("ContentRecordQuantity>15<", "ContentRecordQuantity>16<")

@@ -37,7 +37,7 @@ import ridgeproof.imagery.measure.Wraparound;
  *
  * @param print pixels of the print by gray level
  */
-record MeasuredImage(
+public record MeasuredImage(
     int[] print,
     int[] fading,
     int[] bare,
@@ -48,7 +48,7 @@ record MeasuredImage(
 
   private static final int LINES = 100;
 
-  static MeasuredImage sound() {
+  public static MeasuredImage sound() {
     return new MeasuredImage(
             new int[256],
             new int[256],
@@ -67,7 +67,7 @@ record MeasuredImage(
   }
 
   /** A print of so many gray levels, the brightest 255, over so many pixels. */
-  MeasuredImage levels(int levels, int pixels) {
+  public MeasuredImage levels(int levels, int pixels) {
     int[] counts = new int[256];
     for (int i = 0; i < pixels; i++) {
       counts[255 - i % levels]++;
@@ -98,11 +98,11 @@ record MeasuredImage(
     return new MeasuredImage(print, at(gray, pixels), bare, padding, ridges, band, edges);
   }
 
-  MeasuredImage bare(int gray, int pixels) {
+  public MeasuredImage bare(int gray, int pixels) {
     return new MeasuredImage(print, fading, at(gray, pixels), padding, ridges, band, edges);
   }
 
-  MeasuredImage padding(EdgePadding lines) {
+  public MeasuredImage padding(EdgePadding lines) {
     return new MeasuredImage(print, fading, bare, lines, ridges, band, edges);
   }
 
@@ -118,7 +118,7 @@ record MeasuredImage(
     return new MeasuredImage(print, fading, bare, padding, ridges, band, wraparound);
   }
 
-  private PixelStatistics statistics() {
+  public PixelStatistics statistics() {
     GrayHistogram printed = GrayHistogram.of(print);
     GrayHistogram all = printed.plus(GrayHistogram.of(fading)).plus(GrayHistogram.of(bare));
     return new PixelStatistics(

@@ -9,6 +9,7 @@ import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.facts.MissingFingers;
 import ridgeproof.examination.facts.PixelStatistics;
+import ridgeproof.examination.facts.Positions;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Measure;
@@ -31,20 +32,13 @@ final class BlankImageRule implements Rule {
     }
     PixelLimit share = examinee.tables().pixelLimits().limit("blank-share");
     MissingFingers missing = new MissingFingers(examinee);
+    Positions positions = new Positions(examinee.tables());
     for (ExaminedImage image : examinee.prints()) {
-      if (image.pixels().isPresent() && !excused(image, missing)) {
+      // Stations send an empty image for a finger that is declared missing.
+      if (image.pixels().isPresent() && !missing.isAllOf(image, positions)) {
         check(image, image.pixels().get(), share, log);
       }
     }
-  }
-
-  /** Stations send an empty image for a finger that is declared missing. */
-  private static boolean excused(ExaminedImage image, MissingFingers missing) {
-    boolean declaredHere =
-        image.layout().amputation().flatMap(field -> image.record().field(field)).isPresent();
-    return declaredHere
-        || !image.positions().isEmpty()
-            && image.positions().stream().allMatch(finger -> missing.of(finger).isPresent());
   }
 
   private static void check(

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.MissingFingers;
+import ridgeproof.examination.facts.Positions;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
@@ -38,9 +40,14 @@ final class ImageIntegrityRule implements Rule {
 
   @Override
   public void check(ExaminationInput examinee, FindingLog log) {
+    MissingFingers missing = new MissingFingers(examinee);
+    Positions positions = new Positions(examinee.tables());
     for (ExaminedImage image : examinee.images()) {
       if (image.data().isEmpty()) {
-        reportAbsent(image, log);
+        // A record that declares all its fingers missing has no image, and that is right.
+        if (!MissingFingers.isDeclaredIn(image) || !missing.isAllOf(image, positions)) {
+          log.add("RP-IMG-013", image.location(), Observed.of("no image data"), "an image");
+        }
       } else {
         checkByteCount(image, log);
         reportDefects(image, examinee.tables(), log);
@@ -74,15 +81,6 @@ final class ImageIntegrityRule implements Rule {
     return image.decodingDefects().stream()
         .filter(defect -> defect.kind() == ImageDefect.Kind.FILE_LIMIT)
         .findFirst();
-  }
-
-  /** A record that declares its finger missing has no image, and that is right. */
-  private static void reportAbsent(ExaminedImage image, FindingLog log) {
-    boolean excused =
-        image.layout().amputation().flatMap(field -> image.record().field(field)).isPresent();
-    if (!excused) {
-      log.add("RP-IMG-013", image.location(), Observed.of("no image data"), "an image");
-    }
   }
 
   private static void checkByteCount(ExaminedImage image, FindingLog log) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -14,10 +15,13 @@ import ridgeproof.examination.RidgeImage;
 import ridgeproof.examination.RuleExamples;
 import ridgeproof.examination.SampleCard;
 import ridgeproof.examination.Verdict;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.limit.MeasuredImage;
 import ridgeproof.finding.Finding;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.imagery.ImageCodec.StatedSize;
+import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.codec.PngCodec;
 import ridgeproof.testing.RealPrints;
 import ridgeproof.testing.ReferenceFiles;
@@ -134,5 +138,59 @@ class CompressionRuleTest {
         report.findings().stream().filter(f -> f.ruleId().equals("RP-IMG-006")).toList();
     assertFalse(damage.isEmpty());
     damage.forEach(finding -> assertEquals("T81", finding.source().document()));
+  }
+
+  /** 42,000 pixels of print, and as many of paper, which count as free. */
+  private static List<String> found(
+      ImageFormat format, int bytes, OptionalDouble rate, ExaminationOptions options) {
+    return OpenedPrint.sample()
+        .saying(OpenedPrint.compressed(format, bytes, rate))
+        .showing(MeasuredImage.sound().bare(245, 42_000).statistics())
+        .found(new CompressionRule(), options);
+  }
+
+  @Test
+  void theBytesForThePrintDecideWhereTheSettingIsNotTold() {
+    OptionalDouble none = OptionalDouble.empty();
+    assertEquals(List.of(), found(ImageFormat.WSQ, 2175, none, OpenedPrint.STRUCTURE));
+    assertEquals(
+        List.of("RP-IMG-016 19.3 : 1 over the print; at most 18.8 : 1 over the print"),
+        found(ImageFormat.WSQ, 2174, none, OpenedPrint.STRUCTURE));
+  }
+
+  @Test
+  void theSettingDecidesWhereItIsToldHoweverManyBytesCameOfIt() {
+    OptionalDouble within = OptionalDouble.of(0.5826);
+    OptionalDouble below = OptionalDouble.of(0.5824);
+    assertEquals(List.of(), found(ImageFormat.WSQ, 100, within, OpenedPrint.STRUCTURE));
+    assertEquals(
+        List.of(
+            "RP-IMG-016 encoder set to 0.58 bit per pixel;"
+                + " 15 : 1, a setting of at least 0.60 bit per pixel"),
+        found(ImageFormat.WSQ, 40_000, below, OpenedPrint.STRUCTURE));
+  }
+
+  @Test
+  void anAgencyMayLimitAFormatThatNoDocumentLimits() {
+    ExaminationOptions agency = OpenedPrint.agency("[limits.compression]\nJPEG_2000 = 10\n");
+    OptionalDouble none = OptionalDouble.empty();
+    assertEquals(List.of(), found(ImageFormat.JPEG_2000, 100, none, OpenedPrint.STRUCTURE));
+    assertEquals(List.of(), found(ImageFormat.JPEG_2000, 4078, none, agency));
+    assertEquals(
+        List.of("RP-IMG-016 10.3 : 1 over the print; at most 10.0 : 1 over the print"),
+        found(ImageFormat.JPEG_2000, 4077, none, agency));
+    assertEquals(
+        List.of("RP-IMG-016 19.3 : 1 over the print; at most 18.8 : 1 over the print"),
+        found(ImageFormat.WSQ, 2174, none, agency),
+        "the published ceiling of another format is kept");
+  }
+
+  @Test
+  void anImageOfWhichNothingIsMeasuredIsNotAccused() {
+    assertEquals(
+        List.of(),
+        OpenedPrint.sample()
+            .saying(OpenedPrint.compressed(ImageFormat.WSQ, 1, OptionalDouble.empty()))
+            .found(new CompressionRule()));
   }
 }

@@ -6,14 +6,22 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.RidgeImage;
+import ridgeproof.examination.SampleCard;
+import ridgeproof.examination.facts.PixelStatistics;
 import ridgeproof.finding.Finding;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.imagery.ImageFormat;
+import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.codec.PngWriter;
+import ridgeproof.transaction.record.ByteRange;
 
 class RecompressionRuleTest {
 
@@ -116,5 +124,76 @@ class RecompressionRuleTest {
     pixels[2] = (byte) 0xFF;
     GrayImage image = GrayImage.owning(PRINT.width(), PRINT.height(), pixels);
     assertEquals(List.of(), found(png(image), "PNG", image));
+  }
+
+  private static List<String> commented(ImageFormat format, boolean lossless, String... comments) {
+    ImageHeader plain = OpenedPrint.header(format);
+    Map<String, String> texts = new LinkedHashMap<>();
+    for (int i = 0; i < comments.length; i += 2) {
+      texts.put(comments[i], comments[i + 1]);
+    }
+    return OpenedPrint.sample()
+        .saying(
+            new ImageHeader(
+                format,
+                plain.width(),
+                plain.height(),
+                8,
+                1,
+                plain.density(),
+                Optional.of(lossless),
+                OptionalDouble.empty(),
+                new ByteRange(0, SampleCard.WIDTH * SampleCard.HEIGHT),
+                texts,
+                Map.of(),
+                List.of()))
+        .found(new RecompressionRule());
+  }
+
+  private static List<String> told(String what) {
+    return List.of("RP-IMG-031 " + what + "; an image compressed only once");
+  }
+
+  @Test
+  void aKeyThatOnlyOneEncoderWritesTellsOfItsFormat() {
+    assertEquals(
+        told("JPEG 2000; the comment names WSQ"),
+        commented(ImageFormat.JPEG_2000, false, "WSQ_BITRATE", "0.75"));
+    assertEquals(
+        told("WSQ; the comment names JPEG"),
+        commented(ImageFormat.WSQ, false, "jpegb_quality", "75"));
+    assertEquals(List.of(), commented(ImageFormat.WSQ, false, "WSQ_BITRATE", "0.75"));
+  }
+
+  @Test
+  void theSecondOfTwoCommentsIsReadToo() {
+    assertEquals(
+        told("WSQ; the comment names JPEG 2000"),
+        commented(ImageFormat.WSQ, false, "COMPRESSION", "WSQ", "COMPRESSION 2", " jp2 "));
+  }
+
+  @Test
+  void aReversibleImageWhoseCommentSaysLossyWasCompressedBefore() {
+    assertEquals(
+        told("PNG; the comment names an earlier lossy compression"),
+        commented(ImageFormat.PNG, true, "LOSSY", "1"));
+    assertEquals(List.of(), commented(ImageFormat.PNG, true, "LOSSY", "0"));
+    assertEquals(List.of(), commented(ImageFormat.PNG, true, "QUALITY", "1"));
+    assertEquals(List.of(), commented(ImageFormat.WSQ, false, "LOSSY", "1"));
+  }
+
+  @Test
+  void pixelsThatAreStoredAsTheyAreMayBeThoseOfACodestream() {
+    byte[] wsq = RidgeImage.wsq(PRINT);
+    GrayImage bytes =
+        GrayImage.owning(100, wsq.length / 100, Arrays.copyOf(wsq, wsq.length / 100 * 100));
+    PixelStatistics pixels = PixelStatistics.of(bytes, true, Optional.empty());
+    RecompressionRule rule = new RecompressionRule();
+    OpenedPrint plain = OpenedPrint.sample().saying(OpenedPrint.header(ImageFormat.RAW));
+    assertEquals(List.of(), plain.showing(pixels).found(rule));
+    OpenedPrint png = OpenedPrint.sample().saying(OpenedPrint.header(ImageFormat.PNG));
+    assertEquals(
+        List.of("RP-IMG-032 PNG whose pixels are the bytes of a WSQ; the pixels of a print"),
+        png.showing(pixels).found(rule));
   }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static ridgeproof.examination.SampleRecords.count;
 import static ridgeproof.examination.SampleRecords.reports;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -60,5 +61,30 @@ class HeaderResolutionRuleTest {
   void theResolutionAsSentIsHeldAgainstTheClassesOfTheRecordType() {
     assertTrue(reports(card("19.69", "09.84"), "RP-IMG-008"));
     assertFalse(reports(card("19.69", "09.84"), "RP-TXN-017"));
+  }
+
+  @Test
+  void aFileWithoutImagesThatTheHeaderScalesHasNoLeastResolution() {
+    SampleCard tagged =
+        SampleCard.rolledTagged().with(1, header -> header.with(11, "09.84").with(12, "09.84"));
+    assertFalse(reports(tagged, "RP-TXN-017"));
+  }
+
+  @Test
+  void twoResolutionsThatLieApartByTheWholeToleranceAgree() {
+    assertFalse(reports(card("10.00", "10.10"), "RP-TXN-016"));
+    assertTrue(reports(card("10.00", "10.11"), "RP-TXN-016"));
+    for (SampleCard card : List.of(card("10.00", "10.10"), card("10.10", "10.00"))) {
+      assertFalse(reports(card.withField(3, SampleRecords.isr(1)), "RP-TXN-018"));
+    }
+    for (SampleCard card : List.of(card("10.00", "10.11"), card("10.11", "10.00"))) {
+      assertTrue(reports(card.withField(3, SampleRecords.isr(1)), "RP-TXN-018"));
+    }
+  }
+
+  @Test
+  void field5OfATaggedPrintIsNoIsr() {
+    SampleCard card = card("39.37", "19.69").plus(SampleCard.taggedPrint(15, 15, 0).with(5, "1"));
+    assertFalse(reports(card, "RP-TXN-018"));
   }
 }

@@ -104,6 +104,7 @@ class RidgeRulesTest {
             Map.of(),
             Optional.of(new Slap(upright.slap().orElseThrow().segments(), 30, Optional.empty())));
     assertEquals(Set.of("RP-RDG-009"), SlapRule.faultsOfHand(tilted, judge).keySet());
+    assertEquals(List.of("RP-RDG-009"), told(new SlapRule(), seen(tilted, List.of())));
   }
 
   @Test
@@ -113,6 +114,51 @@ class RidgeRulesTest {
     List<List<String>> wrong = List.of(List.of("2", "20", "30", "0", "20"));
     assertEquals(List.of(), told(new SlapRule(), seen(slap, right)));
     assertEquals(List.of("RP-RDG-021"), told(new SlapRule(), seen(slap, wrong)));
+  }
+
+  /** The middle of the print lies at 5 across and 10 down. */
+  @Test
+  void theMiddleOfThePrintLiesWithinTheBoxToItsEdge() {
+    RidgeAnalysis slap = slap(Optional.empty(), 4);
+    for (List<String> box :
+        List.of(box(5, 25, 0, 20), box(0, 5, 0, 20), box(0, 10, 10, 20), box(0, 10, 2, 10))) {
+      assertEquals(List.of(), told(new SlapRule(), seen(slap, List.of(box))), box::toString);
+    }
+    for (List<String> box :
+        List.of(box(6, 25, 0, 20), box(0, 4, 0, 20), box(0, 10, 11, 20), box(0, 10, 0, 9))) {
+      assertEquals(
+          List.of("RP-RDG-021"), told(new SlapRule(), seen(slap, List.of(box))), box::toString);
+    }
+  }
+
+  private static List<String> box(int left, int right, int top, int bottom) {
+    return SampleRecords.box(2, left, right, top, bottom);
+  }
+
+  @Test
+  void aBoxIsHeldAgainstThePrintOfItsOwnFinger() {
+    RidgeAnalysis slap = slap(Optional.empty(), 3);
+    List<List<String>> ofThird = List.of(SampleRecords.box(3, 9, 17, 0, 20));
+    assertEquals(List.of("RP-RDG-020"), told(new SlapRule(), seen(slap, ofThird)));
+    List<List<String>> ofNone = List.of(SampleRecords.box(5, 0, 8, 0, 20));
+    assertEquals(List.of("RP-RDG-020"), told(new SlapRule(), seen(slap, ofNone)));
+    List<Finding> found =
+        check(
+            new SlapRule(),
+            seen(slap(Optional.empty(), 4), List.of(SampleRecords.box(3, 0, 8, 0, 20))),
+            Optional.empty());
+    assertEquals(
+        List.of("a segment around the print at 13 across, 10 down"),
+        found.stream().map(Finding::required).toList());
+  }
+
+  @Test
+  void theSlapIsToldHowManyPrintsWereFound() {
+    List<Finding> found =
+        check(new SlapRule(), seen(slap(Optional.empty(), 3), List.of()), Optional.empty());
+    assertEquals(
+        List.of("3 of 4 prints; none where this finger belongs"),
+        found.stream().map(f -> f.observed().text()).toList());
   }
 
   @Test

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Random;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.FindingsReport;
@@ -35,7 +34,6 @@ class SequenceRuleTest {
   private static final FingerPosition INDEX = FingerPosition.RIGHT_INDEX;
   private static final FingerPosition MIDDLE = FingerPosition.RIGHT_MIDDLE;
   private static final int PATCH = 240;
-  private static final int CELL = 4;
 
   @Test
   void eachDisorderHasARuleOfItsOwn() {
@@ -205,6 +203,10 @@ class SequenceRuleTest {
   @Test
   void oddsAreToldWithOneDigit() {
     assertOdds("weak evidence from all prints together, about 6 to 1", 0.75);
+    assertOdds("moderate evidence from all prints together, about 10 to 1", 1);
+    assertOdds("strong evidence from all prints together, about 100 to 1", 2);
+    assertOdds("very strong evidence from all prints together, about 10,000 to 1", 4);
+    assertOdds("very strong evidence from all prints together, more than 1,000,000 to 1", 6);
     assertOdds("moderate evidence from all prints together, about 30 to 1", 1.5);
     assertOdds("very strong evidence from all prints together, about 50,000 to 1", 4.7);
     assertOdds("very strong evidence from all prints together, more than 1,000,000 to 1", 7);
@@ -248,23 +250,8 @@ class SequenceRuleTest {
   private static final Minutiae EMPTY = minutiae(false);
   private static final Minutiae BUSY = minutiae(true);
 
-  /** Of paper, or of ink without order, in which an extractor finds a minutia at every step. */
   private static Minutiae minutiae(boolean inked) {
-    byte[] pixels = new byte[PATCH * PATCH];
-    Random random = new Random(5);
-    for (int y = 0; y < PATCH; y++) {
-      for (int x = 0; x < PATCH; x++) {
-        boolean blot = x % CELL == 0 && y % CELL == 0 ? random.nextBoolean() : false;
-        for (int i = 0; blot && i < CELL * CELL; i++) {
-          int at = Math.min(PATCH - 1, y + i / CELL) * PATCH + Math.min(PATCH - 1, x + i % CELL);
-          pixels[at] = 1;
-        }
-      }
-    }
-    for (int i = 0; i < pixels.length; i++) {
-      pixels[i] = (byte) (inked && pixels[i] == 1 ? 20 : 240);
-    }
-    Minutiae found = Minutiae.of(pixels, PATCH, PATCH, 500);
+    Minutiae found = SpecimenPrints.minutiae(PATCH, inked);
     assertEquals(inked, found.count() >= 30, () -> found.count() + " minutiae");
     return found;
   }
