@@ -2,6 +2,7 @@ package ridgeproof.examination.rules.transaction;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static ridgeproof.examination.SampleRecords.found;
+import static ridgeproof.examination.SampleRecords.pixelFeatures;
 import static ridgeproof.examination.SampleRecords.tagged;
 
 import java.util.List;
@@ -63,6 +64,13 @@ class CodeCaseRuleTest {
   void aCodeThatIsPublishedInSmallLettersIsRight() {
     assertEquals(List.of(), found(SampleCard.rolled().plus(distorted("Barrel")), RULE));
     assertEquals(List.of(), found(SampleCard.rolled().plus(distorted("barrel")), RULE));
+  }
+
+  @Test
+  void whatMayBeWrittenEitherWayIsRight() {
+    List<List<String>> quality = List.of(List.of("80", "00ab", "1"));
+    SampleCard card = SampleCard.rolledTagged().plus(pixelFeatures(3, 3).with(135, quality));
+    assertEquals(List.of(), found(card, RULE));
   }
 
   /** A photograph whose lens bends straight lines. */

@@ -64,6 +64,17 @@ class TransactionTypeRuleTest {
   }
 
   @Test
+  void typesOfAnotherDomainAreNotKnown() {
+    SampleCard elsewhere =
+        ofType("QQQ").with(1, draft -> draft.with(13, List.of(List.of("PILOTS", ""))));
+    assertEquals(
+        List.of(
+            "RP-PTL-060 record 1 field 1.013: a domain other than NORAM;"
+                + " a domain with known types of transaction"),
+        found(elsewhere, RULE, "RP-PTL-060"));
+  }
+
+  @Test
   void aTypeThatTheAgencyListsIsRight() {
     assertEquals(List.of(), of("PILOT", "pattern (PILOT|HARBOR)"));
     assertEquals(List.of(), of("HARBOR", "pattern (PILOT|HARBOR)"));
