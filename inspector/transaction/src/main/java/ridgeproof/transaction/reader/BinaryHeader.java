@@ -38,7 +38,7 @@ final class BinaryHeader {
     for (FieldRow row : layout.rows()) {
       expected += isNumber(row, version) ? row.maxOccurs().orElse(1) : 0;
     }
-    return values.size() == expected && expected > 0 ? Optional.of(values) : Optional.empty();
+    return values.size() == expected ? Optional.of(values) : Optional.empty();
   }
 
   /** The numbers of the header that the source holds whole. */

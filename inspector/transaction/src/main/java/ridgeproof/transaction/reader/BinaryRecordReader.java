@@ -81,7 +81,7 @@ final class BinaryRecordReader {
     int headerEnd = start + BinaryHeader.size(header);
     Location place = Location.inRecord(ordinal, type).at(context.absolute(start, headerEnd));
     if (!context.source.has(start, 4)) {
-      context.cutOff(place, OptionalInt.empty(), fileEnd - start);
+      context.cutOff(place, fileEnd - start);
       return fileEnd;
     }
     long stated = context.source.uint32At(start);
@@ -100,7 +100,7 @@ final class BinaryRecordReader {
       return next.getAsInt();
     }
     if (statedEnd > fileEnd && !contentEndsAt(headerEnd, fileEnd)) {
-      context.cutOff(place, OptionalInt.of(clamp(stated)), fileEnd - start);
+      context.cutOff(place, stated, fileEnd - start);
       return fileEnd;
     }
     if (statedEnd >= headerEnd && statedEnd <= fileEnd && isPadding((int) statedEnd)) {
@@ -169,9 +169,5 @@ final class BinaryRecordReader {
           fields.add(new Field(number, "", range, range, subfields));
         });
     return fields;
-  }
-
-  private static int clamp(long stated) {
-    return (int) Math.min(stated, Integer.MAX_VALUE);
   }
 }

@@ -1,6 +1,5 @@
 package ridgeproof.transaction.reader;
 
-import java.util.OptionalInt;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
@@ -71,11 +70,26 @@ final class ParseContext {
     log.add("RP-STR-004", place, Observed.of("LEN " + stated), "LEN " + actual);
   }
 
-  void cutOff(Location place, OptionalInt stated, int available) {
+  /** Reports that the file ends within a record of a stated length. */
+  void cutOff(Location place, long stated, int available) {
+    cutOff(place, stated + " bytes", available);
+  }
+
+  /** Reports that the file ends within a record, before a length that could be read. */
+  void cutOff(Location place, int available) {
+    cutOff(place, "a complete record", available);
+  }
+
+  private void cutOff(Location place, String required, int available) {
     log.add(
         "RP-STR-012",
         place,
-        Observed.of(available + " bytes, then the end of the file"),
-        stated.isPresent() ? stated.getAsInt() + " bytes" : "a complete record");
+        Observed.of(bytes(available) + ", then the end of the file"),
+        required);
+  }
+
+  /** A count in words. */
+  static String bytes(int count) {
+    return count + (count == 1 ? " byte" : " bytes");
   }
 }

@@ -52,9 +52,11 @@ final class RecordBoundaryFinder {
    * that is off by one leads.
    */
   OptionalInt taggedAt(int position) {
-    if (source.isDigitAt(position - 1)) {
-      return OptionalInt.empty();
-    }
+    return source.isDigitAt(position - 1) ? OptionalInt.empty() : tagAt(position);
+  }
+
+  /** The type of the tagged record that begins here, whatever stands before it. */
+  OptionalInt tagAt(int position) {
     return Tag.at(source, position, source.length())
         .filter(Tag::opensRecord)
         .map(tag -> OptionalInt.of(tag.number().recordType()))
@@ -174,7 +176,7 @@ final class RecordBoundaryFinder {
     FieldRow row = value.row();
     return row.values()
         .map(rule -> rule.matches(Long.toString(value.number()), this::knows))
-        .orElse(value.row().number().field() != 2 || value.number() <= 99);
+        .orElse(true);
   }
 
   private boolean knows(String table, String code) {

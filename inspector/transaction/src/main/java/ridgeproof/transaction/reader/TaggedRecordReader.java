@@ -36,15 +36,20 @@ final class TaggedRecordReader {
   private int position;
   private boolean ended;
 
+  /**
+   * @param start where a tag opens a record of the type
+   */
   TaggedRecordReader(ParseContext context, int start, int ordinal, int type) {
     this.context = context;
     this.source = context.source;
     this.start = start;
     this.ordinal = ordinal;
     this.type = type;
-    this.statedLength = statedLength();
+    int valueStart = Tag.at(source, start, source.length()).orElseThrow().valueStart();
+    this.statedLength = statedLength(valueStart);
     int statedEnd = statedLength.isPresent() ? start + statedLength.getAsInt() : -1;
-    boolean plausible = statedEnd > leastEnd() && statedEnd <= source.length();
+    // Behind the first tag: in 14.001, a length of 1 would lead to another tag.
+    boolean plausible = statedEnd > valueStart && statedEnd <= source.length();
     boolean leadsOn =
         plausible
             && (context.starts.isBoundary(statedEnd)
@@ -87,22 +92,12 @@ final class TaggedRecordReader {
         source.slice(start, position - start));
   }
 
-  private OptionalInt statedLength() {
-    Optional<Tag> tag = Tag.at(source, start, source.length()).filter(Tag::opensRecord);
-    if (tag.isEmpty()) {
-      return OptionalInt.empty();
-    }
-    int from = tag.get().valueStart();
+  private OptionalInt statedLength(int from) {
     int to = from;
     while (to < source.length() && to - from <= 9 && !isFieldEnd(source.byteAt(to))) {
       to++;
     }
     return WholeNumber.parse(source.latin1(from, to - from));
-  }
-
-  /** The end of the record's first tag; in 14.001: a length of 1 would lead to another tag. */
-  private int leastEnd() {
-    return Tag.at(source, start, source.length()).map(Tag::valueStart).orElse(start);
   }
 
   private OptionalInt idc() {
@@ -162,7 +157,7 @@ final class TaggedRecordReader {
    */
   private boolean swallowsTag(int point, Tag current) {
     int from = tagBefore(point);
-    if (from < current.valueStart() || point - from != Integer.toString(type).length()) {
+    if (from < current.valueStart()) {
       return false;
     }
     Optional<Tag> inner = Tag.at(source, from, limit);
@@ -189,9 +184,6 @@ final class TaggedRecordReader {
    * belongs.
    */
   private boolean continuesAfter(int stop) {
-    if (stop + 1 >= limit) {
-      return false;
-    }
     Optional<Tag> next = Tag.at(source, stop + 1, limit);
     if (next.isEmpty() || next.get().opensRecord() || next.get().number().recordType() != type) {
       return false;
@@ -229,7 +221,7 @@ final class TaggedRecordReader {
     context.log.add(
         "RP-STR-009",
         place().at(range),
-        Observed.of(range.length() + " bytes without a field number"),
+        Observed.of(ParseContext.bytes(range.length()) + " without a field number"),
         "a tag such as " + type + ".003:");
     if (stop < limit && source.byteAt(stop) == Separator.FS && !continuesAfter(stop)) {
       ended = true;
@@ -239,7 +231,6 @@ final class TaggedRecordReader {
 
   private void readData(Tag tag) {
     int tagStart = position;
-    checkTag(tag, place().in(tag.number()).at(context.absolute(tagStart, tag.valueStart())));
     int end = dataEnd(tag.valueStart());
     boolean closed = end > tag.valueStart() && source.byteAt(end - 1) == Separator.FS;
     fields.add(
@@ -278,7 +269,8 @@ final class TaggedRecordReader {
             && position == source.length()
             && (statedLength.isEmpty() || statedLength.getAsInt() > length);
     if (cut) {
-      context.cutOff(place, statedLength, length);
+      statedLength.ifPresentOrElse(
+          stated -> context.cutOff(place, stated, length), () -> context.cutOff(place, length));
       return;
     }
     if (!closed) {
@@ -292,12 +284,10 @@ final class TaggedRecordReader {
       context.log.add("RP-STR-005", place, Observed.of("no readable LEN"), "LEN " + length);
     } else if (statedLength.getAsInt() != length && !endMissing) {
       context.lengthDisagrees(
-          place().in(new FieldNumber(type, 1)).at(lengthRange()), statedLength.getAsInt(), length);
+          place().in(new FieldNumber(type, 1)).at(fields.get(0).value()),
+          statedLength.getAsInt(),
+          length);
     }
-  }
-
-  private ByteRange lengthRange() {
-    return fields.isEmpty() ? context.absolute(start, position) : fields.get(0).value();
   }
 
   private void reportOrder() {

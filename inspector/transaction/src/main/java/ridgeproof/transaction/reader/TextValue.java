@@ -43,7 +43,7 @@ final class TextValue {
       }
       byte[] bytes = bytes(itemStart, i);
       if (odd.isEmpty() && !context.encoding().admits(bytes)) {
-        odd = Optional.of(firstHigh(itemStart, i));
+        odd = Optional.of(firstHigh(itemStart));
       }
       items.add(new Item(context.encoding().decode(bytes), context.absolute(itemStart, i)));
       itemStart = i + 1;
@@ -71,13 +71,13 @@ final class TextValue {
     return bytes;
   }
 
-  private int firstHigh(int from, int to) {
-    for (int i = from; i < to; i++) {
-      if (context.source.byteAt(i) >= 0x80) {
-        return i;
-      }
+  /** The first byte that is not ASCII, in an item that has one. */
+  private int firstHigh(int from) {
+    int i = from;
+    while (context.source.byteAt(i) < 0x80) {
+      i++;
     }
-    return from;
+    return i;
   }
 
   private static boolean isControl(int value) {

@@ -9,6 +9,7 @@ import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.Code;
+import ridgeproof.spec.layout.RecordTypeRow.Encoding;
 import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.record.ByteRange;
 import ridgeproof.transaction.record.ByteSource;
@@ -89,8 +90,11 @@ public final class TransactionReader {
     Transaction read() {
       if (canBegin()) {
         readHeader();
-        while (position < source.length() && withinLimits()) {
+        while (position < source.length() && !limitReached()) {
           readNext();
+        }
+        if (position < source.length() || context.itemLimitReached()) {
+          reportLimit();
         }
         new ContentsCheck(context, contents, records).run();
       }
@@ -186,7 +190,10 @@ public final class TransactionReader {
     }
 
     private OptionalInt taggedType() {
-      OptionalInt tagged = context.starts.taggedAt(position);
+      // The last pixel of an image may be a digit.
+      boolean behindImage = records.get(records.size() - 1).encoding() == Encoding.BINARY;
+      OptionalInt tagged =
+          behindImage ? context.starts.tagAt(position) : context.starts.taggedAt(position);
       return tagged.isPresent() ? tagged : context.starts.afterMissingEnd(position);
     }
 
@@ -245,24 +252,30 @@ public final class TransactionReader {
       context.log.add(
           rule,
           Location.file().at(range),
-          Observed.of(range.length() + (range.length() == 1 ? " byte" : " bytes")),
+          Observed.of(ParseContext.bytes(range.length())),
           required);
     }
 
-    private boolean withinLimits() {
-      if (records.size() < limits.maxRecords() && !context.itemLimitReached()) {
-        return true;
+    private boolean limitReached() {
+      return records.size() >= limits.maxRecords() || context.itemLimitReached();
+    }
+
+    /** Reports what is left unread: the rest of the file, or the rest of its last record. */
+    private void reportLimit() {
+      ByteRange rest = context.absolute(position, source.length());
+      Location place = Location.of(records.get(records.size() - 1));
+      if (rest.length() > 0) {
+        place = Location.file().at(rest);
+        unread.add(rest);
       }
-      boolean records = !context.itemLimitReached();
+      boolean items = context.itemLimitReached();
       context.log.add(
           "RP-STR-026",
-          Location.file().at(context.absolute(position, source.length())),
-          Observed.of(records ? "more records" : "more information items"),
-          records
-              ? "at most " + limits.maxRecords() + " records"
-              : "at most " + limits.maxItems() + " items");
-      unread.add(context.absolute(position, source.length()));
-      return false;
+          place,
+          Observed.of(items ? "more information items" : "more records"),
+          items
+              ? "at most " + limits.maxItems() + " items"
+              : "at most " + limits.maxRecords() + " records");
     }
 
     private void add(LogicalRecord record) {

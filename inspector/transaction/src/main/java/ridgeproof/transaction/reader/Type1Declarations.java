@@ -43,14 +43,13 @@ final class Type1Declarations {
       return number.getAsInt();
     }
     // A field that is missing or empty is reported as such where records are held to their layout.
-    text.filter(value -> !value.isEmpty())
-        .ifPresent(
-            value ->
-                report(
-                    "RP-STR-023",
-                    VERSION,
-                    Observed.of("\"" + value + "\""),
-                    "one of the published versions, 0200 to 0502"));
+    text.ifPresent(
+        value ->
+            report(
+                "RP-STR-023",
+                VERSION,
+                Observed.of("\"" + value + "\""),
+                "one of the published versions, 0200 to 0502"));
     return context.version();
   }
 

@@ -130,6 +130,27 @@ class Base64Test {
     assertFalse(one.hasSameBytes(image(element(lines(longer, 76, "\r\n")))));
   }
 
+  /** Where two texts differ first, each may have a digit, a line end, or nothing. */
+  @Test
+  void imagesAreTheSameWhicheverOfThemHasLines() {
+    byte[] image = random(new Random(4), 3_000);
+    String[] texts = {
+      lines(image, 0, ""),
+      lines(image, 76, "\n"),
+      lines(image, 76, "\r"),
+      lines(image, 40, "\n"),
+      lines(image, 0, "") + "\n",
+      "\n" + lines(image, 0, "")
+    };
+    for (String one : texts) {
+      for (String two : texts) {
+        assertTrue(image(element(one)).hasSameBytes(image(element(two))));
+      }
+    }
+    assertFalse(image(element("QUJD")).hasSameBytes(image(element("RUJD"))));
+    assertFalse(image(element("QUJD")).hasSameBytes(image(element("QUJE"))));
+  }
+
   /** The last digit of an image has bits that no byte takes. */
   @Test
   void imagesThatDifferInUnusedBitsAreTheSame() {
