@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import ridgeproof.finding.Finding;
+import ridgeproof.finding.Location;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.writer.FieldDraft;
 import ridgeproof.transaction.writer.RecordDraft;
@@ -105,5 +107,35 @@ public final class SampleRecords {
 
   public static boolean reports(SampleCard card, String rule) {
     return count(card, rule) > 0;
+  }
+
+  /**
+   * What a report finds by these rules: the rule, its place, what is observed, and what is required
+   * there. What tells of a person is marked as such.
+   */
+  public static List<String> found(SampleCard card, String... rules) {
+    return found(card.examine(), rules);
+  }
+
+  public static List<String> found(FindingsReport report, String... rules) {
+    return report.everyFinding().stream()
+        .filter(finding -> List.of(rules).contains(finding.ruleId()))
+        .map(SampleRecords::line)
+        .toList();
+  }
+
+  private static String line(Finding finding) {
+    Location place = finding.location();
+    StringBuilder line = new StringBuilder(finding.ruleId());
+    place.record().ifPresent(record -> line.append(" record ").append(record));
+    place.field().ifPresent(field -> line.append(" field ").append(field));
+    place.subfield().ifPresent(number -> line.append(" subfield ").append(number));
+    place.item().ifPresent(number -> line.append(" item ").append(number));
+    place.position().ifPresent(code -> line.append(" position ").append(code));
+    return line.append(finding.observed().personal() ? ": personal " : ": ")
+        .append(finding.observed().text())
+        .append("; ")
+        .append(finding.required())
+        .toString();
   }
 }

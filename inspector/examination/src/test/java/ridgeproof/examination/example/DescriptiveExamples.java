@@ -36,6 +36,7 @@ final class DescriptiveExamples {
   private void required() {
     list.add("RP-PTL-001 missing", without(CARD, 20, 73));
     list.add("RP-PTL-001 empty", with(20, ""));
+    list.add("RP-PTL-001 separators only", with(73, List.of(List.of(""), List.of(""))));
     list.pair("RP-PTL-002", request(""), request("C1"));
     list.add(
         "RP-PTL-003 no field", without(CARD, 5, 18, 20, 22, 24, 25, 27, 29, 31, 32, 37, 38, 73));
@@ -44,6 +45,7 @@ final class DescriptiveExamples {
     list.add("RP-PTL-005", ofType("LSMQ", CARD));
     list.add("RP-PTL-006", with(45, "20260101"));
     list.pair("RP-PTL-054", with(21, places(11)), with(21, places(10)));
+    list.pair("RP-PTL-054 as many as the layout allows", marks(10), marks(3));
     list.add(
         "RP-PTL-060", CARD.with(HEADER, draft -> draft.with(13, List.of(List.of("PILOTS", "")))));
   }
@@ -52,6 +54,13 @@ final class DescriptiveExamples {
     List<List<String>> places = new ArrayList<>(Collections.nCopies(count - 1, List.of("GE")));
     places.add(List.of("US"));
     return places;
+  }
+
+  /** A search by text, which may name three marks, though the field holds ten. */
+  private static SampleCard marks(int count) {
+    SampleCard card = without(CARD, 5, 18, 20, 22, 24, 25, 27, 29, 31, 32, 37, 38, 73);
+    List<List<String>> marks = Collections.nCopies(count, List.of("TAT L ARM"));
+    return ofType("TXTSRCH", card.with(PARTICULARS, draft -> draft.with(26, marks)));
   }
 
   private static SampleCard request(String caution) {
@@ -64,7 +73,12 @@ final class DescriptiveExamples {
     pair("RP-PTL-011", 20, "ZQ", "GE");
     pair("RP-PTL-011", 21, "ZQ", "GE");
     pair("RP-PTL-012", 20, "NE", "NB");
+    list.pair("RP-PTL-012 a citizen", bornIn("NE", "US"), bornIn("NE", "NE"));
     pair("RP-PTL-013", 21, "MD", "US");
+  }
+
+  private static SampleCard bornIn(String place, String citizenship) {
+    return with(20, place).with(PARTICULARS, draft -> draft.with(21, citizenship));
   }
 
   private void dates() {
@@ -73,8 +87,13 @@ final class DescriptiveExamples {
     pair("RP-PTL-021", 38, "20260303", "20260302");
     list.pair("RP-PTL-022 arrest", arrest("20260303"), arrest("20260302"));
     list.pair("RP-PTL-022 offense", offense("20260303"), offense("20260302"));
+    list.add("RP-FLD-008 offense in another century", offense("21001200"));
     pair("RP-PTL-023 a child", 22, "20190101", "20080101");
     pair("RP-PTL-023 a centenarian", 22, "19200101", "00000000");
+    list.pair(
+        "RP-PTL-023 on the day of the file",
+        without(with(22, "20190101"), 38),
+        without(with(22, "20080101"), 38));
     pair("RP-PTL-024", 38, "20250301", "20250302");
     pair("RP-TXN-070 an infant", 22, "20250101", "19900214");
     pair("RP-TXN-070 too old", 22, "19000101", "19300101");
@@ -83,6 +102,7 @@ final class DescriptiveExamples {
   private void numbers() {
     pair("RP-PTL-030", 73, "123456789", "MDTHP0001");
     pair("RP-PTL-030", 15, "12345678", "MD123456");
+    pair("RP-PTL-030", 17, "PP1234", "PP-1234");
     list.pair("RP-PTL-030 agency", agency("THP-00001"), agency("THP000001"));
     pair("RP-PTL-031", 14, "ABC", "123456A7");
     pair("RP-PTL-032 area", 16, "666121234", "212121234");
@@ -93,11 +113,17 @@ final class DescriptiveExamples {
     pair("RP-PTL-033", 73, "MD0000000", "MD0000001");
     pair("RP-PTL-034", 27, "N20", "N67");
     list.pair("RP-PTL-035 2.030", latent(30, "180120"), latent(30, "120180"));
+    list.pair("RP-PTL-035 one weight", latent(30, "151150"), latent(30, "150150"));
     list.pair("RP-PTL-035 2.028", latent(28, "N70507"), latent(28, "507N70"));
     list.pair("RP-PTL-035 2.023", latent(23, "4030"), latent(23, "3040"));
     pair("RP-PTL-036 light", 29, "060", "000");
     pair("RP-PTL-036 heavy", 29, "480", "180");
+    list.pair("RP-PTL-036 height unknown", build("400", "300"), build("000", "300"));
     pair("RP-PTL-037", 17, "QQ-1234", "PP-1234");
+  }
+
+  private static SampleCard build(String height, String weight) {
+    return with(27, height).with(PARTICULARS, draft -> draft.with(29, weight));
   }
 
   private static SampleCard agency(String identifier) {
@@ -106,6 +132,7 @@ final class DescriptiveExamples {
 
   private void names() {
     pair("RP-PTL-040 no comma", 18, "ADA SPECIMEN", "SPECIMEN,ADA");
+    pair("RP-PTL-040 comma first", 18, ",ADA", "SPECIMEN,ADA");
     pair("RP-PTL-040 space", 18, "SPECIMEN, ADA", "SPECIMEN,ADA MARIA");
     pair("RP-PTL-040 small letters", 18, "Specimen,Ada", "SPECIMEN-ADA,EVE");
     pair("RP-PTL-040", 19, "ADA", "SPECIMEN,EVE");

@@ -42,10 +42,12 @@ final class AgeRule implements Rule {
         examinee.tables().particulars().plausible("age", particulars.kindOfTransaction());
     Optional<Plausible> possible =
         examinee.tables().particulars().plausible("possible-age", particulars.kindOfTransaction());
-    Optional<LocalDate> printed = date(particulars, PRINTED).or(() -> date(particulars, FILE));
+    Optional<LocalDate> stated = date(particulars, PRINTED);
+    Optional<LocalDate> printed = stated.or(() -> date(particulars, FILE));
     if (age.isEmpty() || printed.isEmpty()) {
       return;
     }
+    String day = stated.isPresent() ? " on the date printed" : " on the date of the file";
     for (DescriptiveText.Entry entry : particulars.conforming(BIRTH)) {
       Optional<LocalDate> birth = PartialDate.earliest(entry.text());
       if (birth.isEmpty() || birth.get().isAfter(printed.get())) {
@@ -53,22 +55,26 @@ final class AgeRule implements Rule {
       }
       long years = ChronoUnit.YEARS.between(birth.get(), printed.get());
       if (possible.isPresent() && !possible.get().holds(years)) {
-        report(IMPOSSIBLE, entry, years, possible.get(), log);
+        report(IMPOSSIBLE, entry, years(years) + day, possible.get(), log);
       } else if (!age.get().holds(years)) {
-        report("RP-PTL-023", entry, years, age.get(), log);
+        report("RP-PTL-023", entry, years(years) + day, age.get(), log);
       }
     }
   }
 
   private static void report(
-      String rule, DescriptiveText.Entry entry, long years, Plausible limit, FindingLog log) {
+      String rule, DescriptiveText.Entry entry, String age, Plausible limit, FindingLog log) {
     log.add(
         rule,
         entry.location(),
-        entry.observed(years + (years == 1 ? " year" : " years") + " on the date printed"),
+        entry.observed(age),
         String.format(Locale.ROOT, "%.0f to %.0f years", limit.least(), limit.most()),
         Optional.of(limit.source()),
         List.of());
+  }
+
+  private static String years(long years) {
+    return years + (years == 1 ? " year" : " years");
   }
 
   private static void checkPrints(

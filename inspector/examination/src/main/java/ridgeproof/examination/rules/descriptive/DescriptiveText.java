@@ -152,10 +152,8 @@ public final class DescriptiveText {
   }
 
   private static boolean saysSomething(Field field) {
-    return field.isData()
-        ? field.value().length() > 0
-        : field.subfields().stream()
-            .flatMap(subfield -> subfield.items().stream())
-            .anyMatch(item -> !item.text().isEmpty());
+    return field.subfields().stream()
+        .flatMap(subfield -> subfield.items().stream())
+        .anyMatch(item -> !item.text().isEmpty());
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static ridgeproof.examination.SampleRecords.RIGHT_SLAP;
 import static ridgeproof.examination.SampleRecords.count;
+import static ridgeproof.examination.SampleRecords.found;
 import static ridgeproof.examination.SampleRecords.reports;
 import static ridgeproof.examination.SampleRecords.tagged;
 
@@ -82,5 +83,15 @@ class QualityFieldsRuleTest {
                 SampleCard.text(15, 13, "21"),
                 FieldDraft.text(new FieldNumber(15, 24), List.of(rating(position, "80", "1")))));
     assertEquals(times, count(SampleCard.rolledTagged().plus(palm), "RP-TXN-024"));
+  }
+
+  @Test
+  void anExtraDigitMayBeInASlapAndAPalmMayNot() {
+    assertEquals(List.of(), found(slap(24, List.of(rating("16", "80", "1"))), "RP-TXN-024"));
+    assertEquals(
+        List.of(
+            "RP-TXN-024 record 15 field 14.024 subfield 1 position 21:"
+                + " position 21 in an image of position 13; a position shown in the image"),
+        found(slap(24, List.of(rating("21", "80", "1"))), "RP-TXN-024"));
   }
 }

@@ -3,6 +3,7 @@ package ridgeproof.examination.rules.consistency;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static ridgeproof.examination.SampleRecords.found;
 import static ridgeproof.examination.SampleRecords.reports;
 import static ridgeproof.examination.SampleRecords.standardFeatures;
 import static ridgeproof.examination.SampleRecords.tagged;
@@ -13,6 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import ridgeproof.examination.SampleCard;
 import ridgeproof.examination.SampleRecords;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
 
 class RecordLinkRuleTest {
 
@@ -72,5 +76,30 @@ class RecordLinkRuleTest {
         SampleRecords.count(
             tagged(3, record -> record.with(995, List.of(List.of("1"), List.of("2")))),
             "RP-TXN-015"));
+  }
+
+  /** A photograph, which is an image, but not one that features describe. */
+  private static RecordDraft photograph(String idc) {
+    return RecordDraft.tagged(
+        10,
+        List.of(
+            SampleCard.text(10, 1, ""),
+            SampleCard.text(10, 2, idc),
+            SampleCard.text(10, 3, "FACE"),
+            FieldDraft.data(new FieldNumber(10, 999), SampleCard.pixels(9))));
+  }
+
+  @Test
+  void aPhotographIsNotWhatFeaturesDescribe() {
+    SampleCard card = SampleCard.rolled().plus(photograph("15")).plus(standardFeatures(15, 3));
+    assertEquals(
+        List.of("RP-TXN-012 record 18: IDC 15; the IDC of an image record"),
+        found(card, "RP-TXN-011", "RP-TXN-012"));
+    for (int record = 16; record > 2; record--) {
+      card = card.without(record);
+    }
+    assertEquals(
+        List.of("RP-TXN-011 record 4: IDC 15; the IDC of an image record"),
+        found(card, "RP-TXN-011", "RP-TXN-012"));
   }
 }

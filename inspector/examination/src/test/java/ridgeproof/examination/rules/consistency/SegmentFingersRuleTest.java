@@ -8,6 +8,7 @@ import static ridgeproof.examination.SampleRecords.RIGHT_SLAP;
 import static ridgeproof.examination.SampleRecords.box;
 import static ridgeproof.examination.SampleRecords.boxes;
 import static ridgeproof.examination.SampleRecords.count;
+import static ridgeproof.examination.SampleRecords.found;
 import static ridgeproof.examination.SampleRecords.reports;
 import static ridgeproof.examination.SampleRecords.tagged;
 
@@ -115,5 +116,39 @@ class SegmentFingersRuleTest {
       many.add(box(2, 0, 8, 0, 20));
     }
     assertEquals(99, count(right(many), "RP-TXN-020"));
+  }
+
+  private static SampleCard thumbs(int... fingers) {
+    return SampleCard.rolledTagged()
+        .plus(SampleCard.taggedPrint(15, 15, 0).with(21, boxes(fingers)));
+  }
+
+  @Test
+  void theLeftThumbLiesOnTheLeft() {
+    assertEquals(List.of(), found(thumbs(6, 1), "RP-TXN-019", "RP-TXN-021", "RP-TXN-023"));
+    assertEquals(
+        List.of(
+            "RP-TXN-023 record 17 field 14.021 subfield 1 position 1:"
+                + " from left: 1, 6; from left: 6, 1"),
+        found(thumbs(1, 6), "RP-TXN-019", "RP-TXN-021", "RP-TXN-023"));
+  }
+
+  @Test
+  void fingersOfTwoHandsHaveNoOrder() {
+    for (int[] fingers : new int[][] {{2, 7}, {7, 2}}) {
+      SampleCard card =
+          SampleCard.rolledTagged()
+              .plus(SampleCard.taggedPrint(15, 46, 0).with(21, boxes(fingers)));
+      assertEquals(List.of(), found(card, "RP-TXN-019", "RP-TXN-021", "RP-TXN-023"));
+    }
+  }
+
+  @Test
+  void aSegmentOfNoFingerIsTheLayoutsToReport() {
+    List<List<String>> boxes = new ArrayList<>(boxes(2, 3, 4, 5));
+    boxes.add(List.of("", "0", "8", "2", "24"));
+    assertEquals(
+        List.of(),
+        found(right(boxes), "RP-TXN-019", "RP-TXN-020", "RP-TXN-021", "RP-TXN-022", "RP-TXN-023"));
   }
 }
