@@ -244,6 +244,14 @@ class FingerComparatorTest {
   }
 
   @Test
+  void theLeftLittleFingerIsRolledToo() {
+    MadePrints first = FIRST.with(3, 1, "A").with(13, 1, "B").with(12, 10, "C");
+    assertEquals(
+        List.of("10 SECOND_MATCHES_ANOTHER 1"), answers(first, SECOND.with(12, 10, "A"), 12));
+    assertEquals(List.of("10 NOT_ALIKE"), answers(first, SECOND.with(12, 10, "B"), 12));
+  }
+
+  @Test
   void aFingerCapturedOnlyOtherwiseCountsToo() {
     MadePrints first = FIRST.with(INDEX, 2, "C").with(13, 1, "B");
     assertEquals(

@@ -174,6 +174,14 @@ class RecordPairingTest {
   }
 
   @Test
+  void anImageThatNamesNoFingerGoesWithTheSamePixelsOfAFinger() {
+    SampleCard first = of(1).plus(shaded(print(2, 2), 50).without(13));
+    SampleCard second =
+        of(1).plus(shaded(print(2, 2), 60).without(13)).plus(shaded(print(3, 2), 50));
+    assertEquals(List.of("4=5"), Compared.elsewhere(Compared.cards(first, second)));
+  }
+
+  @Test
   void pairsAreInTheOrderOfTheFirstFile() {
     assertEquals(
         List.of(1, 2, 3, 4, 5),
