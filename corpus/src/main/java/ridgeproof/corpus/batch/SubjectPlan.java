@@ -16,6 +16,7 @@ import ridgeproof.corpus.scenario.PrintPlan;
 import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.corpus.scenario.SkinPlan;
 import ridgeproof.corpus.scenario.Subject;
+import ridgeproof.spec.layout.FingerPosition;
 
 /** Draws the story of one subject of a batch: who, which set, and what goes wrong. */
 public final class SubjectPlan {
@@ -24,7 +25,6 @@ public final class SubjectPlan {
       List.of("ADA", "BRUNO", "CARLA", "DARIO", "EDDA", "FINN", "GRETA", "HUGO", "IDA", "JORIS");
   private static final List<String> VERSIONS = List.of("0300", "0400", "0500", "0501", "0502");
   private static final int SEGMENTS_SINCE = 400;
-  private static final int LAST_ROLL = 10;
   private static final double MIN_STRENGTH = 0.3;
   private static final int YOUNGEST = 18;
   private static final int OLDEST = 86;
@@ -107,7 +107,7 @@ public final class SubjectPlan {
     for (int box : boxes) {
       List<CaptureDefect> kinds =
           Arrays.stream(CaptureDefect.values())
-              .filter(kind -> kind.befalls(box <= LAST_ROLL))
+              .filter(kind -> kind.befalls(FingerPosition.isRolledBox(box)))
               .toList();
       if (dice.chance(defectRate)) {
         double strength = Math.rint(100 * dice.between(MIN_STRENGTH, 1)) / 100;

@@ -6,8 +6,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ridgeproof.corpus.finger.FingerDigit;
-import ridgeproof.corpus.finger.Hand;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.Skin;
 import ridgeproof.corpus.impression.CaptureDefect;
@@ -20,6 +18,7 @@ import ridgeproof.corpus.impression.TwoThumbs;
 import ridgeproof.corpus.scenario.Mistake;
 import ridgeproof.corpus.scenario.PrintDefect;
 import ridgeproof.corpus.scenario.Scenario;
+import ridgeproof.spec.layout.FingerPosition;
 
 /** The hour at the station: every image of a story, with all that goes wrong there. */
 public final class CaptureSession {
@@ -60,8 +59,8 @@ public final class CaptureSession {
   }
 
   private Optional<CapturedPrint> take(int box, int retake) {
-    List<FingerDigit> labels = present(fingersOf(box));
-    List<FingerDigit> shown = present(shownIn(box));
+    List<FingerPosition> labels = present(fingersOf(box));
+    List<FingerPosition> shown = present(shownIn(box));
     if (labels.isEmpty() || shown.isEmpty()) {
       return Optional.empty();
     }
@@ -92,22 +91,15 @@ public final class CaptureSession {
   }
 
   /** What the box is meant to show, from left to right as it lies in the image. */
-  static List<FingerDigit> fingersOf(int box) {
-    return switch (box) {
-      case RIGHT_PLAIN_THUMB -> List.of(FingerDigit.RIGHT_THUMB);
-      case LEFT_PLAIN_THUMB -> List.of(FingerDigit.LEFT_THUMB);
-      case RIGHT_FOUR -> Hand.RIGHT.slapOrder();
-      case LEFT_FOUR -> Hand.LEFT.slapOrder();
-      case BOTH_THUMBS -> List.of(FingerDigit.LEFT_THUMB, FingerDigit.RIGHT_THUMB);
-      default -> List.of(FingerDigit.values()[box - 1]);
-    };
+  static List<FingerPosition> fingersOf(int box) {
+    return FingerPosition.shownBy(box);
   }
 
-  private List<FingerDigit> present(List<FingerDigit> fingers) {
-    return fingers.stream().filter(digit -> !scenario.isMissing(digit.position())).toList();
+  private List<FingerPosition> present(List<FingerPosition> fingers) {
+    return fingers.stream().filter(digit -> !scenario.isMissing(digit.code())).toList();
   }
 
-  private List<FingerDigit> shownIn(int box) {
+  private List<FingerPosition> shownIn(int box) {
     int source = box;
     for (Mistake mistake : scenario.mistakes()) {
       source =
@@ -163,7 +155,7 @@ public final class CaptureSession {
     return defects;
   }
 
-  private Impression impression(int box, List<FingerDigit> shown, ImpressionSettings settings) {
+  private Impression impression(int box, List<FingerPosition> shown, ImpressionSettings settings) {
     Skin skin = scenario.skin().skin(scenario.person());
     List<MasterFinger> fingers =
         shown.stream().map(digit -> people.finger(scenario.person(), digit, skin)).toList();
@@ -181,13 +173,13 @@ public final class CaptureSession {
   }
 
   /** A segmenter names what it sees from left to right by the box, not by the hand it sees. */
-  private List<FingerDigit> labelsInOrder(
-      int box, List<FingerDigit> labels, Impression impression) {
-    List<FingerDigit> order = new ArrayList<>(labels);
+  private List<FingerPosition> labelsInOrder(
+      int box, List<FingerPosition> labels, Impression impression) {
+    List<FingerPosition> order = new ArrayList<>(labels);
     if (box == BOTH_THUMBS && has(Mistake.Kind.THUMBS_EXCHANGED, 0)) {
       Collections.reverse(order);
     }
-    List<FingerDigit> named = new ArrayList<>();
+    List<FingerPosition> named = new ArrayList<>();
     for (int i = 0; i < impression.boxes().size(); i++) {
       named.add(i < order.size() ? order.get(i) : impression.boxes().get(i).digit());
     }

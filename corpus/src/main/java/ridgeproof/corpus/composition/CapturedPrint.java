@@ -3,10 +3,10 @@ package ridgeproof.corpus.composition;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.impression.CaptureDefect;
 import ridgeproof.corpus.impression.Impression;
 import ridgeproof.corpus.scenario.Mistake;
+import ridgeproof.spec.layout.FingerPosition;
 
 /**
  * One image as it was taken, and what is true of it.
@@ -19,8 +19,8 @@ import ridgeproof.corpus.scenario.Mistake;
  */
 public record CapturedPrint(
     int box,
-    List<FingerDigit> shown,
-    List<FingerDigit> labels,
+    List<FingerPosition> shown,
+    List<FingerPosition> labels,
     Impression impression,
     int labelledPpi,
     Map<CaptureDefect, Double> defects,

@@ -3,7 +3,6 @@ package ridgeproof.corpus.composition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.Skin;
 import ridgeproof.corpus.impression.FingerBox;
 import ridgeproof.corpus.impression.PalmPlaceholder;
@@ -16,6 +15,7 @@ import ridgeproof.imagery.PixelDensity;
 import ridgeproof.imagery.codec.PngWriter;
 import ridgeproof.imagery.wsq.WsqEncoder;
 import ridgeproof.imagery.wsq.WsqEncoding;
+import ridgeproof.spec.layout.FingerPosition;
 import ridgeproof.transaction.writer.RecordDraft;
 
 /** The records of fingers and palms: types 4, 14 and 15. */
@@ -72,9 +72,9 @@ final class PrintRecords {
 
   private void addMissing(CapturedPrint print, Drafts drafts) {
     List<List<String>> missing = new ArrayList<>();
-    for (FingerDigit digit : CaptureSession.fingersOf(print.box())) {
+    for (FingerPosition digit : CaptureSession.fingersOf(print.box())) {
       for (MissingFinger entry : scenario.missing()) {
-        if (entry.finger() == digit.position() && !entry.undeclared()) {
+        if (entry.finger() == digit.code() && !entry.undeclared()) {
           missing.add(List.of(Integer.toString(entry.finger()), entry.reason()));
         }
       }
@@ -89,8 +89,7 @@ final class PrintRecords {
     for (int i = 0; i < print.labels().size(); i++) {
       FingerBox box = print.impression().boxes().get(i);
       segments.add(
-          words(
-              print.labels().get(i).position(), box.left(), box.right(), box.top(), box.bottom()));
+          words(print.labels().get(i).code(), box.left(), box.right(), box.top(), box.bottom()));
     }
     return segments;
   }
@@ -101,7 +100,7 @@ final class PrintRecords {
       FingerBox box = print.impression().boxes().get(i);
       polygons.add(
           words(
-              print.labels().get(i).position(),
+              print.labels().get(i).code(),
               4,
               box.left(),
               box.top(),
@@ -124,8 +123,8 @@ final class PrintRecords {
   }
 
   RecordDraft palm(PalmPlan palm, SubjectCache people, int idc) {
-    FingerDigit texture =
-        palm.position() <= 22 ? FingerDigit.RIGHT_MIDDLE : FingerDigit.LEFT_MIDDLE;
+    FingerPosition texture =
+        palm.position() <= 22 ? FingerPosition.RIGHT_MIDDLE : FingerPosition.LEFT_MIDDLE;
     GrayImage image =
         PalmPlaceholder.render(
             people.finger(scenario.person(), texture, Skin.smooth()),

@@ -1,5 +1,7 @@
 package ridgeproof.corpus.finger;
 
+import ridgeproof.spec.layout.FingerPosition;
+
 /**
  * The measures of one finger, in pixels at 500 ppi.
  *
@@ -12,10 +14,10 @@ package ridgeproof.corpus.finger;
 public record FingerAnatomy(int widthPx, int lengthPx, double ridgePeriodPx, double belowCrease) {
 
   static FingerAnatomy draw(
-      FingerDigit digit, double belowCrease, SeededRandom body, SeededRandom finger) {
+      FingerPosition digit, double belowCrease, SeededRandom body, SeededRandom finger) {
     double build = body.around(1, 0.05);
     double breadth = body.around(9.1, 0.45);
-    FingerDigit.Kind kind = digit.kind();
+    Digit kind = Digit.of(digit);
     return new FingerAnatomy(
         (int) (kind.widthPx * build * finger.around(1, 0.02)),
         (int) (kind.lengthPx * build * finger.around(1, 0.02)),

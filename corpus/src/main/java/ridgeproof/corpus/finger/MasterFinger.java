@@ -2,6 +2,7 @@ package ridgeproof.corpus.finger;
 
 import java.util.ArrayList;
 import java.util.List;
+import ridgeproof.spec.layout.FingerPosition;
 
 /**
  * The skin of one finger of a person who does not exist: everything that all its impressions have
@@ -9,7 +10,7 @@ import java.util.List;
  */
 public final class MasterFinger {
 
-  private final FingerDigit digit;
+  private final FingerPosition digit;
   private final TruePatternClass pattern;
   private final FingerAnatomy anatomy;
   private final byte[] relief;
@@ -18,7 +19,7 @@ public final class MasterFinger {
   private final GroundTruth truth;
 
   private MasterFinger(
-      FingerDigit digit,
+      FingerPosition digit,
       TruePatternClass pattern,
       FingerAnatomy anatomy,
       byte[] relief,
@@ -39,25 +40,25 @@ public final class MasterFinger {
    * @param seed the person: the same seed gives ten fingers of one hand size and ridge breadth,
    *     each with a pattern of its own
    */
-  public static MasterFinger grow(long seed, FingerDigit digit) {
+  public static MasterFinger grow(long seed, FingerPosition digit) {
     return grow(seed, digit, Skin.smooth());
   }
 
   /** Grows a finger whose pattern class is drawn, with what the years have left on it. */
-  public static MasterFinger grow(long seed, FingerDigit digit, Skin skin) {
+  public static MasterFinger grow(long seed, FingerPosition digit, Skin skin) {
     TruePatternClass pattern =
-        TruePatternClass.draw(digit, new SeededRandom(seed, 100 + digit.position()));
+        TruePatternClass.draw(digit, new SeededRandom(seed, 100 + digit.code()));
     return grow(seed, digit, pattern, skin);
   }
 
   /** Grows a finger with a given pattern class. */
-  public static MasterFinger grow(long seed, FingerDigit digit, TruePatternClass pattern) {
+  public static MasterFinger grow(long seed, FingerPosition digit, TruePatternClass pattern) {
     return grow(seed, digit, pattern, Skin.smooth());
   }
 
   private static MasterFinger grow(
-      long seed, FingerDigit digit, TruePatternClass pattern, Skin skin) {
-    SeededRandom dice = new SeededRandom(seed, digit.position());
+      long seed, FingerPosition digit, TruePatternClass pattern, Skin skin) {
+    SeededRandom dice = new SeededRandom(seed, digit.code());
     FingerAnatomy anatomy =
         FingerAnatomy.draw(digit, skin.belowCrease(), new SeededRandom(seed, 0), dice);
     FingerFlow flow = new FingerFlow(pattern, anatomy, dice);
@@ -70,7 +71,7 @@ public final class MasterFinger {
     GroundTruth truth = truthOf(anatomy, flow, lattice.minutiae(wave, anatomy.canvasWidth()));
     byte[] relief = SkinRelief.carve(wave, lattice, anatomy, dice);
     if (!skin.equals(Skin.smooth())) {
-      relief = aged(relief, anatomy, skin, new SeededRandom(seed, 200 + digit.position()));
+      relief = aged(relief, anatomy, skin, new SeededRandom(seed, 200 + digit.code()));
     }
     return new MasterFinger(digit, pattern, anatomy, relief, flow, truth);
   }
@@ -110,7 +111,7 @@ public final class MasterFinger {
   }
 
   /** Which finger this is. */
-  public FingerDigit digit() {
+  public FingerPosition digit() {
     return digit;
   }
 

@@ -1,5 +1,8 @@
 package ridgeproof.corpus.finger;
 
+import ridgeproof.spec.layout.FingerPosition;
+import ridgeproof.spec.layout.FingerPosition.Hand;
+
 /**
  * The ridge pattern of a finger.
  *
@@ -18,7 +21,7 @@ public enum TruePatternClass {
   DOUBLE_LOOP;
 
   /** Parts in a thousand: plain arch, tented arch, radial loop, ulnar loop, whorl, double loop. */
-  private static int[] frequencies(FingerDigit.Kind kind) {
+  private static int[] frequencies(Digit kind) {
     return switch (kind) {
       case THUMB -> new int[] {27, 8, 3, 567, 265, 130};
       case INDEX -> new int[] {65, 80, 180, 335, 270, 70};
@@ -29,8 +32,8 @@ public enum TruePatternClass {
   }
 
   /** The expected share of this class on a finger, 0 to 1. */
-  public double frequencyOn(FingerDigit digit) {
-    int[] parts = frequencies(digit.kind());
+  public double frequencyOn(FingerPosition digit) {
+    int[] parts = frequencies(Digit.of(digit));
     int place =
         switch (this) {
           case PLAIN_ARCH -> 0;
@@ -47,7 +50,7 @@ public enum TruePatternClass {
     return hand == Hand.RIGHT ? RIGHT_LOOP : LEFT_LOOP;
   }
 
-  static TruePatternClass draw(FingerDigit digit, SeededRandom dice) {
+  static TruePatternClass draw(FingerPosition digit, SeededRandom dice) {
     double left = dice.unit();
     for (TruePatternClass pattern : values()) {
       left -= pattern.frequencyOn(digit);

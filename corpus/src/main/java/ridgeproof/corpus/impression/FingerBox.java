@@ -1,6 +1,6 @@
 package ridgeproof.corpus.impression;
 
-import ridgeproof.corpus.finger.FingerDigit;
+import ridgeproof.spec.layout.FingerPosition;
 
 /**
  * Where one finger lies in an image of several: the upright box around its print from the tip to
@@ -14,4 +14,4 @@ import ridgeproof.corpus.finger.FingerDigit;
  * @param rotationDegrees how far the finger is turned clockwise from upright
  */
 public record FingerBox(
-    FingerDigit digit, int left, int top, int right, int bottom, double rotationDegrees) {}
+    FingerPosition digit, int left, int top, int right, int bottom, double rotationDegrees) {}

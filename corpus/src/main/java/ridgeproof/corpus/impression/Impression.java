@@ -2,7 +2,6 @@ package ridgeproof.corpus.impression;
 
 import java.util.ArrayList;
 import java.util.List;
-import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.GroundTruth;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.SeededRandom;
@@ -11,6 +10,7 @@ import ridgeproof.corpus.finger.TrueRidgeMask;
 import ridgeproof.corpus.finger.TrueSingularPoint;
 import ridgeproof.corpus.paper.PaperMarks;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.spec.layout.FingerPosition;
 
 /**
  * An image of one or more fingers with what is known of it.
@@ -38,7 +38,7 @@ public record Impression(GrayImage image, int ppi, List<FingerBox> boxes, Ground
 
   /** The finger laid down flat, in a frame for a thumb or for another single finger. */
   public static Impression plain(MasterFinger finger, ImpressionSettings settings) {
-    boolean thumb = finger.digit().kind() == FingerDigit.Kind.THUMB;
+    boolean thumb = finger.digit().isThumb();
     return take(
         SkinContact.Manner.PLAIN,
         List.of(finger),
@@ -74,7 +74,7 @@ public record Impression(GrayImage image, int ppi, List<FingerBox> boxes, Ground
     TrueRidgeMask.Builder maskBuilder = new TrueRidgeMask.Builder(frame.width(), frame.height());
     for (int i = 0; i < fingers.size(); i++) {
       MasterFinger finger = fingers.get(i);
-      SeededRandom touch = new SeededRandom(settings.seed(), 20 + finger.digit().position());
+      SeededRandom touch = new SeededRandom(settings.seed(), 20 + finger.digit().code());
       SkinContact contact = new SkinContact(manner, finger, conditions, touch);
       Placement placement = new Placement(pose, anchors.get(i), contact, conditions, touch);
       InkTransfer stamp =
@@ -117,7 +117,7 @@ public record Impression(GrayImage image, int ppi, List<FingerBox> boxes, Ground
     FrameSize frame = new FrameSize(platen.width(), platen.height());
     Placement.Pose pose = Placement.Pose.of(before, earlier, frame);
     for (int i = 0; i < fingers.size(); i++) {
-      FingerDigit digit = fingers.get(i).digit();
+      FingerPosition digit = fingers.get(i).digit();
       MasterFinger ghost = settings.previous().orElseGet(() -> MasterFinger.grow(stranger, digit));
       SkinContact contact = new SkinContact(manner, ghost, before, dice);
       Placement placement = new Placement(pose, anchors.get(i), contact, before, dice);

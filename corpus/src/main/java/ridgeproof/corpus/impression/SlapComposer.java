@@ -2,10 +2,11 @@ package ridgeproof.corpus.impression;
 
 import java.util.ArrayList;
 import java.util.List;
-import ridgeproof.corpus.finger.FingerDigit;
-import ridgeproof.corpus.finger.Hand;
+import ridgeproof.corpus.finger.Digit;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.SeededRandom;
+import ridgeproof.spec.layout.FingerPosition;
+import ridgeproof.spec.layout.FingerPosition.Hand;
 
 /** The four fingers of a hand, without the thumb, laid down together. */
 public final class SlapComposer {
@@ -22,7 +23,7 @@ public final class SlapComposer {
    */
   public static Impression fourFingers(
       List<MasterFinger> fingers, Hand hand, ImpressionSettings settings) {
-    List<FingerDigit> order = hand.slapOrder();
+    List<FingerPosition> order = hand.slapOrder();
     for (MasterFinger finger : fingers) {
       if (!order.contains(finger.digit())) {
         throw new IllegalArgumentException(finger.digit() + " has no place in a slap of " + hand);
@@ -40,10 +41,10 @@ public final class SlapComposer {
     List<MasterFinger> present = new ArrayList<>();
     List<Placement.Anchor> loose = new ArrayList<>();
     for (int i = 0; i < order.size(); i++) {
-      FingerDigit digit = order.get(i);
+      FingerPosition digit = order.get(i);
       double half = SkinContact.Manner.PLAIN.halfWidth * widthOf(digit) * build;
-      double length = digit.kind().lengthPx * build;
-      double down = digit.kind().tipDropPx * build * dice.around(1, 0.08) + length / 2;
+      double length = Digit.of(digit).lengthPx * build;
+      double down = Digit.of(digit).tipDropPx * build * dice.around(1, 0.08) + length / 2;
       double degrees = (i - middle) * 2.2 * spread + dice.around(0, 0.8);
       cursor += half;
       for (MasterFinger finger : fingers) {
@@ -62,8 +63,8 @@ public final class SlapComposer {
         FrameSize.FOUR_FINGERS);
   }
 
-  private static int widthOf(FingerDigit digit) {
-    return digit.kind().widthPx;
+  private static int widthOf(FingerPosition digit) {
+    return Digit.of(digit).widthPx;
   }
 
   private static List<Placement.Anchor> centered(

@@ -1,9 +1,9 @@
 package ridgeproof.corpus.impression;
 
 import java.util.List;
-import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.SeededRandom;
+import ridgeproof.spec.layout.FingerPosition;
 
 /** Both thumbs laid down together, the left one on the left. */
 public final class TwoThumbs {
@@ -16,7 +16,7 @@ public final class TwoThumbs {
    * @throws IllegalArgumentException when a finger is not the thumb asked for
    */
   public static Impression of(MasterFinger left, MasterFinger right, ImpressionSettings settings) {
-    if (left.digit() != FingerDigit.LEFT_THUMB || right.digit() != FingerDigit.RIGHT_THUMB) {
+    if (left.digit() != FingerPosition.LEFT_THUMB || right.digit() != FingerPosition.RIGHT_THUMB) {
       throw new IllegalArgumentException(left.digit() + " and " + right.digit());
     }
     SeededRandom dice = new SeededRandom(settings.seed(), 14);

@@ -2,13 +2,13 @@ package ridgeproof.corpus.year;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.SeededRandom;
 import ridgeproof.corpus.impression.FrameSize;
 import ridgeproof.corpus.impression.Impression;
 import ridgeproof.corpus.impression.ImpressionSettings;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.spec.layout.FingerPosition;
 
 /** Makes of a print of the pool another capture. Safe to share between threads. */
 final class YearCapture {
@@ -88,7 +88,7 @@ final class YearCapture {
   }
 
   private Master draw(int key) {
-    FingerDigit digit = key % 16 == 2 ? FingerDigit.RIGHT_INDEX : FingerDigit.LEFT_INDEX;
+    FingerPosition digit = key % 16 == 2 ? FingerPosition.RIGHT_INDEX : FingerPosition.LEFT_INDEX;
     long person = POOL_SEED + plan.seed() * 1000 + key / 16;
     ImpressionSettings settings =
         ImpressionSettings.natural(person * 16 + key % 16).withFrame(FRAME).withShift(0, 0);

@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.impression.FingerBox;
 import ridgeproof.corpus.scenario.Expected;
 import ridgeproof.corpus.scenario.Scenario;
@@ -20,6 +19,7 @@ import ridgeproof.corpus.scenario.ScenarioError;
 import ridgeproof.corpus.scenario.ScenarioReader;
 import ridgeproof.finding.Finding;
 import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.spec.layout.FingerPosition;
 import ridgeproof.transaction.Transaction;
 import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.reader.TransactionReader;
@@ -66,8 +66,8 @@ class TransactionComposerTest {
     assertEquals(findings, rules.size());
   }
 
-  private static List<FingerDigit> digits(int... positions) {
-    return Arrays.stream(positions).mapToObj(p -> FingerDigit.values()[p - 1]).toList();
+  private static List<FingerPosition> digits(int... positions) {
+    return Arrays.stream(positions).mapToObj(p -> FingerPosition.values()[p - 1]).toList();
   }
 
   @ParameterizedTest

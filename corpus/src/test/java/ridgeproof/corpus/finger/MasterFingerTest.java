@@ -14,13 +14,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import ridgeproof.corpus.impression.Impression;
 import ridgeproof.corpus.impression.ImpressionSettings;
+import ridgeproof.spec.layout.FingerPosition;
+import ridgeproof.spec.layout.FingerPosition.Hand;
 
 class MasterFingerTest {
 
   @Test
   void theSameSeedGrowsTheSameSkinOnEveryMachine() {
-    MasterFinger finger = MasterFinger.grow(42, FingerDigit.RIGHT_INDEX);
-    assertArrayEquals(finger.relief(), MasterFinger.grow(42, FingerDigit.RIGHT_INDEX).relief());
+    MasterFinger finger = MasterFinger.grow(42, FingerPosition.RIGHT_INDEX);
+    assertArrayEquals(finger.relief(), MasterFinger.grow(42, FingerPosition.RIGHT_INDEX).relief());
     assertEquals("a6e982e18807ba0e", PixelProbe.digest(finger.relief()));
   }
 
@@ -28,7 +30,7 @@ class MasterFingerTest {
   void noTwoFingersShareTheirSkin() {
     Set<String> skins = new HashSet<>();
     for (long seed = 0; seed < 3; seed++) {
-      for (FingerDigit digit : FingerDigit.values()) {
+      for (FingerPosition digit : FingerPosition.values()) {
         skins.add(PixelProbe.digest(MasterFinger.grow(seed, digit).relief()));
       }
     }
@@ -36,13 +38,13 @@ class MasterFingerTest {
   }
 
   @ParameterizedTest
-  @EnumSource(FingerDigit.class)
-  void patternClassesAreDrawnAsOftenAsTheyAreMetOnThatFinger(FingerDigit digit) {
+  @EnumSource(FingerPosition.class)
+  void patternClassesAreDrawnAsOftenAsTheyAreMetOnThatFinger(FingerPosition digit) {
     Map<TruePatternClass, Integer> counts = new EnumMap<>(TruePatternClass.class);
     int draws = 20_000;
     for (int seed = 0; seed < draws; seed++) {
       counts.merge(
-          TruePatternClass.draw(digit, new SeededRandom(seed, 100 + digit.position())),
+          TruePatternClass.draw(digit, new SeededRandom(seed, 100 + digit.code())),
           1,
           Integer::sum);
     }
@@ -57,7 +59,7 @@ class MasterFingerTest {
     double loops = 0;
     double whorls = 0;
     double arches = 0;
-    for (FingerDigit digit : FingerDigit.values()) {
+    for (FingerPosition digit : FingerPosition.values()) {
       loops +=
           TruePatternClass.LEFT_LOOP.frequencyOn(digit)
               + TruePatternClass.RIGHT_LOOP.frequencyOn(digit);
@@ -76,7 +78,7 @@ class MasterFingerTest {
 
   @Test
   void mostLoopsOpenTowardsTheLittleFinger() {
-    for (FingerDigit digit : FingerDigit.values()) {
+    for (FingerPosition digit : FingerPosition.values()) {
       TruePatternClass ulnar =
           digit.hand() == Hand.RIGHT ? TruePatternClass.RIGHT_LOOP : TruePatternClass.LEFT_LOOP;
       TruePatternClass radial =
@@ -96,7 +98,7 @@ class MasterFingerTest {
           case TENTED_ARCH, LEFT_LOOP, RIGHT_LOOP -> 1;
           case PLAIN_WHORL, DOUBLE_LOOP -> 2;
         };
-    MasterFinger finger = MasterFinger.grow(5, FingerDigit.LEFT_MIDDLE, pattern);
+    MasterFinger finger = MasterFinger.grow(5, FingerPosition.LEFT_MIDDLE, pattern);
     for (TrueSingularPoint.Kind kind : TrueSingularPoint.Kind.values()) {
       long count =
           finger.groundTruth().singularPoints().stream().filter(p -> p.kind() == kind).count();
@@ -107,7 +109,7 @@ class MasterFingerTest {
   @ParameterizedTest
   @EnumSource(TruePatternClass.class)
   void minutiaeOfBothKindsLieInsideTheMask(TruePatternClass pattern) {
-    GroundTruth truth = MasterFinger.grow(6, FingerDigit.LEFT_RING, pattern).groundTruth();
+    GroundTruth truth = MasterFinger.grow(6, FingerPosition.LEFT_RING, pattern).groundTruth();
     int endings = 0;
     for (TrueMinutia minutia : truth.minutiae()) {
       assertTrue(truth.mask().contains(minutia.x(), minutia.y()));
@@ -123,7 +125,7 @@ class MasterFingerTest {
     int right = 0;
     int all = 0;
     for (TruePatternClass pattern : TruePatternClass.values()) {
-      MasterFinger finger = MasterFinger.grow(7, FingerDigit.RIGHT_RING, pattern);
+      MasterFinger finger = MasterFinger.grow(7, FingerPosition.RIGHT_RING, pattern);
       int width = finger.anatomy().canvasWidth();
       for (TrueMinutia minutia : finger.groundTruth().minutiae()) {
         double radians = Math.toRadians(minutia.angleDegrees());
@@ -146,7 +148,7 @@ class MasterFingerTest {
   void ridgesAreAboutNinePixelsApart() {
     double sum = 0;
     for (int seed = 0; seed < 10; seed++) {
-      MasterFinger finger = MasterFinger.grow(seed, FingerDigit.values()[seed]);
+      MasterFinger finger = MasterFinger.grow(seed, FingerPosition.values()[seed]);
       Impression print = Impression.rolled(finger, ImpressionSettings.natural(seed));
       double period = PixelProbe.ridgePeriod(print.image(), print.truth().mask());
       assertEquals(finger.ridgePeriodPx(), period, 0.12 * finger.ridgePeriodPx());
@@ -159,8 +161,9 @@ class MasterFingerTest {
   void anotherPatternOnTheSameFingerIsAnotherSkin() {
     assertNotEquals(
         PixelProbe.digest(
-            MasterFinger.grow(1, FingerDigit.LEFT_LITTLE, TruePatternClass.LEFT_LOOP).relief()),
+            MasterFinger.grow(1, FingerPosition.LEFT_LITTLE, TruePatternClass.LEFT_LOOP).relief()),
         PixelProbe.digest(
-            MasterFinger.grow(1, FingerDigit.LEFT_LITTLE, TruePatternClass.RIGHT_LOOP).relief()));
+            MasterFinger.grow(1, FingerPosition.LEFT_LITTLE, TruePatternClass.RIGHT_LOOP)
+                .relief()));
   }
 }

@@ -15,6 +15,8 @@ import ridgeproof.corpus.impression.Impression;
 import ridgeproof.corpus.impression.ImpressionSettings;
 import ridgeproof.corpus.impression.SlapComposer;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.spec.layout.FingerPosition;
+import ridgeproof.spec.layout.FingerPosition.Hand;
 
 /** An independent matcher calls a score of 40 or more the same finger. */
 class MatchingTest {
@@ -52,7 +54,7 @@ class MatchingTest {
 
   @Test
   void theSameFingerMatchesAcrossResolutions() {
-    MasterFinger finger = MasterFinger.grow(8, FingerDigit.LEFT_INDEX);
+    MasterFinger finger = MasterFinger.grow(8, FingerPosition.LEFT_INDEX);
     ImpressionSettings settings = ImpressionSettings.natural(1);
     FingerprintTemplate fine =
         template(Impression.plain(finger, settings.withPpi(1000)).image(), 1000);
@@ -63,7 +65,7 @@ class MatchingTest {
 
   @Test
   void aPrintLabelledWithTheWrongResolutionDoesNotMatch() {
-    MasterFinger finger = MasterFinger.grow(8, FingerDigit.LEFT_INDEX);
+    MasterFinger finger = MasterFinger.grow(8, FingerPosition.LEFT_INDEX);
     ImpressionSettings settings = ImpressionSettings.natural(1);
     FingerprintTemplate wrong =
         template(

@@ -8,18 +8,18 @@ import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.PixelProbe;
 import ridgeproof.corpus.finger.SeededRandom;
 import ridgeproof.corpus.finger.TruePatternClass;
 import ridgeproof.corpus.finger.TrueSingularPoint;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.spec.layout.FingerPosition;
 
 class CaptureDefectTest {
 
   private static final MasterFinger FINGER =
-      MasterFinger.grow(77, FingerDigit.RIGHT_MIDDLE, TruePatternClass.PLAIN_WHORL);
+      MasterFinger.grow(77, FingerPosition.RIGHT_MIDDLE, TruePatternClass.PLAIN_WHORL);
   private static final ImpressionSettings GOOD =
       ImpressionSettings.natural(21).withRotation(0).withShift(0, 0);
 

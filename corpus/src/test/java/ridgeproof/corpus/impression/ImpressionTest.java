@@ -7,16 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.PixelProbe;
 import ridgeproof.corpus.finger.Skeleton;
 import ridgeproof.corpus.finger.TrueMinutia;
 import ridgeproof.corpus.finger.TrueSingularPoint;
+import ridgeproof.spec.layout.FingerPosition;
 
 class ImpressionTest {
 
-  private static final MasterFinger INDEX = MasterFinger.grow(42, FingerDigit.RIGHT_INDEX);
+  private static final MasterFinger INDEX = MasterFinger.grow(42, FingerPosition.RIGHT_INDEX);
 
   @Test
   void theSameSeedGivesTheSamePixelsOnEveryMachine() {
@@ -33,7 +33,7 @@ class ImpressionTest {
         .parallel()
         .forEach(
             i -> {
-              MasterFinger again = MasterFinger.grow(42, FingerDigit.RIGHT_INDEX);
+              MasterFinger again = MasterFinger.grow(42, FingerPosition.RIGHT_INDEX);
               assertEquals(
                   alone,
                   PixelProbe.digest(
@@ -64,7 +64,7 @@ class ImpressionTest {
     Impression rolled = Impression.rolled(INDEX, settings);
     assertEquals(800, rolled.image().width());
     assertEquals(750, rolled.image().height());
-    Impression thumb = Impression.plain(MasterFinger.grow(1, FingerDigit.LEFT_THUMB), settings);
+    Impression thumb = Impression.plain(MasterFinger.grow(1, FingerPosition.LEFT_THUMB), settings);
     assertEquals(500, thumb.image().width());
     assertEquals(1000, thumb.image().height());
     Impression other = Impression.plain(INDEX, settings.withFrame(new FrameSize(320, 400)));
@@ -96,7 +96,7 @@ class ImpressionTest {
     int[] rolled = new int[40];
     int[] plain = new int[40];
     for (int i = 0; i < 40; i++) {
-      MasterFinger finger = MasterFinger.grow(i / 10, FingerDigit.values()[i % 10]);
+      MasterFinger finger = MasterFinger.grow(i / 10, FingerPosition.values()[i % 10]);
       ImpressionSettings settings = ImpressionSettings.natural(i);
       rolled[i] = Impression.rolled(finger, settings).truth().minutiae().size();
       plain[i] = Impression.plain(finger, settings).truth().minutiae().size();
@@ -129,7 +129,7 @@ class ImpressionTest {
     int foundAsOther = 0;
     int all = 0;
     for (int seed = 0; seed < 6; seed++) {
-      MasterFinger finger = MasterFinger.grow(seed, FingerDigit.LEFT_MIDDLE);
+      MasterFinger finger = MasterFinger.grow(seed, FingerPosition.LEFT_MIDDLE);
       Impression print =
           Impression.rolled(finger, ImpressionSettings.natural(seed).withSkin(0.5, 0.6));
       Skeleton skeleton =
@@ -187,7 +187,7 @@ class ImpressionTest {
     double after =
         PixelProbe.mean(
             Impression.plain(
-                    INDEX, settings.withPrevious(MasterFinger.grow(3, FingerDigit.LEFT_INDEX)))
+                    INDEX, settings.withPrevious(MasterFinger.grow(3, FingerPosition.LEFT_INDEX)))
                 .image());
     assertTrue(after < clean - 0.5 && after > clean - 10, clean + " " + after);
   }

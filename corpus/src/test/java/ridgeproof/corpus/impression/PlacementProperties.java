@@ -6,13 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.SeededRandom;
+import ridgeproof.spec.layout.FingerPosition;
 
 class PlacementProperties {
 
-  private static final MasterFinger FINGER = MasterFinger.grow(1, FingerDigit.LEFT_MIDDLE);
+  private static final MasterFinger FINGER = MasterFinger.grow(1, FingerPosition.LEFT_MIDDLE);
 
   @Property(tries = 300)
   void aPlaceOnTheSkinIsFoundAgainInTheImage(

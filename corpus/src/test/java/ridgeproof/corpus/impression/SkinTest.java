@@ -7,15 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.SeededRandom;
 import ridgeproof.corpus.finger.Skin;
 import ridgeproof.corpus.paper.Paper;
+import ridgeproof.spec.layout.FingerPosition;
 
 class SkinTest {
 
-  private static final MasterFinger SMOOTH = MasterFinger.grow(42, FingerDigit.RIGHT_INDEX);
+  private static final MasterFinger SMOOTH = MasterFinger.grow(42, FingerPosition.RIGHT_INDEX);
 
   private static double mean(int age, ToDoubleFunction<Skin> trait) {
     return IntStream.range(0, 300)
@@ -44,7 +44,7 @@ class SkinTest {
     assertArrayEquals(
         pixels(SMOOTH, settings),
         pixels(
-            MasterFinger.grow(42, FingerDigit.RIGHT_INDEX, Skin.smooth()),
+            MasterFinger.grow(42, FingerPosition.RIGHT_INDEX, Skin.smooth()),
             settings.withTraces(Traces.none()).withPaper(Paper.none())));
   }
 
@@ -59,7 +59,7 @@ class SkinTest {
     double before = meanGray(Impression.rolled(SMOOTH, ImpressionSettings.natural(9)));
     for (Skin skin :
         new Skin[] {new Skin(40, 0, 0, 0.34), new Skin(0, 1, 0, 0.34), new Skin(0, 0, 4, 0.34)}) {
-      MasterFinger aged = MasterFinger.grow(42, FingerDigit.RIGHT_INDEX, skin);
+      MasterFinger aged = MasterFinger.grow(42, FingerPosition.RIGHT_INDEX, skin);
       double after = meanGray(Impression.rolled(aged, ImpressionSettings.natural(9)));
       assertTrue(after > before + 0.1, skin + ": " + before + " to " + after);
     }
@@ -67,7 +67,7 @@ class SkinTest {
 
   @Test
   void skinBelowTheCreaseShowsOnARoll() {
-    MasterFinger whole = MasterFinger.grow(42, FingerDigit.RIGHT_INDEX, new Skin(0, 0, 0, 1.2));
+    MasterFinger whole = MasterFinger.grow(42, FingerPosition.RIGHT_INDEX, new Skin(0, 0, 0, 1.2));
     double before =
         Impression.rolled(SMOOTH, ImpressionSettings.natural(9)).truth().mask().areaPx();
     double after = Impression.rolled(whole, ImpressionSettings.natural(9)).truth().mask().areaPx();

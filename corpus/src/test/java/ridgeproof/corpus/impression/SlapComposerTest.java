@@ -8,11 +8,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import ridgeproof.corpus.finger.FingerDigit;
-import ridgeproof.corpus.finger.Hand;
+import ridgeproof.corpus.finger.Digit;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.PixelProbe;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.spec.layout.FingerPosition;
+import ridgeproof.spec.layout.FingerPosition.Hand;
 
 class SlapComposerTest {
 
@@ -39,16 +40,16 @@ class SlapComposerTest {
   @EnumSource(Hand.class)
   void theMiddleFingerReachesHighestAndTheLittleOneLowest(Hand hand) {
     Impression slap = SlapComposer.fourFingers(fingers(hand), hand, UPRIGHT);
-    int little = top(slap, FingerDigit.Kind.LITTLE);
-    int middle = top(slap, FingerDigit.Kind.MIDDLE);
+    int little = top(slap, Digit.LITTLE);
+    int middle = top(slap, Digit.MIDDLE);
     for (FingerBox box : slap.boxes()) {
       assertTrue(box.top() >= middle && box.top() <= little, box.toString());
     }
   }
 
-  private static int top(Impression slap, FingerDigit.Kind kind) {
+  private static int top(Impression slap, Digit kind) {
     return slap.boxes().stream()
-        .filter(box -> box.digit().kind() == kind)
+        .filter(box -> Digit.of(box.digit()) == kind)
         .mapToInt(FingerBox::top)
         .findFirst()
         .orElseThrow();
@@ -115,8 +116,8 @@ class SlapComposerTest {
 
   @Test
   void twoThumbsLieSideBySide() {
-    MasterFinger left = MasterFinger.grow(12, FingerDigit.LEFT_THUMB);
-    MasterFinger right = MasterFinger.grow(12, FingerDigit.RIGHT_THUMB);
+    MasterFinger left = MasterFinger.grow(12, FingerPosition.LEFT_THUMB);
+    MasterFinger right = MasterFinger.grow(12, FingerPosition.RIGHT_THUMB);
     Impression thumbs = TwoThumbs.of(left, right, UPRIGHT);
     assertEquals(2, thumbs.boxes().size());
     assertTrue(thumbs.boxes().get(0).right() < thumbs.boxes().get(1).left());

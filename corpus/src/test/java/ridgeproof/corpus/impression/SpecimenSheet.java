@@ -19,11 +19,11 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
-import ridgeproof.corpus.finger.FingerDigit;
-import ridgeproof.corpus.finger.Hand;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.TruePatternClass;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.spec.layout.FingerPosition;
+import ridgeproof.spec.layout.FingerPosition.Hand;
 
 /** Draws sheets of specimens, for people to judge by eye how natural they look. */
 public final class SpecimenSheet {
@@ -60,7 +60,7 @@ public final class SpecimenSheet {
     List<Tile> tiles = new ArrayList<>();
     for (TruePatternClass pattern : TruePatternClass.values()) {
       MasterFinger finger =
-          MasterFinger.grow(PERSON + pattern.ordinal(), FingerDigit.LEFT_INDEX, pattern);
+          MasterFinger.grow(PERSON + pattern.ordinal(), FingerPosition.LEFT_INDEX, pattern);
       ImpressionSettings settings =
           ImpressionSettings.natural(PERSON + pattern.ordinal())
               .withShift(0, 40)
@@ -71,7 +71,7 @@ public final class SpecimenSheet {
   }
 
   private static List<Tile> defects() {
-    MasterFinger finger = MasterFinger.grow(PERSON, FingerDigit.RIGHT_INDEX);
+    MasterFinger finger = MasterFinger.grow(PERSON, FingerPosition.RIGHT_INDEX);
     List<Tile> tiles = new ArrayList<>();
     for (CaptureDefect defect : CaptureDefect.values()) {
       for (double strength : new double[] {0.3, 0.6, 1.0}) {
@@ -87,8 +87,8 @@ public final class SpecimenSheet {
   }
 
   private static List<Tile> hands() {
-    Map<FingerDigit, MasterFinger> fingers = new EnumMap<>(FingerDigit.class);
-    for (FingerDigit digit : FingerDigit.values()) {
+    Map<FingerPosition, MasterFinger> fingers = new EnumMap<>(FingerPosition.class);
+    for (FingerPosition digit : FingerPosition.values()) {
       fingers.put(digit, MasterFinger.grow(PERSON, digit));
     }
     List<MasterFinger> right = Hand.RIGHT.slapOrder().stream().map(fingers::get).toList();
@@ -105,15 +105,15 @@ public final class SpecimenSheet {
             "two thumbs",
             reduced(
                 TwoThumbs.of(
-                        fingers.get(FingerDigit.LEFT_THUMB),
-                        fingers.get(FingerDigit.RIGHT_THUMB),
+                        fingers.get(FingerPosition.LEFT_THUMB),
+                        fingers.get(FingerPosition.RIGHT_THUMB),
                         natural)
                     .image(),
                 2)),
         new Tile(
             "1000 ppi, part",
             Impression.plain(
-                    fingers.get(FingerDigit.RIGHT_MIDDLE),
+                    fingers.get(FingerPosition.RIGHT_MIDDLE),
                     natural.withPpi(1000).withFrame(new FrameSize(250, 250)))
                 .image()));
   }

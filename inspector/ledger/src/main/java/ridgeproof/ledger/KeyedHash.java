@@ -1,12 +1,12 @@
 package ridgeproof.ledger;
 
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.InvalidKeyException;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
+import ridgeproof.transaction.record.ByteSource;
 
 /**
  * Hashes by a secret key (HMAC with SHA-256, RFC 2104), so that short numbers cannot be found by
@@ -34,7 +34,7 @@ public final class KeyedHash {
 
   /** 32 hexadecimal digits that tell the key from another one and nothing else. */
   public String verifier() {
-    return of("key", ByteBuffer.allocate(0));
+    return of("key", new byte[0]);
   }
 
   /** 32 hexadecimal digits for a control number. */
@@ -48,22 +48,33 @@ public final class KeyedHash {
   }
 
   /** 32 hexadecimal digits for the bytes of an image. */
-  public String image(ByteBuffer bytes) {
-    return of("image", bytes);
+  public String image(ByteSource bytes) {
+    Mac mac = mac("image");
+    bytes.feed(mac::update);
+    return hexadecimal(mac);
   }
 
-  private static ByteBuffer text(String value) {
-    return ByteBuffer.wrap(value.strip().getBytes(StandardCharsets.UTF_8));
+  private static byte[] text(String value) {
+    return value.strip().getBytes(StandardCharsets.UTF_8);
   }
 
-  private String of(String purpose, ByteBuffer bytes) {
+  private String of(String purpose, byte[] bytes) {
+    Mac mac = mac(purpose);
+    mac.update(bytes);
+    return hexadecimal(mac);
+  }
+
+  private static String hexadecimal(Mac mac) {
+    return HexFormat.of().formatHex(mac.doFinal(), 0, KEPT_BYTES);
+  }
+
+  private Mac mac(String purpose) {
     try {
       Mac mac = Mac.getInstance(ALGORITHM);
       mac.init(key);
       mac.update(purpose.getBytes(StandardCharsets.US_ASCII));
       mac.update((byte) 0);
-      mac.update(bytes);
-      return HexFormat.of().formatHex(mac.doFinal(), 0, KEPT_BYTES);
+      return mac;
     } catch (NoSuchAlgorithmException | InvalidKeyException e) {
       throw new IllegalStateException("every Java platform has " + ALGORITHM, e);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import ridgeproof.report.page.ReportModel.PositionRow;
+import ridgeproof.spec.layout.FingerPosition;
 
 /**
  * A hand seen from its back, as it lies on a desk: five fingers, and in the palm the fingers of the
@@ -17,7 +18,6 @@ public record HandDiagram(String id, String name, String outline, List<Part> par
   static final int WIDTH = 300;
   static final int HEIGHT = 280;
 
-  private static final int LAST_ROLL = 10;
   private static final int LAST_OF_CARD = 14;
   private static final int RADIUS = 17;
   private static final int NUMBER_ABOVE = 13;
@@ -119,7 +119,10 @@ public record HandDiagram(String id, String name, String outline, List<Part> par
     }
     boolean rolls =
         rows.stream()
-            .anyMatch(row -> row.code() <= LAST_ROLL && row.state() != PositionState.NOT_ASKED);
+            .anyMatch(
+                row ->
+                    FingerPosition.isRolledBox(row.code())
+                        && row.state() != PositionState.NOT_ASKED);
     return List.of(hand("left", rows, true, rolls), hand("right", rows, false, rolls));
   }
 

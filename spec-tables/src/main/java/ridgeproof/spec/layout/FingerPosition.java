@@ -21,8 +21,16 @@ public enum FingerPosition {
   /** The hand a finger is of. */
   public enum Hand {
     RIGHT,
-    LEFT
+    LEFT;
+
+    /** The four fingers without the thumb, from left to right as they lie in a slap image. */
+    public List<FingerPosition> slapOrder() {
+      return shownBy(this == RIGHT ? PLAIN_RIGHT_FOUR : PLAIN_LEFT_FOUR);
+    }
   }
+
+  /** The last code that stands for the box of a rolled print. */
+  private static final int LAST_ROLLED = 10;
 
   private static final int PLAIN_RIGHT_THUMB = 11;
   private static final int PLAIN_LEFT_THUMB = 12;
@@ -56,15 +64,18 @@ public enum FingerPosition {
     return (code - 1) % 5;
   }
 
+  /** Whether a code stands for the box of one rolled print; 0, a finger not known, does too. */
+  public static boolean isRolledBox(int code) {
+    return code <= LAST_ROLLED;
+  }
+
   /** The one finger that a code names (1 to 10, or 11 and 12 for the plain thumbs), if any. */
   public static Optional<FingerPosition> ofCode(int code) {
     return switch (code) {
       case PLAIN_RIGHT_THUMB -> Optional.of(RIGHT_THUMB);
       case PLAIN_LEFT_THUMB -> Optional.of(LEFT_THUMB);
       default ->
-          code >= 1 && code <= LEFT_LITTLE.code
-              ? Optional.of(values()[code - 1])
-              : Optional.empty();
+          code >= 1 && code <= LAST_ROLLED ? Optional.of(values()[code - 1]) : Optional.empty();
     };
   }
 

@@ -34,7 +34,6 @@ public final class FileTrial {
   private static final Set<String> AREAS = Set.of("RP-RDG", "RP-IMG");
 
   private static final int AREA = 6;
-  private static final int LAST_ROLL = 10;
 
   /**
    * One file.
@@ -93,7 +92,7 @@ public final class FileTrial {
     Optional<Map.Entry<CaptureDefect, Double>> defect =
         label.defects().entrySet().stream().findFirst();
     return new ClassifiedImage(
-        label.position() <= LAST_ROLL ? Impression.ROLLED : Impression.PLAIN,
+        FingerPosition.isRolledBox(label.position()) ? Impression.ROLLED : Impression.PLAIN,
         defect.map(Map.Entry::getKey),
         defect.map(Map.Entry::getValue).orElse(0.0),
         FingerPosition.shownBy(label.position()).size(),

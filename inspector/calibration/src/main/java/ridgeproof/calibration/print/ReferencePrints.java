@@ -22,7 +22,6 @@ import ridgeproof.transaction.record.ByteSource;
 /** The prints of real people in public reference transactions, measured as drawn ones are. */
 public final class ReferencePrints {
 
-  private static final int LAST_ROLLED = 10;
   private static final double USUAL_PPI = 500;
   private static final List<Integer> FINGERPRINT_RECORDS = List.of(3, 4, 5, 6, 14);
 
@@ -35,7 +34,7 @@ public final class ReferencePrints {
   public record Image(int record, int box, double ppi, GrayImage gray) {
 
     public boolean isRolled() {
-      return box <= LAST_ROLLED;
+      return FingerPosition.isRolledBox(box);
     }
   }
 
@@ -101,7 +100,7 @@ public final class ReferencePrints {
                         1,
                         box,
                         finger,
-                        box <= LAST_ROLLED ? Impression.ROLLED : Impression.PLAIN,
+                        FingerPosition.isRolledBox(box) ? Impression.ROLLED : Impression.PLAIN,
                         Optional.empty(),
                         0,
                         values)));

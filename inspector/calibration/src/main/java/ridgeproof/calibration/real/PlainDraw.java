@@ -2,7 +2,6 @@ package ridgeproof.calibration.real;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.SeededRandom;
 import ridgeproof.corpus.finger.Skin;
@@ -13,6 +12,7 @@ import ridgeproof.corpus.impression.Traces;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.ridges.quality.FingerAnalysis;
 import ridgeproof.ridges.quality.FingerAnalyzer;
+import ridgeproof.spec.layout.FingerPosition;
 
 /**
  * Single plain prints without defects, each of another finger, as a small sensor takes them: two
@@ -45,7 +45,7 @@ public final class PlainDraw {
   private FingerAnalysis print(int number) {
     SeededRandom dice = new SeededRandom(seed, number);
     long person = seed * 1_000_003 + number;
-    FingerDigit digit = FingerDigit.values()[finger(dice) + (dice.chance(0.5) ? 5 : 0)];
+    FingerPosition digit = FingerPosition.values()[finger(dice) + (dice.chance(0.5) ? 5 : 0)];
     int age = YOUNGEST + dice.below(OLDEST - YOUNGEST);
     Skin skin = aged ? Skin.ofAge(age, dice) : Skin.smooth();
     ImpressionSettings settings =

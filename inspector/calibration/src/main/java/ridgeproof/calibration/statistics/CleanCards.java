@@ -11,7 +11,6 @@ import ridgeproof.corpus.batch.SubjectPlan;
 import ridgeproof.corpus.composition.CaptureSession;
 import ridgeproof.corpus.composition.CapturedPrint;
 import ridgeproof.corpus.composition.SubjectCache;
-import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.GroundTruth;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.TrueMinutia;
@@ -56,8 +55,8 @@ public final class CleanCards {
   private static ObservedCard observed(Scenario scenario) {
     Map<FingerPosition, MasterFinger> fingers = new EnumMap<>(FingerPosition.class);
     long person = scenario.subject().person() == 0 ? scenario.seed() : scenario.subject().person();
-    for (FingerDigit digit : FingerDigit.values()) {
-      fingers.put(positionOf(digit), MasterFinger.grow(person, digit));
+    for (FingerPosition digit : FingerPosition.values()) {
+      fingers.put(digit, MasterFinger.grow(person, digit));
     }
     List<ObservedPrint.Comparand> prints = new ArrayList<>();
     for (CapturedPrint taken : new CaptureSession(scenario, new SubjectCache()).prints()) {
@@ -82,10 +81,6 @@ public final class CleanCards {
               truths));
     }
     return ObservedCard.of(prints);
-  }
-
-  private static FingerPosition positionOf(FingerDigit digit) {
-    return FingerPosition.ofCode(digit.position()).orElseThrow();
   }
 
   /** The minutiae and the area that the image truly shows, each given to the nearest finger. */
@@ -113,7 +108,7 @@ public final class CleanCards {
     Map<FingerPosition, MinutiaCount> counts = new EnumMap<>(FingerPosition.class);
     for (int i = 0; i < cells.length; i++) {
       counts.put(
-          positionOf(boxes.get(i).digit()),
+          boxes.get(i).digit(),
           new MinutiaCount(endings[i], bifurcations[i], cells[i] * cellMm * cellMm));
     }
     return counts;

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import ridgeproof.calibration.print.Markdown;
-import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.TruePatternClass;
 import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.ridges.pattern.PatternMeasure;
@@ -63,11 +62,11 @@ final class PatternSection {
     cells[1] = "";
     for (TruePatternClass pattern : TruePatternClass.values()) {
       double sum = 0;
-      for (FingerDigit digit : FingerDigit.values()) {
+      for (FingerPosition digit : FingerPosition.values()) {
         sum += pattern.frequencyOn(digit);
       }
       cells[pattern.ordinal() + 2] =
-          Markdown.format("%.1f", 100 * sum / FingerDigit.values().length);
+          Markdown.format("%.1f", 100 * sum / FingerPosition.values().length);
     }
     text.row(cells);
   }

@@ -18,7 +18,7 @@ import ridgeproof.calibration.print.Markdown;
 import ridgeproof.calibration.statistics.ObservedPrint.Sight;
 import ridgeproof.calibration.statistics.ObservedPrint.Truth;
 import ridgeproof.calibration.statistics.SimilarityScores.Relation;
-import ridgeproof.corpus.finger.FingerDigit;
+import ridgeproof.corpus.finger.Digit;
 import ridgeproof.corpus.finger.TruePatternClass;
 import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.spec.layout.FingerPosition;
@@ -81,7 +81,7 @@ final class PublishedSection {
     pattern("arches", all, ARCHES);
     pattern("plain-arches", all, Set.of(TruePatternClass.PLAIN_ARCH));
     pattern("tented-arches", all, Set.of(TruePatternClass.TENTED_ARCH));
-    for (FingerDigit.Kind kind : FingerDigit.Kind.values()) {
+    for (Digit kind : Digit.values()) {
       Set<FingerPosition> fingers =
           all.stream()
               .filter(finger -> finger.indexOnHand() == kind.ordinal())

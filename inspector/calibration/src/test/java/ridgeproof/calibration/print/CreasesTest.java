@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.finger.Skin;
 import ridgeproof.corpus.impression.FrameSize;
@@ -16,6 +15,7 @@ import ridgeproof.corpus.impression.ImpressionSettings;
 import ridgeproof.imagery.GrayImage;
 import ridgeproof.ridges.quality.FingerAnalyzer;
 import ridgeproof.ridges.quality.FingerMeasures;
+import ridgeproof.spec.layout.FingerPosition;
 
 /** Creases of the skin are white lines across ridges; their ends are no minutiae. */
 class CreasesTest {
@@ -28,7 +28,8 @@ class CreasesTest {
     return IntStream.range(0, PEOPLE)
         .mapToObj(
             person -> {
-              MasterFinger finger = MasterFinger.grow(4200 + person, FingerDigit.RIGHT_INDEX, skin);
+              MasterFinger finger =
+                  MasterFinger.grow(4200 + person, FingerPosition.RIGHT_INDEX, skin);
               ImpressionSettings settings =
                   ImpressionSettings.natural(77 + person).withFrame(FrameSize.PLAIN_FINGER);
               return Impression.plain(finger, settings).image();

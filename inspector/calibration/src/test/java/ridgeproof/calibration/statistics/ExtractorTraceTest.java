@@ -5,19 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import ridgeproof.corpus.finger.FingerDigit;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.impression.Impression;
 import ridgeproof.corpus.impression.ImpressionSettings;
 import ridgeproof.ridges.matching.Minutia;
 import ridgeproof.ridges.quality.FingerAnalysis;
 import ridgeproof.ridges.quality.FingerAnalyzer;
+import ridgeproof.spec.layout.FingerPosition;
 
 class ExtractorTraceTest {
 
   @Test
   void ofAPrintWithLessThanAHundredMinutiaeTheTraceTellsTheVeryOnesKept() {
-    MasterFinger finger = MasterFinger.grow(3, FingerDigit.RIGHT_INDEX);
+    MasterFinger finger = MasterFinger.grow(3, FingerPosition.RIGHT_INDEX);
     Impression print = Impression.plain(finger, ImpressionSettings.natural(3));
     FingerAnalysis analysis;
     List<ExtractorTrace.Seen> seen;

@@ -11,8 +11,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import ridgeproof.corpus.fault.ImageChange;
-import ridgeproof.corpus.finger.FingerDigit;
-import ridgeproof.corpus.finger.Hand;
 import ridgeproof.corpus.finger.MasterFinger;
 import ridgeproof.corpus.impression.FingerBox;
 import ridgeproof.corpus.impression.FrameSize;
@@ -22,6 +20,7 @@ import ridgeproof.corpus.impression.SlapComposer;
 import ridgeproof.corpus.impression.TwoThumbs;
 import ridgeproof.examination.safecopy.PrintOrder;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.spec.layout.FingerPosition;
 
 /**
  * Draws the prints that are ordered; the fingers of one seed are those of one person, of nobody.
@@ -31,8 +30,6 @@ public final class SyntheticPrints implements Function<PrintOrder, Optional<Gray
   private static final int RIGHT_FOUR = 13;
   private static final int LEFT_FOUR = 14;
   private static final int BOTH_THUMBS = 15;
-  private static final int PLAIN_RIGHT_THUMB = 11;
-  private static final int PLAIN_LEFT_THUMB = 12;
   private static final int USUAL_PPI = 500;
   private static final int FINE_PPI = 1000;
 
@@ -53,13 +50,13 @@ public final class SyntheticPrints implements Function<PrintOrder, Optional<Gray
 
   private static final int ANOTHER = 100;
 
-  private record Grown(boolean stranger, FingerDigit digit) {}
+  private record Grown(boolean stranger, FingerPosition digit) {}
 
   private final Map<Grown, MasterFinger> fingers = new ConcurrentHashMap<>();
 
   @Override
   public Optional<GrayImage> apply(PrintOrder order) {
-    List<FingerDigit> digits = digits(order);
+    List<FingerPosition> digits = digits(order);
     if (digits.isEmpty() || order.position() > BOTH_THUMBS) {
       return Optional.empty();
     }
@@ -72,25 +69,15 @@ public final class SyntheticPrints implements Function<PrintOrder, Optional<Gray
   }
 
   /** The fingers that the image is to show, from left to right. */
-  private static List<FingerDigit> digits(PrintOrder order) {
-    List<FingerDigit> named =
-        switch (order.position()) {
-          case RIGHT_FOUR -> Hand.RIGHT.slapOrder();
-          case LEFT_FOUR -> Hand.LEFT.slapOrder();
-          case BOTH_THUMBS -> List.of(FingerDigit.LEFT_THUMB, FingerDigit.RIGHT_THUMB);
-          case PLAIN_RIGHT_THUMB -> List.of(FingerDigit.RIGHT_THUMB);
-          case PLAIN_LEFT_THUMB -> List.of(FingerDigit.LEFT_THUMB);
-          default ->
-              order.position() >= 1 && order.position() <= FingerDigit.values().length
-                  ? List.of(FingerDigit.values()[order.position() - 1])
-                  : List.of();
-        };
-    List<FingerDigit> present =
-        named.stream().filter(digit -> !order.missing().contains(digit.position())).toList();
-    List<FingerDigit> shown =
-        present.stream().map(digit -> FingerDigit.values()[shown(order, digit) - 1]).toList();
+  private static List<FingerPosition> digits(PrintOrder order) {
+    List<FingerPosition> named = FingerPosition.shownBy(order.position());
+    List<FingerPosition> present =
+        named.stream().filter(digit -> !order.missing().contains(digit.code())).toList();
+    List<FingerPosition> shown =
+        present.stream().map(digit -> FingerPosition.values()[shown(order, digit) - 1]).toList();
     // Of a slap no finger can be drawn twice, nor can one of the other hand be among them.
-    boolean possible = shown.stream().map(FingerDigit::hand).distinct().count() < 2 || both(order);
+    boolean possible =
+        shown.stream().map(FingerPosition::hand).distinct().count() < 2 || both(order);
     return possible && Set.copyOf(shown).size() == shown.size() ? shown : present;
   }
 
@@ -98,12 +85,12 @@ public final class SyntheticPrints implements Function<PrintOrder, Optional<Gray
     return order.position() == BOTH_THUMBS;
   }
 
-  private static int shown(PrintOrder order, FingerDigit digit) {
-    return order.shown().getOrDefault(digit.position(), digit.position());
+  private static int shown(PrintOrder order, FingerPosition digit) {
+    return order.shown().getOrDefault(digit.code(), digit.code());
   }
 
   /** Only a finger at fault is spoilt, where the image shows several. */
-  private GrayImage drawn(PrintOrder order, List<FingerDigit> digits) {
+  private GrayImage drawn(PrintOrder order, List<FingerPosition> digits) {
     ImpressionSettings settings =
         ImpressionSettings.natural(
                 order.seed() * SEEDS + order.position() + (long) ANOTHER * order.attempt())
@@ -125,7 +112,7 @@ public final class SyntheticPrints implements Function<PrintOrder, Optional<Gray
     for (Map.Entry<Integer, Set<String>> finger : byFinger.entrySet()) {
       Impression worse = impression(order, digits, spoilt(settings, order, finger.getValue()));
       for (FingerBox box : clean.boxes()) {
-        if (box.digit().position() == finger.getKey()) {
+        if (box.digit().code() == finger.getKey()) {
           image = pasted(image, worse.image(), box);
         }
       }
@@ -162,13 +149,13 @@ public final class SyntheticPrints implements Function<PrintOrder, Optional<Gray
   }
 
   private Impression impression(
-      PrintOrder order, List<FingerDigit> digits, ImpressionSettings settings) {
+      PrintOrder order, List<FingerPosition> digits, ImpressionSettings settings) {
     List<MasterFinger> masters = new ArrayList<>();
     digits.forEach(
         digit ->
             masters.add(
                 fingers.computeIfAbsent(
-                    new Grown(order.strangers().contains(digit.position()), digit),
+                    new Grown(order.strangers().contains(digit.code()), digit),
                     key ->
                         MasterFinger.grow(
                             order.seed() + (key.stranger() ? STRANGER : 0), key.digit()))));

@@ -47,9 +47,6 @@ public record FingerChange(
     NEITHER
   }
 
-  /** Boxes of one finger each; beyond are plain prints. */
-  private static final int LAST_ROLLED = 10;
-
   public Trend trend() {
     if (first.isEmpty()) {
       return Trend.ADDED;
@@ -106,7 +103,7 @@ public record FingerChange(
     Map<FingerPosition, FingerCapture> captures = new EnumMap<>(FingerPosition.class);
     for (ExaminedImage image : report.images()) {
       List<FingerPosition> fingers = TransactionPrints.named(image);
-      if (!fingers.isEmpty() && rolled == (image.positions().get(0) <= LAST_ROLLED)) {
+      if (!fingers.isEmpty() && rolled == FingerPosition.isRolledBox(image.positions().get(0))) {
         List<Finding> found = concerns.getOrDefault(image.record().ordinal(), List.of());
         for (FingerPosition finger : fingers) {
           if (!report.missingFingers().contains(finger.code())) {

@@ -25,9 +25,6 @@ final class TransactionPrints {
   /** Pixels must be square within this share for ridges to be measured. */
   private static final double SQUARE = 0.01;
 
-  /** Boxes of one finger each; beyond are plain prints. */
-  private static final int LAST_ROLLED = 10;
-
   private final FindingsReport report;
   private final ImageExtraction extraction;
   private final Set<Integer> missing;
@@ -93,7 +90,7 @@ final class TransactionPrints {
   }
 
   private static boolean isRolled(ExaminedImage image) {
-    return image.positions().get(0) <= LAST_ROLLED;
+    return FingerPosition.isRolledBox(image.positions().get(0));
   }
 
   private Map<FingerPosition, Minutiae> measure(ExaminedImage image) {

@@ -18,7 +18,6 @@ import ridgeproof.transaction.Transaction;
 /** Looks at the ridges of images for which fingers were laid down. */
 public final class RidgeAnalyzer {
 
-  private static final int LAST_ROLL = 10;
   private static final double WORKING_PPI = 500;
 
   /** What does not make it doubtful that there is a print of a fingertip. */
@@ -113,7 +112,8 @@ public final class RidgeAnalyzer {
 
   /** Boxes 1 to 10 may hold plain prints; where nothing is said they hold rolls. */
   private Impression impression(ExaminedImage image, int code) {
-    return code <= LAST_ROLL && !positions.impressionKind(image.impression()).equals("plain")
+    return FingerPosition.isRolledBox(code)
+            && !positions.impressionKind(image.impression()).equals("plain")
         ? Impression.ROLLED
         : Impression.PLAIN;
   }

@@ -19,6 +19,7 @@ import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.PixelDensity;
 import ridgeproof.imagery.measure.GrayLevelStatistics;
 import ridgeproof.imagery.standin.StandInImages;
+import ridgeproof.spec.layout.FingerPosition;
 import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.Field;
 
@@ -43,8 +44,6 @@ final class StandIns {
 
   /** The mean over adult fingers (common practice). */
   private static final double USUAL_RIDGE_INCHES = 0.46 / 25.4;
-
-  private static final int LAST_ROLL = 10;
 
   /** What became of the record of an image with each number of attempts. */
   private static final class Trials {
@@ -146,7 +145,7 @@ final class StandIns {
         image
             .ridges()
             .map(facts -> facts.impression() == Impression.ROLLED)
-            .orElse(position <= LAST_ROLL);
+            .orElse(FingerPosition.isRolledBox(position));
     Map<Integer, Set<String>> faults = faults(image);
     PrintOrder order =
         new PrintOrder(
@@ -239,7 +238,10 @@ final class StandIns {
     for (Finding finding : original.unexplained()) {
       if (finding.ruleId().matches(OF_IMAGES) && concerns(finding, image)) {
         int position = finding.location().position().orElse(0);
-        int finger = position == image.positions().get(0) && position > LAST_ROLL ? 0 : position;
+        int finger =
+            position == image.positions().get(0) && !FingerPosition.isRolledBox(position)
+                ? 0
+                : position;
         faults.computeIfAbsent(finger, key -> new TreeSet<>()).add(finding.ruleId());
       }
     }

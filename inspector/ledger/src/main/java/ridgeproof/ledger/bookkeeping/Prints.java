@@ -17,11 +17,11 @@ import ridgeproof.ledger.EntryPrint;
 import ridgeproof.ledger.KeyedHash;
 import ridgeproof.ledger.PlatenNote;
 import ridgeproof.ledger.PrintMeasure;
+import ridgeproof.spec.layout.FingerPosition;
 
 /** Takes of an image what the ledger keeps. */
 final class Prints {
 
-  private static final int LAST_ROLL = 10;
   private static final int MAX_POSITION = 99;
   private static final double DARK_SHARE = 0.1;
 
@@ -44,8 +44,8 @@ final class Prints {
     return new EntryPrint(
         image.record().ordinal(),
         position,
-        position >= 1 && position <= LAST_ROLL,
-        image.data().map(data -> hash.image(data.asBuffer())).orElse(""),
+        position >= 1 && FingerPosition.isRolledBox(position),
+        image.data().map(hash::image).orElse(""),
         image.header().map(Prints::encoder).orElse(""),
         scores,
         measures(image),

@@ -16,17 +16,27 @@ import java.util.HexFormat;
  */
 public final class ByteSource {
 
+  private static final int PIECE = 1 << 12;
+
+  /** What is viewed where that is an array; digests copy any other bytes. */
+  private final byte[] array;
+
+  private final int arrayOffset;
   private final ByteBuffer held;
   private final Base64Text coded;
   private final int origin;
 
-  private ByteSource(ByteBuffer bytes, int origin) {
+  private ByteSource(byte[] array, int arrayOffset, ByteBuffer bytes, int origin) {
+    this.array = array;
+    this.arrayOffset = arrayOffset;
     this.held = bytes;
     this.coded = null;
     this.origin = origin;
   }
 
   private ByteSource(Base64Text coded, int origin) {
+    this.array = null;
+    this.arrayOffset = 0;
     this.held = null;
     this.coded = coded;
     this.origin = origin;
@@ -43,17 +53,17 @@ public final class ByteSource {
 
   /** Wraps the bytes without copying them; the caller leaves them unchanged from now on. */
   public static ByteSource of(byte[] bytes) {
-    return new ByteSource(ByteBuffer.wrap(bytes).asReadOnlyBuffer(), 0);
+    return of(bytes, 0);
   }
 
   /** Wraps bytes that stand for a part of a file, so that places in them are places in the file. */
   public static ByteSource of(byte[] bytes, int origin) {
-    return new ByteSource(ByteBuffer.wrap(bytes).asReadOnlyBuffer(), origin);
+    return new ByteSource(bytes, 0, ByteBuffer.wrap(bytes).asReadOnlyBuffer(), origin);
   }
 
   /** Wraps a buffer, for instance a memory-mapped file, from its position to its limit. */
   public static ByteSource of(ByteBuffer buffer) {
-    return new ByteSource(buffer.slice().asReadOnlyBuffer(), 0);
+    return new ByteSource(null, 0, buffer.slice().asReadOnlyBuffer(), 0);
   }
 
   /**
@@ -148,7 +158,10 @@ public final class ByteSource {
     int start = Math.max(0, Math.min(position, length()));
     int size = Math.max(0, Math.min(count, length() - start));
     return new ByteSource(
-        bytes(start + size).slice(start, size).asReadOnlyBuffer(), origin + start);
+        array,
+        arrayOffset + start,
+        bytes(start + size).slice(start, size).asReadOnlyBuffer(),
+        origin + start);
   }
 
   /** A view from a position to the end. */
@@ -179,11 +192,31 @@ public final class ByteSource {
   public String sha256() {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      digest.update(asBuffer());
+      feed(digest::update);
       return HexFormat.of().formatHex(digest.digest());
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java platform has SHA-256", e);
     }
+  }
+
+  /** Hands all bytes to a digest, such as {@code mac::update}. */
+  public void feed(Digest digest) {
+    if (array != null) {
+      digest.update(array, arrayOffset, length());
+      return;
+    }
+    ByteBuffer rest = asBuffer();
+    byte[] piece = new byte[Math.min(PIECE, rest.remaining())];
+    while (rest.hasRemaining()) {
+      int count = Math.min(piece.length, rest.remaining());
+      rest.get(piece, 0, count);
+      digest.update(piece, 0, count);
+    }
+  }
+
+  /** Takes in one piece of some bytes after the other, and changes none. */
+  public interface Digest {
+    void update(byte[] bytes, int offset, int length);
   }
 
   /** A read-only view for decoders and channels. */
