@@ -37,6 +37,7 @@ import ridgeproof.report.picture.AlignedPictures;
 import ridgeproof.report.picture.DifferencePicture;
 import ridgeproof.report.picture.PicturePair;
 import ridgeproof.report.picture.Thumbnail;
+import ridgeproof.report.words.Counted;
 
 /** What the page of a comparison says. */
 final class ComparisonContents {
@@ -133,7 +134,7 @@ final class ComparisonContents {
             "Images", number(before.images().size()), number(after.images().size()), false));
     rows.add(
         new FileRow(
-            "Size", number(first.bytes()) + " bytes", number(second.bytes()) + " bytes", false));
+            "Size", Counted.of(first.bytes(), "byte"), Counted.of(second.bytes(), "byte"), false));
     rows.add(new FileRow("SHA-256", first.sha256(), second.sha256(), true));
     return rows;
   }

@@ -99,17 +99,18 @@ public record FingerRow(
 
   /** The parts of the score that changed most. */
   private static List<String> measures(FingerChange change) {
-    TreeMap<Integer, String> byChange = new TreeMap<>();
+    TreeMap<Integer, List<String>> byChange = new TreeMap<>();
     for (QualityScore.Part before : parts(change.first())) {
       for (QualityScore.Part after : parts(change.second())) {
         int step = Math.abs(after.value() - before.value());
         if (after.aspect() == before.aspect() && step >= MIN_CHANGE) {
-          byChange.put(
-              -step, aspect(after.aspect()) + " " + before.value() + ", now " + after.value());
+          byChange
+              .computeIfAbsent(-step, key -> new ArrayList<>())
+              .add(aspect(after.aspect()) + " " + before.value() + ", now " + after.value());
         }
       }
     }
-    return byChange.values().stream().limit(MAX_MEASURES).toList();
+    return byChange.values().stream().flatMap(List::stream).limit(MAX_MEASURES).toList();
   }
 
   private static List<QualityScore.Part> parts(Optional<FingerCapture> capture) {

@@ -79,6 +79,34 @@ class FindingChangesTest {
     changes(first, second, List.of(), List.of("RP-PTL-011 2.021"), List.of());
   }
 
+  /** Of two wrong entries the one in the same place is the same problem, whatever it says now. */
+  @Test
+  void anEntryThatChangedInItsPlaceIsStillPresent() {
+    SampleCard two = CARD.with(2, draft -> draft.with(21, List.of(List.of("ZQ"), List.of("ZX"))));
+    SampleCard one = CARD.with(2, draft -> draft.with(21, List.of(List.of("US"), List.of("ZY"))));
+    FindingChanges changes = Compared.cards(two, one).changes();
+    assertEquals(List.of("\"ZQ\""), observed(changes.resolved()));
+    assertEquals(List.of("\"ZY\""), observed(changes.present()));
+    assertEquals(List.of(), observed(changes.added()));
+  }
+
+  @Test
+  void ofTwoFindingsInOnePlaceTheOneThatSaysTheSameIsTheSame() {
+    Finding before = born(CARD, "20261399").examine().findings().get(0);
+    Finding after = born(CARD, "20261398").examine().findings().get(0);
+    MadePrints card = MadePrints.on(CARD, 1);
+    FindingChanges changes =
+        Compared.reports(card.report(List.of(before, after)), card.report(List.of(after)))
+            .changes();
+    assertEquals(List.of("\"20261399\""), observed(changes.resolved()));
+    assertEquals(List.of("\"20261398\""), observed(changes.present()));
+    assertEquals(List.of(), observed(changes.added()));
+  }
+
+  private static List<String> observed(List<Finding> findings) {
+    return findings.stream().map(finding -> finding.observed().text()).toList();
+  }
+
   /** Problems are written as letters: r resolved, p present, a added; n is a note of each. */
   @ParameterizedTest(name = "{0} to {1} with {2}")
   @CsvSource({

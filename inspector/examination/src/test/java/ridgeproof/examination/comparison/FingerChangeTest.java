@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import ridgeproof.examination.RuleExamples;
 import ridgeproof.examination.SampleCard;
 import ridgeproof.examination.SampleRecords;
 import ridgeproof.examination.comparison.FingerChange.Send;
@@ -160,6 +161,56 @@ class FingerChangeTest {
             .findFirst()
             .orElseThrow();
     assertEquals(4, index.first().orElseThrow().image().record().ordinal());
+  }
+
+  @Test
+  void ofTwoCapturesAsGoodAsEachOtherTheFirstCounts() {
+    MadePrints twice = MadePrints.on(TWICE, 1).with(4, 2, MadePrints.analysis("A", 60));
+    FingerChange index =
+        rolledIndex(
+            twice.with(17, 2, MadePrints.analysis("B", 64)),
+            twice.with(17, 2, MadePrints.analysis("B", 65)));
+    assertEquals(4, index.first().orElseThrow().image().record().ordinal());
+    assertEquals(Optional.of(60), index.first().orElseThrow().score());
+    assertEquals(17, index.second().orElseThrow().image().record().ordinal());
+    assertEquals(Optional.of(65), index.second().orElseThrow().score());
+  }
+
+  private static final SampleCard TWICE = CARD.plus(SampleCard.taggedPrint(20, 2, 1));
+
+  private static FingerChange rolledIndex(MadePrints first, MadePrints second) {
+    return Compared.reports(first.report(), second.report()).fingers().stream()
+        .filter(change -> change.rolled() && change.finger() == FingerPosition.RIGHT_INDEX)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void otherPixelsOfAFingerAreAnotherCapture() {
+    SampleCard second = CARD.with(3, draft -> RuleExamples.data(draft, MadePrints.pixels(1, 3)));
+    assertEquals(
+        List.of("rolled 1"),
+        Compared.cards(CARD, second, Depth.IMAGES).fingers().stream()
+            .filter(change -> !change.same())
+            .map(change -> (change.rolled() ? "rolled " : "plain ") + change.finger().code())
+            .toList());
+  }
+
+  /** The capture that only one file has is the better one there, and the common one the worse. */
+  @Test
+  void aCaptureThatIsNotTheOneToSendDoesNotMakeAFingerTheSame() {
+    MadePrints two =
+        MadePrints.on(TWICE, 1)
+            .with(4, 2, MadePrints.analysis("A", 60))
+            .with(17, 2, MadePrints.analysis("B", 20));
+    MadePrints one =
+        MadePrints.on(CARD, 2)
+            .change(
+                card -> card.with(4, draft -> RuleExamples.data(draft, MadePrints.pixels(1, 17))))
+            .with(4, 2, MadePrints.analysis("B", 20));
+    assertFalse(rolledIndex(two, one).same());
+    assertFalse(rolledIndex(one, two).same());
+    assertTrue(rolledIndex(one, one).same());
   }
 
   @ParameterizedTest

@@ -10,6 +10,9 @@ import org.junit.jupiter.api.Test;
 import ridgeproof.examination.RuleExamples;
 import ridgeproof.examination.SampleCard;
 import ridgeproof.examination.SampleRecords;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.writer.FieldDraft;
 import ridgeproof.transaction.writer.RecordDraft;
 
 /** Records are paired by what they show and hold, never by where they stand or their IDC. */
@@ -59,6 +62,7 @@ class RecordPairingTest {
     assertEquals(List.of(5), moved(Compared.cards(of(1, 2, 3, 4), of(1, 3, 2, 4))));
     assertEquals(List.of(3, 4), moved(Compared.cards(of(1, 2, 3, 4, 5), of(3, 4, 5, 2, 1))));
     assertEquals(List.of(), moved(Compared.cards(of(1, 2, 3), of(1, 3))));
+    assertEquals(List.of(4), moved(Compared.cards(of(1, 2), of(2, 1))));
   }
 
   @Test
@@ -130,6 +134,61 @@ class RecordPairingTest {
     assertEquals(
         List.of("98.003 0.0: A -> C (1)", "98.003 0.0: B -> D (1)"),
         Compared.differences(comparison));
+  }
+
+  /** What a record holds counts, and neither its number nor how long it is. */
+  @Test
+  void recordsOfNoFingerArePairedByWhatTheyHold() {
+    SampleCard first = of(1).plus(contact(21, "A")).plus(contact(22, "B"));
+    SampleCard second = of(1).plus(contact(21, "B")).plus(contact(22, "A"));
+    assertEquals(List.of("4=5", "5=4"), Compared.elsewhere(Compared.cards(first, second)));
+    SampleCard one = of(1).plus(template(21, 7, 8)).plus(template(22, 9, 8));
+    SampleCard other = of(1).plus(template(21, 9, 8)).plus(template(22, 7, 8));
+    assertEquals(List.of("4=5", "5=4"), Compared.elsewhere(Compared.cards(one, other)));
+  }
+
+  private static RecordDraft template(int idc, int... values) {
+    byte[] bytes = new byte[values.length];
+    for (int i = 0; i < bytes.length; i++) {
+      bytes[i] = (byte) values[i];
+    }
+    return RecordDraft.tagged(
+        99,
+        List.of(
+            SampleCard.text(99, 1, ""),
+            SampleCard.text(99, 2, Integer.toString(idc)),
+            FieldDraft.data(new FieldNumber(99, 999), ByteSource.of(bytes))));
+  }
+
+  @Test
+  void imagesThatNameNoFingerArePairedByTheirPixels() {
+    SampleCard first =
+        of(1).plus(shaded(print(2, 2), 50).without(13)).plus(shaded(print(3, 3), 60).without(13));
+    SampleCard second =
+        of(1).plus(shaded(print(2, 2), 60).without(13)).plus(shaded(print(3, 3), 50).without(13));
+    assertEquals(List.of("4=5", "5=4"), Compared.elsewhere(Compared.cards(first, second)));
+    SampleCard other = of(1).plus(shaded(print(2, 2), 70).without(13));
+    TransactionComparison comparison = Compared.cards(first, other);
+    assertEquals(List.of(5), Compared.ordinals(comparison.removed()));
+    assertEquals(List.of(), Compared.ordinals(comparison.added()));
+  }
+
+  @Test
+  void anImageThatNamesNoFingerGoesWithTheSamePixelsOfAFinger() {
+    SampleCard first = of(1).plus(shaded(print(2, 2), 50).without(13));
+    SampleCard second =
+        of(1).plus(shaded(print(2, 2), 60).without(13)).plus(shaded(print(3, 2), 50));
+    assertEquals(List.of("4=5"), Compared.elsewhere(Compared.cards(first, second)));
+  }
+
+  @Test
+  void pairsAreInTheOrderOfTheFirstFile() {
+    assertEquals(
+        List.of(1, 2, 3, 4, 5),
+        Compared.ordinals(
+            Compared.cards(of(3, 1, 2), of(1, 2, 3)).pairs().stream()
+                .map(RecordPair::first)
+                .toList()));
   }
 
   private static RecordDraft contact(int idc, String text) {
