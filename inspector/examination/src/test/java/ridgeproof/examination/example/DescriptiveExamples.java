@@ -102,7 +102,7 @@ final class DescriptiveExamples {
   private void numbers() {
     pair("RP-PTL-030", 73, "123456789", "MDTHP0001");
     pair("RP-PTL-030", 15, "12345678", "MD123456");
-    pair("RP-PTL-030", 17, "PP1234", "PP-1234");
+    pair("RP-PTL-030", 17, "QQ1234", "PP-1234");
     list.pair("RP-PTL-030 agency", agency("THP-00001"), agency("THP000001"));
     pair("RP-PTL-031", 14, "ABC", "123456A7");
     pair("RP-PTL-032 area", 16, "666121234", "212121234");
