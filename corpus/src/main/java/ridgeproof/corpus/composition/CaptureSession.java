@@ -59,7 +59,7 @@ public final class CaptureSession {
   }
 
   private Optional<CapturedPrint> take(int box, int retake) {
-    List<FingerPosition> labels = present(fingersOf(box));
+    List<FingerPosition> labels = present(FingerPosition.shownBy(box));
     List<FingerPosition> shown = present(shownIn(box));
     if (labels.isEmpty() || shown.isEmpty()) {
       return Optional.empty();
@@ -90,11 +90,6 @@ public final class CaptureSession {
             mistake));
   }
 
-  /** What the box is meant to show, from left to right as it lies in the image. */
-  static List<FingerPosition> fingersOf(int box) {
-    return FingerPosition.shownBy(box);
-  }
-
   private List<FingerPosition> present(List<FingerPosition> fingers) {
     return fingers.stream().filter(digit -> !scenario.isMissing(digit.code())).toList();
   }
@@ -111,7 +106,7 @@ public final class CaptureSession {
             case RETAKE_KEPT, FINER_THAN_LABELLED -> source;
           };
     }
-    return fingersOf(source);
+    return FingerPosition.shownBy(source);
   }
 
   private static int exchanged(int box, int one, int other) {

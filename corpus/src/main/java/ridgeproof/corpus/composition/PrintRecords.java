@@ -72,7 +72,7 @@ final class PrintRecords {
 
   private void addMissing(CapturedPrint print, Drafts drafts) {
     List<List<String>> missing = new ArrayList<>();
-    for (FingerPosition digit : CaptureSession.fingersOf(print.box())) {
+    for (FingerPosition digit : FingerPosition.shownBy(print.box())) {
       for (MissingFinger entry : scenario.missing()) {
         if (entry.finger() == digit.code() && !entry.undeclared()) {
           missing.add(List.of(Integer.toString(entry.finger()), entry.reason()));

@@ -11,6 +11,7 @@ import ridgeproof.corpus.scenario.Mistake;
 import ridgeproof.corpus.scenario.PrintDefect;
 import ridgeproof.corpus.scenario.Scenario;
 import ridgeproof.corpus.scenario.Subject;
+import ridgeproof.spec.layout.FingerPosition;
 
 /** Which prints are in the set, what they are called, and how they were captured. */
 final class SetVerbs {
@@ -110,21 +111,11 @@ final class SetVerbs {
       Piece piece = work.pieces().get(i);
       if (piece.isPrint()
           && piece.record().type() == TAGGED
-          && fingersOf(piece.box().getAsInt()).contains(Integer.parseInt(finger))) {
+          && FingerPosition.shownBy(piece.box().getAsInt()).stream()
+              .anyMatch(shown -> shown.code() == Integer.parseInt(finger))) {
         work.pieces().set(i, piece.withSubfields(MISSING_IN_IMAGE, List.of(List.of(finger, code))));
       }
     }
-  }
-
-  private static List<Integer> fingersOf(int box) {
-    return switch (box) {
-      case 11 -> List.of(1);
-      case 12 -> List.of(6);
-      case 13 -> List.of(2, 3, 4, 5);
-      case 14 -> List.of(7, 8, 9, 10);
-      case 15 -> List.of(1, 6);
-      default -> List.of(box);
-    };
   }
 
   /** {@code idc 14@3 04}: another IDC in the record; CNT follows. */

@@ -240,10 +240,10 @@ final class ArchiveExamineCommand implements Callable<Integer> {
     if (key != null) {
       return key;
     }
-    if (!"file".equals(root.toUri().getScheme())) {
+    if (!ArchiveFileSystem.isLocal(root)) {
       throw CommandFailure.usage("--output on another file system needs --key FILE");
     }
-    java.nio.file.Path folder = java.nio.file.Path.of(root.toUri().getPath());
+    java.nio.file.Path folder = ArchiveFileSystem.local(root);
     return folder.resolveSibling(folder.getFileName() + ".key");
   }
 

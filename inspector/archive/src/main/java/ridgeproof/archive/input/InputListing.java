@@ -83,12 +83,12 @@ public final class InputListing implements Iterator<ArchiveInput> {
     if (!status.isDirectory()) {
       return file(status);
     }
-    if (isLocal(path) && Files.isSymbolicLink(local(path))) {
+    if (ArchiveFileSystem.isLocal(path) && Files.isSymbolicLink(ArchiveFileSystem.local(path))) {
       return blocked(status, "a link to a folder, which is not followed");
     }
     try {
       List<FileStatus> children = new ArrayList<>(Arrays.asList(fileSystem(path).listStatus(path)));
-      if (isLocal(path)) {
+      if (ArchiveFileSystem.isLocal(path)) {
         children.addAll(deadLinks(path, children.size()));
       }
       // The last is taken first.
@@ -102,13 +102,13 @@ public final class InputListing implements Iterator<ArchiveInput> {
 
   /** Links that point nowhere, which a listing leaves out; looked for only where it lacks names. */
   private static List<FileStatus> deadLinks(Path folder, int listed) throws IOException {
-    String[] names = local(folder).toFile().list();
+    String[] names = ArchiveFileSystem.local(folder).toFile().list();
     if (names == null || names.length == listed) {
       return List.of();
     }
     List<FileStatus> links = new ArrayList<>();
     try (DirectoryStream<java.nio.file.Path> children =
-        Files.newDirectoryStream(local(folder), InputListing::isDeadLink)) {
+        Files.newDirectoryStream(ArchiveFileSystem.local(folder), InputListing::isDeadLink)) {
       for (java.nio.file.Path link : children) {
         links.add(new FileStatus(0, false, 0, 0, 0, new Path(link.toUri())));
       }
@@ -124,10 +124,10 @@ public final class InputListing implements Iterator<ArchiveInput> {
 
   private static ArchiveInput file(FileStatus status) {
     Path path = status.getPath();
-    if (isLocal(path) && isDeadLink(local(path))) {
+    if (ArchiveFileSystem.isLocal(path) && isDeadLink(ArchiveFileSystem.local(path))) {
       return blocked(status, "a link that points nowhere");
     }
-    if (isLocal(path) && !Files.isRegularFile(local(path))) {
+    if (ArchiveFileSystem.isLocal(path) && !Files.isRegularFile(ArchiveFileSystem.local(path))) {
       return blocked(status, "a pipe or device");
     }
     return new ArchiveInput(path.toString(), status.getLen(), status.getModificationTime(), null);
@@ -140,13 +140,5 @@ public final class InputListing implements Iterator<ArchiveInput> {
 
   private FileSystem fileSystem(Path path) throws IOException {
     return ArchiveFileSystem.of(path, configuration);
-  }
-
-  private static boolean isLocal(Path path) {
-    return "file".equals(path.toUri().getScheme());
-  }
-
-  private static java.nio.file.Path local(Path path) {
-    return java.nio.file.Path.of(path.toUri().getPath());
   }
 }

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.net.URI;
 import java.nio.file.Files;
 import org.apache.hadoop.conf.Configuration;
+import org.apache.hadoop.fs.AbstractFileSystem;
 import org.apache.hadoop.fs.FileContext;
 import org.apache.hadoop.fs.FileSystem;
 import org.apache.hadoop.fs.Path;
@@ -23,7 +24,7 @@ public final class ArchiveFileSystem {
    */
   public static FileSystem of(Path path, Configuration configuration) throws IOException {
     FileSystem system = path.getFileSystem(configuration);
-    return isLocal(system.getUri()) ? LocalFiles.open(configuration) : system;
+    return isLocal(new Path(system.getUri())) ? LocalFiles.open(configuration) : system;
   }
 
   /**
@@ -32,9 +33,7 @@ public final class ArchiveFileSystem {
    * @throws IOException as {@link #of}, or if it cannot be read
    */
   public static InputStream open(Path path, Configuration configuration) throws IOException {
-    return isLocal(path.toUri())
-        ? Files.newInputStream(java.nio.file.Path.of(path.toUri().getPath()))
-        : of(path, configuration).open(path);
+    return isLocal(path) ? Files.newInputStream(local(path)) : of(path, configuration).open(path);
   }
 
   /**
@@ -44,15 +43,17 @@ public final class ArchiveFileSystem {
    */
   public static FileContext context(URI root, Configuration configuration) throws IOException {
     Configuration own = new Configuration(configuration);
-    own.setClass(
-        CONTEXT_OF_LOCAL_FILES,
-        LocalFileContext.class,
-        org.apache.hadoop.fs.AbstractFileSystem.class);
+    own.setClass(CONTEXT_OF_LOCAL_FILES, LocalFileContext.class, AbstractFileSystem.class);
     return FileContext.getFileContext(root, own);
   }
 
-  /** Whether Java itself can open files of the address. */
-  public static boolean isLocal(URI address) {
-    return "file".equals(address.getScheme());
+  /** Whether an address says that it is of this machine. */
+  public static boolean isLocal(Path path) {
+    return "file".equals(path.toUri().getScheme());
+  }
+
+  /** A path of this machine, as Java itself names it. */
+  public static java.nio.file.Path local(Path path) {
+    return java.nio.file.Path.of(path.toUri().getPath());
   }
 }

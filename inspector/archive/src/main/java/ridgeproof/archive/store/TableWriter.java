@@ -55,10 +55,10 @@ public final class TableWriter {
   }
 
   private static OutputFile file(Path path, Configuration configuration) throws IOException {
-    if (!ArchiveFileSystem.isLocal(path.toUri())) {
+    if (!ArchiveFileSystem.isLocal(path)) {
       return HadoopOutputFile.fromPath(path, configuration);
     }
-    java.nio.file.Path file = java.nio.file.Path.of(path.toUri().getPath());
+    java.nio.file.Path file = ArchiveFileSystem.local(path);
     Files.createDirectories(file.getParent());
     return new LocalOutputFile(file);
   }

@@ -24,7 +24,7 @@ final class KeyedRandom {
   static KeyedRandom of(ByteSource file) {
     MessageDigest digest = sha256();
     digest.update(PREFIX.getBytes(StandardCharsets.US_ASCII));
-    digest.update(file.asBuffer());
+    file.feed(digest::update);
     return new KeyedRandom(digest.digest());
   }
 
