@@ -251,10 +251,7 @@ public final class RuleExamples {
   }
 
   private static SampleCard withoutPrints() {
-    SampleCard card = SampleCard.rolled();
-    for (int record = 16; record > 2; record--) {
-      card = card.without(record);
-    }
+    SampleCard card = SampleCard.rolled().withoutPrints();
     return card.with(1, draft -> draft.with(11, "00.00").with(12, "00.00"));
   }
 

@@ -166,6 +166,22 @@ public final class SampleCard {
     return new SampleCard(changed);
   }
 
+  /** The card without its 14 prints; what was added to them stays. */
+  public SampleCard withoutPrints() {
+    List<RecordDraft> changed = new ArrayList<>(records);
+    changed.subList(2, 16).clear();
+    return new SampleCard(changed);
+  }
+
+  /** A transaction of this type with prints of these positions alone. */
+  public static SampleCard ofType(String type, int... positions) {
+    SampleCard card = rolledTagged().with(1, draft -> draft.with(4, type)).withoutPrints();
+    for (int position : positions) {
+      card = card.plus(taggedPrint(position, position, position <= 10 ? 1 : 0));
+    }
+    return card;
+  }
+
   public SampleCard plus(RecordDraft record) {
     List<RecordDraft> changed = new ArrayList<>(records);
     changed.add(record);

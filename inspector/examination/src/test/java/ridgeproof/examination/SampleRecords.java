@@ -2,10 +2,14 @@ package ridgeproof.examination;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.RidgeAnalysis;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
+import ridgeproof.imagery.ImageFormat;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.writer.FieldDraft;
 import ridgeproof.transaction.writer.RecordDraft;
@@ -100,6 +104,27 @@ public final class SampleRecords {
     return FieldDraft.binary(new FieldNumber(4, 5), 1, value);
   }
 
+  /** An image with another format that its record states, and other ridges. */
+  public static ExaminedImage image(
+      ExaminedImage image, Optional<ImageFormat> statedFormat, Optional<RidgeAnalysis> ridges) {
+    return new ExaminedImage(
+        image.record(),
+        image.layout(),
+        image.positions(),
+        image.impression(),
+        image.width(),
+        image.height(),
+        image.bitsPerPixel(),
+        image.density(),
+        image.compression(),
+        statedFormat,
+        image.data(),
+        image.header(),
+        image.pixels(),
+        image.decodingDefects(),
+        ridges);
+  }
+
   /** How often a report names a rule, each place counted. */
   public static long count(SampleCard card, String rule) {
     return card.examine().everyFinding().stream().filter(f -> f.ruleId().equals(rule)).count();
@@ -111,7 +136,7 @@ public final class SampleRecords {
 
   /**
    * What a report finds by these rules: the rule, its place, what is observed, and what is required
-   * there. What tells of a person is marked as such.
+   * there. Personal values are marked.
    */
   public static List<String> found(SampleCard card, String... rules) {
     return found(card.examine(), rules);

@@ -36,14 +36,14 @@ class WholeSetTest {
   @ValueSource(
       strings = {"FAUF", "CAR", "CNA", "CPDR", "CPNU", "AMN", "DEK", "DEU", "MAP", "NFUF", "NNDR"})
   void anApplicantOrArrestWithoutAnyImageIsHeld(String type) {
-    Finding finding = only(card(type), "RP-TXN-041");
+    Finding finding = only(SampleCard.ofType(type), "RP-TXN-041");
     assertEquals(Severity.BLOCKING, finding.severity());
     assertEquals("no image of any finger", finding.observed().text());
   }
 
   @Test
   void bothSlapsWithoutThumbsLackBothThumbsInOneFinding() {
-    SampleCard card = card("FAUF", 13, 14);
+    SampleCard card = SampleCard.ofType("FAUF", 13, 14);
     Finding finding = only(card, "RP-TXN-040");
     assertEquals("both thumbs", finding.observed().text());
     assertTrue(finding.remedy().contains("right thumb, left thumb"), finding.remedy());
@@ -53,7 +53,7 @@ class WholeSetTest {
 
   @Test
   void oneRolledFingerLacksTheOtherNineByHand() {
-    List<Finding> findings = completeness(card("FAUF", 1));
+    List<Finding> findings = completeness(SampleCard.ofType("FAUF", 1));
     assertEquals(List.of("RP-TXN-040", "RP-TXN-040"), ids(findings));
     assertEquals("right hand: index, middle, ring, little", findings.get(0).observed().text());
     assertEquals(LEFT_HAND, findings.get(1).observed().text());
@@ -62,7 +62,7 @@ class WholeSetTest {
 
   @Test
   void oneSlapLacksTheThumbAndTheOtherHand() {
-    List<Finding> findings = completeness(card("FAUF", 13));
+    List<Finding> findings = completeness(SampleCard.ofType("FAUF", 13));
     assertEquals(List.of("RP-TXN-004", "RP-TXN-040"), ids(findings));
     assertEquals(OptionalInt.of(1), findings.get(0).location().position());
     assertEquals(LEFT_HAND, findings.get(1).observed().text());
@@ -70,7 +70,7 @@ class WholeSetTest {
 
   @Test
   void fiveRollsOfAHandLackTheOtherHandAndThePlainPrints() {
-    List<Finding> findings = completeness(card("FAUF", 1, 2, 3, 4, 5));
+    List<Finding> findings = completeness(SampleCard.ofType("FAUF", 1, 2, 3, 4, 5));
     assertEquals(List.of("RP-TXN-040", "RP-TXN-042"), ids(findings));
     assertEquals(LEFT_HAND, findings.get(0).observed().text());
     assertEquals(
@@ -80,7 +80,7 @@ class WholeSetTest {
 
   @Test
   void tenRollsWithoutPlainPrintsAreToBeReviewed() {
-    SampleCard card = card("FAUF", IntStream.rangeClosed(1, 10).toArray());
+    SampleCard card = SampleCard.ofType("FAUF", IntStream.rangeClosed(1, 10).toArray());
     Finding finding = only(card, "RP-TXN-042");
     assertEquals(Severity.LIKELY, finding.severity());
     assertEquals(
@@ -92,7 +92,7 @@ class WholeSetTest {
 
   @Test
   void everyFingerInCombinationsIsNoAcceptedSet() {
-    Finding finding = only(card("FAUF", 11, 12, 40, 42, 43, 45), "RP-TXN-042");
+    Finding finding = only(SampleCard.ofType("FAUF", 11, 12, 40, 42, 43, 45), "RP-TXN-042");
     assertEquals(
         "not in the file: plain right four fingers, plain left four fingers",
         finding.observed().text());
@@ -100,11 +100,12 @@ class WholeSetTest {
 
   @Test
   void aRolledCardOrFlatsWithThumbsTogetherOrSingleAreWhole() {
-    assertEquals(List.of(), completeness(card("FAUF", IntStream.rangeClosed(1, 14).toArray())));
-    assertEquals(List.of(), completeness(card("FAUF", 13, 14, 15)));
-    assertEquals(List.of(), completeness(card("FAUF", 11, 12, 13, 14)));
+    assertEquals(
+        List.of(), completeness(SampleCard.ofType("FAUF", IntStream.rangeClosed(1, 14).toArray())));
+    assertEquals(List.of(), completeness(SampleCard.ofType("FAUF", 13, 14, 15)));
+    assertEquals(List.of(), completeness(SampleCard.ofType("FAUF", 11, 12, 13, 14)));
     SampleCard inTheirRolledBoxes =
-        card("FAUF", 13, 14)
+        SampleCard.ofType("FAUF", 13, 14)
             .plus(SampleCard.taggedPrint(1, 1, 0))
             .plus(SampleCard.taggedPrint(6, 6, 0));
     assertEquals(List.of(), completeness(inTheirRolledBoxes));
@@ -113,14 +114,14 @@ class WholeSetTest {
   @Test
   void aRollThatIsNotThereIsNamedThoughAPlainPrintIs() {
     int[] positions = IntStream.rangeClosed(1, 14).filter(p -> p != 7).toArray();
-    Finding finding = only(card("FAUF", positions), "RP-TXN-004");
+    Finding finding = only(SampleCard.ofType("FAUF", positions), "RP-TXN-004");
     assertEquals(Severity.BLOCKING, finding.severity());
     assertEquals(OptionalInt.of(7), finding.location().position());
   }
 
   @Test
   void anAnnotatedFingerIsAccountedForWhereverItIsAnnotated() {
-    SampleCard flats = card("FAUF", 13, 14, 11);
+    SampleCard flats = SampleCard.ofType("FAUF", 13, 14, 11);
     assertEquals(List.of("RP-TXN-004"), ids(completeness(flats)));
     assertEquals(List.of(), completeness(annotated(flats, "06", "XX")));
     SampleCard inTheRecord =
@@ -132,7 +133,7 @@ class WholeSetTest {
   @Test
   void aRecordWithoutImageAccountsOnlyForTheFingersThatItAnnotates() {
     SampleCard card =
-        card("FAUF", 13, 15)
+        SampleCard.ofType("FAUF", 13, 15)
             .plus(
                 SampleCard.taggedPrint(14, 14, 0)
                     .with(18, List.of(List.of("7", "XX")))
@@ -143,23 +144,24 @@ class WholeSetTest {
 
   @Test
   void whatIsLeftOfAHandMayBePrintedOtherwise() {
-    SampleCard card = annotated(card("FAUF", 13, 15, 44, 10), "07", "XX");
+    SampleCard card = annotated(SampleCard.ofType("FAUF", 13, 15, 44, 10), "07", "XX");
     SampleCard plain =
-        annotated(card("FAUF", 13, 15, 44), "07", "XX").plus(SampleCard.taggedPrint(10, 10, 0));
+        annotated(SampleCard.ofType("FAUF", 13, 15, 44), "07", "XX")
+            .plus(SampleCard.taggedPrint(10, 10, 0));
     assertEquals(List.of(), completeness(plain));
     assertEquals(List.of("RP-TXN-042"), ids(completeness(card)));
   }
 
   @Test
   void aLatentIsNoPrintOfTheSet() {
-    SampleCard card = card("FAUF", 13, 14).plus(SampleCard.taggedPrint(15, 15, 4));
+    SampleCard card = SampleCard.ofType("FAUF", 13, 14).plus(SampleCard.taggedPrint(15, 15, 4));
     assertEquals(List.of("RP-TXN-040"), ids(completeness(card)));
   }
 
   @ParameterizedTest
   @CsvSource({"FVR,RP-TXN-043", "FNCC,RP-TXN-043", "FDSP,RP-TXN-043"})
   void whereSourcesDoNotSettleTheNeedTheFileIsReviewedAndNotHeld(String type, String rule) {
-    Finding finding = only(card(type, 1, 2), rule);
+    Finding finding = only(SampleCard.ofType(type, 1, 2), rule);
     assertEquals(Severity.LIKELY, finding.severity());
     assertTrue(finding.required().endsWith("left little finger"));
   }
@@ -167,7 +169,7 @@ class WholeSetTest {
   @Test
   void aFileWithNoneOfTheFieldsOfItsTypeIsReviewedForThatAndNotHeld() {
     SampleCard card =
-        card("FAUF")
+        SampleCard.ofType("FAUF")
             .with(
                 2,
                 draft ->
@@ -187,32 +189,32 @@ class WholeSetTest {
   @ParameterizedTest
   @ValueSource(strings = {"SRE", "ERRT", "IRQ", "TXTSRCH", "RBMNT", "LPNQ", "ISR"})
   void responsesAndTextQueriesAreNotAskedForPrints(String type) {
-    assertEquals(List.of(), completeness(card(type)));
-    assertFalse(report(card(type)).completenessGap().isPresent());
+    assertEquals(List.of(), completeness(SampleCard.ofType(type)));
+    assertFalse(report(SampleCard.ofType(type)).completenessGap().isPresent());
   }
 
   @Test
   void aLatentTransactionNeedsALatent() {
-    assertEquals(Severity.BLOCKING, only(card("LFIS"), "RP-TXN-044").severity());
-    assertEquals(Severity.BLOCKING, only(card("LFS"), "RP-TXN-044").severity());
-    assertEquals(Severity.LIKELY, only(card("ELR"), "RP-TXN-045").severity());
-    assertEquals(Severity.LIKELY, only(card("LFS", 1), "RP-TXN-046").severity());
-    SampleCard latent = card("LFS").plus(SampleCard.taggedPrint(1, 0, 4));
+    assertEquals(Severity.BLOCKING, only(SampleCard.ofType("LFIS"), "RP-TXN-044").severity());
+    assertEquals(Severity.BLOCKING, only(SampleCard.ofType("LFS"), "RP-TXN-044").severity());
+    assertEquals(Severity.LIKELY, only(SampleCard.ofType("ELR"), "RP-TXN-045").severity());
+    assertEquals(Severity.LIKELY, only(SampleCard.ofType("LFS", 1), "RP-TXN-046").severity());
+    SampleCard latent = SampleCard.ofType("LFS").plus(SampleCard.taggedPrint(1, 0, 4));
     assertEquals(List.of(), completeness(latent));
   }
 
   @Test
   void aFacialSearchNeedsAFaceAndAFeatureSearchFeatures() {
-    assertEquals(Severity.BLOCKING, only(card("FRS"), "RP-TXN-050").severity());
-    Finding features = only(card("LFFS"), "RP-TXN-050");
+    assertEquals(Severity.BLOCKING, only(SampleCard.ofType("FRS"), "RP-TXN-050").severity());
+    Finding features = only(SampleCard.ofType("LFFS"), "RP-TXN-050");
     assertEquals("0 Type-9 records", features.observed().text());
     assertEquals("at least 1 in LFFS", features.required());
   }
 
   @Test
   void aRapidSearchNeedsSomePrintAndNoSet() {
-    assertEquals(Severity.BLOCKING, only(card("RPIS"), "RP-TXN-044").severity());
-    assertEquals(List.of(), completeness(card("RPIS", 2)));
+    assertEquals(Severity.BLOCKING, only(SampleCard.ofType("RPIS"), "RP-TXN-044").severity());
+    assertEquals(List.of(), completeness(SampleCard.ofType("RPIS", 2)));
   }
 
   @Test
@@ -230,7 +232,7 @@ class WholeSetTest {
 
   @Test
   void aTypeWithoutKnownNeedsSaysSo() {
-    SampleCard card = card("IIDS");
+    SampleCard card = SampleCard.ofType("IIDS");
     assertEquals(Severity.NOTE, only(card, "RP-TXN-051").severity());
     assertEquals(
         "no published list says which records IIDS needs",
@@ -248,7 +250,7 @@ class WholeSetTest {
         "XYZ123|a published type of transaction"
       })
   void aTypeInNoListIsReviewedWithNearMisses(String type, String required) {
-    SampleCard card = card(type, IntStream.rangeClosed(1, 14).toArray());
+    SampleCard card = SampleCard.ofType(type, IntStream.rangeClosed(1, 14).toArray());
     List<Finding> findings =
         card.examine().findings().stream().filter(f -> f.ruleId().equals("RP-PTL-004")).toList();
     assertEquals(1, findings.size());
@@ -267,9 +269,10 @@ class WholeSetTest {
             .withToday(SampleCard.TODAY)
             .withDepth(Depth.IMAGES)
             .withProfile(flats);
-    FindingsReport whole = SampleCard.examine(card("IRQ", 13, 14, 15).bytes(), options);
+    FindingsReport whole =
+        SampleCard.examine(SampleCard.ofType("IRQ", 13, 14, 15).bytes(), options);
     assertEquals(List.of(), ids(completeness(whole)));
-    FindingsReport lacking = SampleCard.examine(card("IRQ", 13, 15).bytes(), options);
+    FindingsReport lacking = SampleCard.examine(SampleCard.ofType("IRQ", 13, 15).bytes(), options);
     assertEquals(List.of("RP-TXN-040"), ids(completeness(lacking)));
     assertFalse(lacking.completenessGap().isPresent());
   }
@@ -332,17 +335,6 @@ class WholeSetTest {
         .map(Finding::ruleId)
         .filter(id -> id.equals("RP-TXN-052") || id.equals("RP-TXN-053"))
         .toList();
-  }
-
-  private static SampleCard card(String type, int... positions) {
-    SampleCard card = SampleCard.rolledTagged().with(1, draft -> draft.with(4, type));
-    for (int record = 16; record > 2; record--) {
-      card = card.without(record);
-    }
-    for (int position : positions) {
-      card = card.plus(SampleCard.taggedPrint(position, position, position <= 10 ? 1 : 0));
-    }
-    return card;
   }
 
   private static SampleCard annotated(SampleCard card, String finger, String reason) {

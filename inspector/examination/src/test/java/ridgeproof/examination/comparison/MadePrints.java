@@ -13,6 +13,7 @@ import java.util.function.UnaryOperator;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.RuleExamples;
 import ridgeproof.examination.SampleCard;
+import ridgeproof.examination.SampleRecords;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.facts.RidgeAnalysis;
@@ -140,21 +141,9 @@ final class MadePrints {
 
   private static ExaminedImage seen(
       ExaminedImage image, Map<FingerPosition, FingerAnalysis> fingers) {
-    return new ExaminedImage(
-        image.record(),
-        image.layout(),
-        image.positions(),
-        image.impression(),
-        image.width(),
-        image.height(),
-        image.bitsPerPixel(),
-        image.density(),
-        image.compression(),
+    return SampleRecords.image(
+        image,
         image.statedFormat(),
-        image.data(),
-        image.header(),
-        image.pixels(),
-        image.decodingDefects(),
         Optional.of(new RidgeAnalysis(Impression.ROLLED, fingers, Optional.empty())));
   }
 }

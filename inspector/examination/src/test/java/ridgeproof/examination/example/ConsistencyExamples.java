@@ -40,10 +40,7 @@ final class ConsistencyExamples {
   }
 
   private void links() {
-    SampleCard withoutImages = CARD.plus(standardFeatures(1, 3));
-    for (int record = 16; record > 2; record--) {
-      withoutImages = withoutImages.without(record);
-    }
+    SampleCard withoutImages = CARD.plus(standardFeatures(1, 3)).withoutPrints();
     list.add("RP-TXN-011", withoutImages);
     list.pair("RP-TXN-012", CARD.plus(standardFeatures(77, 3)), CARD.plus(standardFeatures(3, 3)));
     list.pair(

@@ -31,13 +31,7 @@ class InferredProfileTest {
 
   private static Optional<String> implied(int... positions) {
     // A type in no list: only what the file holds can tell what it is.
-    SampleCard card = SampleCard.rolledTagged().with(1, draft -> draft.with(4, "QQQ"));
-    for (int record = 16; record > 2; record--) {
-      card = card.without(record);
-    }
-    for (int position : positions) {
-      card = card.plus(SampleCard.taggedPrint(position, position, position <= 10 ? 1 : 0));
-    }
+    SampleCard card = SampleCard.ofType("QQQ", positions);
     assertEquals(positions.length, IntStream.of(positions).distinct().count());
     return card.examine().profile().map(SubmissionProfile::name);
   }

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.SampleCard;
+import ridgeproof.examination.SampleRecords;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.examination.facts.ExaminationOptions;
@@ -72,24 +73,7 @@ final class OpenedPrint {
 
   /** The print of a record whose compression field stands for another format. */
   OpenedPrint stated(ImageFormat format) {
-    return new OpenedPrint(
-        card,
-        new ExaminedImage(
-            image.record(),
-            image.layout(),
-            image.positions(),
-            image.impression(),
-            image.width(),
-            image.height(),
-            image.bitsPerPixel(),
-            image.density(),
-            image.compression(),
-            Optional.of(format),
-            image.data(),
-            image.header(),
-            image.pixels(),
-            image.decodingDefects(),
-            image.ridges()));
+    return new OpenedPrint(card, SampleRecords.image(image, Optional.of(format), image.ridges()));
   }
 
   List<Finding> findings(Rule rule, ExaminationOptions options) {

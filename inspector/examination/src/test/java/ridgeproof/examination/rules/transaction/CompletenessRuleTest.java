@@ -19,17 +19,6 @@ class CompletenessRuleTest {
   private static final String[] RULES =
       new CompletenessRule().ids().stream().sorted().toArray(String[]::new);
 
-  private static SampleCard card(String type, int... positions) {
-    SampleCard card = SampleCard.rolledTagged().with(1, draft -> draft.with(4, type));
-    for (int record = 16; record > 2; record--) {
-      card = card.without(record);
-    }
-    for (int position : positions) {
-      card = card.plus(SampleCard.taggedPrint(position, position, position <= 10 ? 1 : 0));
-    }
-    return card;
-  }
-
   private static List<String> chosen(
       SampleCard card, UnaryOperator<ExaminationOptions> change, String... rules) {
     ExaminationOptions options =
@@ -44,7 +33,7 @@ class CompletenessRuleTest {
             .filter(finger -> finger != 6)
             .mapToObj(finger -> List.of(Integer.toString(finger), "XX"))
             .toList();
-    SampleCard lone = card("FAUF").with(2, draft -> draft.with(84, declared));
+    SampleCard lone = SampleCard.ofType("FAUF").with(2, draft -> draft.with(84, declared));
     assertEquals(
         List.of(
             "RP-TXN-004 position 6: no image of position 6;"
@@ -55,7 +44,7 @@ class CompletenessRuleTest {
 
   @Test
   void aSetOfTheUsersChoiceLacksEachPrintThatIsNotThere() {
-    SampleCard rolls = card("FAUF", IntStream.rangeClosed(1, 10).toArray());
+    SampleCard rolls = SampleCard.ofType("FAUF", IntStream.rangeClosed(1, 10).toArray());
     assertEquals(
         List.of(
             "RP-TXN-004 position 11: no image of position 11;"
@@ -78,8 +67,9 @@ class CompletenessRuleTest {
         List.of(
             "RP-TXN-004 position 1: no image of position 1;"
                 + " an image, or an annotation that explains its absence (Thumbs of the pier)"),
-        chosen(card("QQQ", 6), CompletenessRuleTest::thumbs, RULES));
-    assertEquals(List.of(), chosen(card("QQQ", 1, 6), CompletenessRuleTest::thumbs, RULES));
+        chosen(SampleCard.ofType("QQQ", 6), CompletenessRuleTest::thumbs, RULES));
+    assertEquals(
+        List.of(), chosen(SampleCard.ofType("QQQ", 1, 6), CompletenessRuleTest::thumbs, RULES));
   }
 
   private static ExaminationOptions thumbs(ExaminationOptions options) {
@@ -104,7 +94,7 @@ class CompletenessRuleTest {
         List.of(
             "RP-TXN-042: not in the file: plain right four fingers, plain left four fingers;"
                 + " plain right four fingers, plain left four fingers (identification flats)"),
-        found(card("FVR", 11, 12, 40, 42, 43, 45), RULES));
+        found(SampleCard.ofType("FVR", 11, 12, 40, 42, 43, 45), RULES));
   }
 
   @Test
@@ -115,13 +105,13 @@ class CompletenessRuleTest {
                 + " left hand: thumb, index, middle, ring, little;"
                 + " right middle finger, right ring finger, right little finger, left thumb,"
                 + " left index finger, left middle finger, left ring finger, left little finger"),
-        found(card("FVR", 1, 2), RULES));
+        found(SampleCard.ofType("FVR", 1, 2), RULES));
     assertEquals(
         List.of(
             "RP-TXN-043: no image of any finger;"
                 + " right thumb, right index finger, right middle finger, right ring finger,"
                 + " right little finger, left thumb, left index finger, left middle finger,"
                 + " left ring finger, left little finger"),
-        found(card("FVR"), RULES));
+        found(SampleCard.ofType("FVR"), RULES));
   }
 }

@@ -132,7 +132,7 @@ class DeclaredMissingRuleTest {
   @Test
   void aFingerThatAnImageOfItsOwnShowsIsNoNewsInTheSlap() {
     assertEquals(List.of(), inSlap(declaring(SampleCard.rolledTagged(), "02"), 3, 1));
-    // The finger of the other hand says nothing of this slap.
+    // A missing finger of the other hand does not excuse this slap.
     assertEquals(1, inSlap(declaring(SampleCard.rolledTagged(), "07"), 3, 1).size());
   }
 

@@ -18,15 +18,6 @@ class NeededImagesRuleTest {
     "RP-TXN-007", "RP-TXN-044", "RP-TXN-045", "RP-TXN-046", "RP-TXN-047", "RP-TXN-051"
   };
 
-  /** A card of this type without prints. */
-  private static SampleCard ofType(String type) {
-    SampleCard card = SampleCard.rolledTagged().with(1, draft -> draft.with(4, type));
-    for (int record = 16; record > 2; record--) {
-      card = card.without(record);
-    }
-    return card;
-  }
-
   private static RecordDraft tagged(int type, int impressionField, String impression) {
     return RecordDraft.tagged(
         type,
@@ -49,30 +40,31 @@ class NeededImagesRuleTest {
         + " a list of what this type of transaction needs"
   })
   void aFileWithoutImageLacksWhatItsTypeIsAbout(String type, String finding) {
-    assertEquals(List.of(finding), found(ofType(type), RULES));
+    assertEquals(List.of(finding), found(SampleCard.ofType(type), RULES));
   }
 
   @ParameterizedTest
   @CsvSource({"FIS", "RPIS", "CFS", "QQQ"})
   void onePrintIsEnoughWhereNoSetIsNeeded(String type) {
-    assertEquals(List.of(), found(ofType(type).plus(SampleCard.taggedPrint(2, 2, 1)), RULES));
+    assertEquals(
+        List.of(), found(SampleCard.ofType(type).plus(SampleCard.taggedPrint(2, 2, 1)), RULES));
   }
 
   @Test
   void aPhotographIsAnImageAndNoPrint() {
     RecordDraft photograph = tagged(10, 3, "FACE");
-    assertEquals(List.of(), found(ofType("FIS").plus(photograph), RULES));
+    assertEquals(List.of(), found(SampleCard.ofType("FIS").plus(photograph), RULES));
     assertEquals(
         List.of("RP-TXN-044: none; at least one print"),
-        found(ofType("RPIS").plus(photograph), RULES));
+        found(SampleCard.ofType("RPIS").plus(photograph), RULES));
     assertEquals(
         List.of("RP-TXN-044: none; at least one latent print"),
-        found(ofType("LFS").plus(photograph), RULES));
+        found(SampleCard.ofType("LFS").plus(photograph), RULES));
   }
 
   @Test
   void aLatentIsKnownByItsImpressionOrItsRecordType() {
-    SampleCard card = ofType("LFS");
+    SampleCard card = SampleCard.ofType("LFS");
     assertEquals(List.of(), found(card.plus(SampleCard.taggedPrint(1, 0, 4)), RULES));
     assertEquals(List.of(), found(card.plus(tagged(13, 3, "0")), RULES));
     assertEquals(
@@ -87,11 +79,11 @@ class NeededImagesRuleTest {
 
   @Test
   void aQueryWithPrintsIsNoted() {
-    SampleCard one = ofType("IRQ").plus(SampleCard.taggedPrint(1, 1, 1));
+    SampleCard one = SampleCard.ofType("IRQ").plus(SampleCard.taggedPrint(1, 1, 1));
     assertEquals(List.of("RP-TXN-047: IRQ with 1 print image; no prints"), found(one, RULES));
     assertEquals(
         List.of("RP-TXN-047: IRQ with 2 print images; no prints"),
         found(one.plus(SampleCard.taggedPrint(2, 2, 1)), RULES));
-    assertEquals(List.of(), found(ofType("IRQ").plus(tagged(10, 3, "FACE")), RULES));
+    assertEquals(List.of(), found(SampleCard.ofType("IRQ").plus(tagged(10, 3, "FACE")), RULES));
   }
 }
