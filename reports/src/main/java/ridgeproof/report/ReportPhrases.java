@@ -318,9 +318,14 @@ public final class ReportPhrases {
 
   /** That completeness was not judged by a list, and why; empty where it was. */
   public static Optional<String> completenessGap(FindingsReport report) {
+    return completeness(report).map(how -> "Completeness was " + how);
+  }
+
+  /** The same for where it is called completeness already. */
+  public static Optional<String> completeness(FindingsReport report) {
     String how =
         report.profile().isPresent() ? "checked against the file's contents only" : "not checked";
-    return report.completenessGap().map(why -> "Completeness was " + how + ": " + why);
+    return report.completenessGap().map(why -> how + ": " + why);
   }
 
   public static String ids(List<Finding> findings) {

@@ -123,8 +123,8 @@ public final class ReportModelBuilder {
                   + Counted.of(report.images().size(), "image"),
               false));
       facts.add(new Fact("Checked as", TextSanitizer.of(ReportPhrases.heldTo(report)), false));
-      ReportPhrases.completenessGap(report)
-          .ifPresent(gap -> facts.add(new Fact("Completeness", TextSanitizer.of(gap), false)));
+      ReportPhrases.completeness(report)
+          .ifPresent(how -> facts.add(new Fact("Completeness", TextSanitizer.of(how), false)));
     }
     facts.add(
         new Fact(

@@ -16,7 +16,10 @@ import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
+import ridgeproof.imagery.GrayImage;
+import ridgeproof.report.FileFacts;
 import ridgeproof.report.PilotCard;
+import ridgeproof.report.RenderOptions;
 import ridgeproof.report.Reports;
 import ridgeproof.ridges.quality.FingerAnalysis;
 import ridgeproof.ridges.quality.QualityScore;
@@ -30,6 +33,8 @@ import ridgeproof.spec.rule.Severity;
 
 /** Reports of cards in which nothing was found but what a test says. */
 final class MadeCardReport {
+
+  static final FileFacts FILE = new FileFacts("card.an2", 1234567, "ab".repeat(32));
 
   private static final SpecTables TABLES = Reports.TABLES;
 
@@ -149,6 +154,22 @@ final class MadeCardReport {
         image.pixels(),
         image.decodingDefects(),
         Optional.of(ridges));
+  }
+
+  static ReportModel page(FindingsReport report) {
+    return new ReportModelBuilder(FILE, report, RenderOptions.standard(), Optional.empty()).page();
+  }
+
+  static ReportModel page(PilotCard card, Finding... findings) {
+    return page(of(card, findings));
+  }
+
+  /** The page with black images. */
+  static ReportModel pageWithImages(FindingsReport report) {
+    GrayImage black = GrayImage.owning(32, 24, new byte[32 * 24]);
+    return new ReportModelBuilder(
+            FILE, report, RenderOptions.standard(), Optional.of(image -> Optional.of(black)))
+        .page();
   }
 
   static RuleRow rule(String id) {

@@ -305,6 +305,7 @@ class PositionStatesTest {
     assertEquals("PRESENT", state(report, 11));
     assertEquals("MISSING", state(report, 12));
     assertEquals("MISSING", state(report, 15));
+    assertEquals("1 MISSING, 6 MISSING", fingers(report, 15));
     assertEquals("NOT_ASKED", state(report, 6), "no roll is asked for");
   }
 
