@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
+import ridgeproof.finding.Quantity;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.Code;
 import ridgeproof.spec.layout.RecordTypeRow.Encoding;
@@ -134,8 +135,8 @@ public final class TransactionReader {
         context.log.add(
             "RP-STR-025",
             Location.file(),
-            Observed.of(source.length() + " bytes"),
-            "at most " + limits.maxBytes() + " bytes");
+            Observed.of(Quantity.of(source.length(), "byte")),
+            "at most " + Quantity.of(limits.maxBytes(), "byte"));
         return false;
       }
       OptionalInt begin = headerStart();
@@ -252,7 +253,7 @@ public final class TransactionReader {
       context.log.add(
           rule,
           Location.file().at(range),
-          Observed.of(ParseContext.bytes(range.length())),
+          Observed.of(Quantity.of(range.length(), "byte")),
           required);
     }
 
