@@ -25,19 +25,22 @@ public final class Established {
   }
 
   public static List<String> by(CauseRule rule, Transaction transaction, Finding... found) {
-    ExaminationInput examinee =
-        new ExaminationInput(
-            transaction,
-            SampleCard.TABLES,
-            Depth.STRUCTURE,
-            List.of(),
-            Optional.empty(),
-            false,
-            ExaminationOptions.standard().withToday(SampleCard.TODAY),
-            Optional.empty());
     CauseLog log = new CauseLog(SampleCard.TABLES);
-    rule.establish(examinee, List.of(found), log);
+    rule.establish(examinee(transaction), List.of(found), log);
     return log.causes().stream().map(cause -> line(cause, List.of(found))).toList();
+  }
+
+  /** The transaction as rules of causes are given it, of which no image was opened. */
+  public static ExaminationInput examinee(Transaction transaction) {
+    return new ExaminationInput(
+        transaction,
+        SampleCard.TABLES,
+        Depth.STRUCTURE,
+        List.of(),
+        Optional.empty(),
+        false,
+        ExaminationOptions.standard().withToday(SampleCard.TODAY),
+        Optional.empty());
   }
 
   private static String line(Cause cause, List<Finding> found) {

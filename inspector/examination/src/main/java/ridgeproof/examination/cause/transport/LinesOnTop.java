@@ -33,7 +33,7 @@ final class LinesOnTop {
                 new TransportDamage(
                     "RP-STR-038",
                     Location.file().at(before.get()),
-                    Observed.of(bytes + " bytes: " + kind),
+                    Observed.of(bytes + (bytes == 1 ? " byte: " : " bytes: ") + kind),
                     Wrapping.REQUIRED,
                     Optional.of(suspect.read(source.from(bytes))),
                     true,

@@ -146,9 +146,13 @@ class DateCauseLimitsTest {
   @Test
   void withoutGreenwichTimeNoOtherDateStandsForIt() {
     SampleCard card = captured(made(TODAY), TODAY.minusYears(9));
-    FindingsReport report = card.examine();
+    assertEquals(Optional.empty(), dates(card).greenwich());
     assertEquals(
-        Optional.empty(),
-        report.findings().stream().filter(f -> f.ruleId().equals("RP-TXN-063")).findFirst());
+        Optional.of(TODAY.minusDays(1)),
+        dates(greenwich(card, day(TODAY.minusDays(1)) + "101500Z")).greenwich());
+  }
+
+  private static StationDates dates(SampleCard card) {
+    return StationDates.of(Established.examinee(card.examine().transaction()));
   }
 }
