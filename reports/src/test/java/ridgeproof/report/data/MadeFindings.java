@@ -53,7 +53,7 @@ public final class MadeFindings {
   private MadeFindings() {}
 
   /** The file as a whole, with two consequences. */
-  static Finding missing() {
+  public static Finding missing() {
     return finding(
             rule("RP-TXN-004", Severity.BLOCKING, "Print is missing", "Capture {finger}."),
             Location.file(),
@@ -101,7 +101,7 @@ public final class MadeFindings {
   }
 
   /** Asks for another capture of the right index finger. */
-  static Finding poor() {
+  public static Finding poor() {
     return new Finding(
         rule("RP-RDG-017", Severity.LIKELY, "Poor print", "Recapture {finger}."),
         Severity.LIKELY,
@@ -119,7 +119,7 @@ public final class MadeFindings {
   }
 
   /** A file that is text has lines; its values may hold what a terminal or a sheet would act on. */
-  static Finding hostile() {
+  public static Finding hostile() {
     Location place =
         Location.inRecord(5, 14)
             .in(new FieldNumber(14, 4))
@@ -168,7 +168,7 @@ public final class MadeFindings {
   }
 
   /** The same fault at that many places, item by item of one field. */
-  static Finding repeated(int places) {
+  public static Finding repeated(int places) {
     List<Finding> all =
         IntStream.rangeClosed(1, places).mapToObj(item -> nameAt(1, item, "X" + item)).toList();
     return all.get(0).repeatedAt(all.subList(1, places));
