@@ -43,7 +43,7 @@ final class MadeRidges {
 
   private MadeRidges() {}
 
-  /** Four fingers: one measured whole, one in part, one without a print, one not looked for. */
+  /** Two fingers: of one everything was measured, of the other no print was found. */
   static RidgeAnalysis slap() {
     Segment found =
         new Segment(
