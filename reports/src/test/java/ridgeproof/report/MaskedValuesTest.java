@@ -58,7 +58,7 @@ class MaskedValuesTest {
     String page = HtmlReport.render(file, report, RenderOptions.standard());
     for (String form : List.of(text, page)) {
       assertTrue(form.contains("The day and month look swapped."), form);
-      assertTrue(form.contains("on this machine with --show-personal"), form);
+      assertTrue(form.contains("The value is masked in this report. To see it, repeat"), form);
       assertFalse(form.contains("19793011"), form);
     }
     String shown = TextReport.render(file, report, new RenderOptions(true, false, 80));
