@@ -29,14 +29,32 @@ class MaskedValuesTest {
   @ParameterizedTest
   @CsvSource({
     "19793011, The day and month look swapped.",
+    "20051506, The day and month look swapped.",
+    "19003112, The day and month look swapped.",
+    "20993112, The day and month look swapped.",
     "30111979, The year looks to be at the end; it belongs first.",
     "11301979, The year looks to be at the end; it belongs first.",
+    "15062005, The year looks to be at the end; it belongs first.",
+    "06152005, The year looks to be at the end; it belongs first.",
+    "31121900, The year looks to be at the end; it belongs first.",
+    "12312099, The year looks to be at the end; it belongs first.",
     "791130, The year may have only two digits.",
     "1979, It does not have eight digits.",
     "1979-11-30, 'It contains characters between year, month, and day.'",
+    "'1979 11 30', 'It contains characters between year, month, and day.'",
+    "'19791130 ', It begins or ends with a space.",
+    "' 19791130', It begins or ends with a space.",
+    "19791130Z, It contains characters other than digits.",
     "19791131, The month does not have that day.",
-    "19791132, The day is greater than 31.",
-    "19790011, The month is not between 01 and 12."
+    "20230229, The month does not have that day.",
+    "19790132, The day is not between 01 and 31.",
+    "19791232, The day is not between 01 and 31.",
+    "20260300, The day is not between 01 and 31.",
+    "18993112, The month is not between 01 and 12.",
+    "21003112, The month is not between 01 and 12.",
+    "19790011, The month is not between 01 and 12.",
+    "19791311, The day and month look swapped.",
+    "19791399, The month is not between 01 and 12."
   })
   void whatIsWrongWithADateIsToldWithoutIt(String date, String words) {
     assertEquals(Optional.of(words), LikelyMistake.of(date, row(22)));
