@@ -60,11 +60,32 @@ class MaskedValuesTest {
     assertEquals(Optional.of(words), LikelyMistake.of(date, row(22)));
   }
 
+  /**
+   * Of a place of birth, two capital letters; a number of nine digits; a number of any characters.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "20, me, It contains lowercase letters.",
+    "20, M5X, It contains digits.",
+    "20, XYZ, It is 1 character too long.",
+    "20, wxyz, It is 2 characters too long.",
+    "20, M, It is 1 character too short.",
+    "20, m, It is 1 character too short.",
+    "16, '000000000 ', It begins or ends with a space.",
+    "16, 000 00 0000, It contains spaces.",
+    "16, 00000000O, It contains the letter O where a zero belongs.",
+    "16, 000-00-0000, It contains punctuation.",
+    "16, A000000000, It contains letters.",
+    "16, 000, It is 6 characters too short.",
+    "9, CASE 7\u00c9, It contains an accented or special character."
+  })
+  void whatIsWrongWithAnotherValueIsToldWithoutIt(int field, String value, String words) {
+    assertEquals(Optional.of(words), LikelyMistake.of(value, row(field)));
+  }
+
   @Test
-  void whatIsWrongWithAnotherValueIsToldWithoutIt() {
-    assertEquals(Optional.of("It contains lowercase letters."), LikelyMistake.of("me", row(20)));
-    assertEquals(Optional.of("It is 1 character too long."), LikelyMistake.of("XYZ", row(20)));
-    assertEquals(Optional.of("It is 1 character too short."), LikelyMistake.of("M", row(20)));
+  void nothingIsSaidOfAValueThatNoSimpleCorrectionMends() {
+    assertEquals(Optional.empty(), LikelyMistake.of("##", row(20)));
   }
 
   @Test
