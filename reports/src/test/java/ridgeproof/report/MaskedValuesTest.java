@@ -77,6 +77,8 @@ class MaskedValuesTest {
     "16, 000-00-0000, It contains punctuation.",
     "16, A000000000, It contains letters.",
     "16, 000, It is 6 characters too short.",
+    "16, 00 00, It is 4 characters too short.",
+    "9, CASE 0000000000000000\u00c9, It is 2 characters too long.",
     "9, CASE 7\u00c9, It contains an accented or special character."
   })
   void whatIsWrongWithAnotherValueIsToldWithoutIt(int field, String value, String words) {
