@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
@@ -227,6 +229,13 @@ class AgencyProfileTest {
     List<Finding> shown =
         narrowed.findings().stream().filter(f -> f.ruleId().equals("RP-IMG-008")).toList();
     assertEquals(1, shown.size(), "what all images share is one finding");
+    assertEquals(
+        Set.of("tidewater"),
+        narrowed.everyFinding().stream()
+            .filter(f -> f.ruleId().equals("RP-IMG-008"))
+            .map(f -> f.source().place())
+            .collect(Collectors.toSet()),
+        "of the file as of each image");
     assertEquals(List.of(), of("RP-IMG-008", examine(card, "[limits]\nresolutions = [500]\n")));
   }
 

@@ -82,11 +82,12 @@ record SummaryContents(
   }
 
   private String lead() {
-    return number(all.files(Verdict.READY))
-        + " of "
-        + files(all.files())
-        + (all.files(Verdict.READY) == 1 ? " is" : " are")
-        + " READY. The bureau decides what it accepts.";
+    int ready = all.files(Verdict.READY);
+    String share =
+        all.files() == 1
+            ? "The file is " + (ready == 1 ? "" : "not ")
+            : number(ready) + " of " + files(all.files()) + (ready == 1 ? " is " : " are ");
+    return share + "READY. The bureau decides what it accepts.";
   }
 
   private VerdictRow verdict(Verdict verdict) {

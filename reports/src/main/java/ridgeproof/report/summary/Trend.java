@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import ridgeproof.examination.Verdict;
+import ridgeproof.report.words.Counted;
 
 /**
  * Files by the time of their capture: as many as there are, and how many of these are READY.
@@ -46,7 +47,7 @@ public record Trend(String step, int most, List<Bar> bars) {
 
   /** The files of the highest bar. */
   public String mostInWords() {
-    return most == 1 ? "1 file" : most + " files";
+    return Counted.of(most, "file");
   }
 
   /** The height of so many files in the drawing. */

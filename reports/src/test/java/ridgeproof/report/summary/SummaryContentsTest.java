@@ -34,6 +34,23 @@ class SummaryContentsTest {
     return Reports.examine(bytes, Depth.STRUCTURE);
   }
 
+  private static FindingsReport withoutFindings(FindingsReport report) {
+    return new FindingsReport(
+        report.transaction(),
+        report.tables(),
+        report.depth(),
+        report.asOf(),
+        report.images(),
+        report.profile(),
+        report.profileNamed(),
+        report.relaxed(),
+        List.of(),
+        List.of(),
+        List.of(),
+        report.sequence(),
+        Verdict.READY);
+  }
+
   private static FileRow file(
       String name, Verdict verdict, List<Integer> findings, String day, int station, String rule) {
     return new FileRow(
@@ -187,6 +204,15 @@ class SummaryContentsTest {
     assertEquals("0 %", page.share());
     assertEquals("0 of 3 files are READY. The bureau decides what it accepts.", page.lead());
     assertEquals("4 files: 3 examined, 1 not examined.", page.account());
+  }
+
+  @Test
+  void ofOneFileThePageSaysWhetherItIsReady() {
+    String decision = " READY. The bureau decides what it accepts.";
+    Tally ready = new Tally();
+    ready.add(withoutFindings(HOLD));
+    assertEquals("The file is" + decision, page(ready, FILES, STATIONS).lead());
+    assertEquals("The file is not" + decision, page(tally(1, 0), FILES, STATIONS).lead());
   }
 
   @ParameterizedTest(name = "{0} of {0} + {1}: {2}")

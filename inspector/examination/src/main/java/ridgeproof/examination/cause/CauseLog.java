@@ -2,12 +2,14 @@ package ridgeproof.examination.cause;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Measure;
 import ridgeproof.finding.Observed;
 import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.table.Source;
 
 /** Collects the causes that were established, those that reach furthest first. */
 public final class CauseLog {
@@ -28,8 +30,20 @@ public final class CauseLog {
       String required,
       List<Measure> evidence,
       Consequences consequences) {
+    add(ruleId, location, observed, required, Optional.empty(), evidence, consequences);
+  }
+
+  /** As the other, where the requirement has a source of its own. */
+  public void add(
+      String ruleId,
+      Location location,
+      Observed observed,
+      String required,
+      Optional<Source> source,
+      List<Measure> evidence,
+      Consequences consequences) {
     FindingLog one = new FindingLog(tables, 1);
-    one.add(ruleId, location, observed, required, evidence);
+    one.add(ruleId, location, observed, required, source, evidence);
     causes.add(new Cause(one.findings().get(0), consequences));
   }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import ridgeproof.finding.Quantity;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.record.Field;
 import ridgeproof.transaction.record.Item;
@@ -155,7 +156,7 @@ final class FieldComparison {
 
     static Text of(Field field) {
       if (field.isData()) {
-        return new Text(field.value().length() + " bytes of data", 0);
+        return new Text(Quantity.of(field.value().length(), "byte") + " of data", 0);
       }
       List<Text> parts = field.subfields().stream().map(Text::of).toList();
       return new Text(

@@ -9,6 +9,7 @@ import java.awt.image.DataBufferByte;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import ridgeproof.finding.Quantity;
 import ridgeproof.imagery.Decoding;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
@@ -43,7 +44,7 @@ public final class PenVectorCodec implements ImageCodec {
           new ImageDefect(
               ImageDefect.Kind.DAMAGE,
               codestream.origin(),
-              codestream.length() + " bytes are not a whole number of 5-byte points"));
+              Quantity.of(codestream.length(), "byte") + ", not a whole number of 5-byte points"));
     }
     return new Decoding(Optional.of(draw(codestream, points)), List.of());
   }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import ridgeproof.finding.Quantity;
 import ridgeproof.imagery.Decoding;
 import ridgeproof.imagery.DecodingLimits;
 import ridgeproof.imagery.GrayImage;
@@ -33,7 +34,7 @@ public final class RawCodec implements ImageCodec {
           offset, String.format(Locale.ROOT, "%d x %d pixels", stated.width(), stated.height()));
     }
     if (bits != 1 && bits != 8 && bits != 16 && bits != 24) {
-      return damaged(offset, bits + " bits for each pixel");
+      return damaged(offset, Quantity.of(bits, "bit") + " for each pixel");
     }
     Optional<ImageDefect> refusal =
         ImageSizeGuard.refusal(stated.width(), stated.height(), offset, limits);
@@ -54,12 +55,14 @@ public final class RawCodec implements ImageCodec {
               new ImageDefect(
                   Kind.DAMAGE,
                   offset + pixels.length(),
-                  missing(needed, pixels.length()) + ": the first " + rows + " rows are shown")));
+                  missing(needed, pixels.length())
+                      + ": the first "
+                      + Quantity.of(rows, "row")
+                      + " are shown")));
     }
     if (needed < pixels.length()) {
       long surplus = pixels.length() - needed;
-      String detail =
-          surplus + (surplus == 1 ? " byte" : " bytes") + " after the last row of pixels";
+      String detail = Quantity.of(surplus, "byte") + " after the last row of pixels";
       return new Decoding(
           Optional.of(image),
           List.of(new ImageDefect(Kind.TRAILING_BYTES, offset + (int) needed, detail)));
@@ -72,7 +75,7 @@ public final class RawCodec implements ImageCodec {
   }
 
   private static String missing(long needed, int there) {
-    return there + " bytes of pixels where " + needed + " are expected";
+    return Quantity.of(there, "byte") + " of pixels where " + needed + " are expected";
   }
 
   /** Binary rows begin on a whole byte, unless only rows without padding fill the bytes exactly. */

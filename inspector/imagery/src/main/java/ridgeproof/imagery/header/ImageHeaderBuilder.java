@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import ridgeproof.finding.Quantity;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
@@ -94,11 +95,10 @@ final class ImageHeaderBuilder {
     end = position;
     int left = source.length() - position;
     if (left > 0) {
-      String bytes = left == 1 ? "1 byte" : left + " bytes";
       add(
           ImageDefect.Kind.TRAILING_BYTES,
           position,
-          bytes + " after the end of the " + format.label());
+          Quantity.of(left, "byte") + " after the end of the " + format.label());
     }
   }
 

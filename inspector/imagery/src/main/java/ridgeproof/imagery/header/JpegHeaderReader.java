@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.StringJoiner;
+import ridgeproof.finding.Quantity;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
@@ -114,9 +115,9 @@ final class JpegHeaderReader {
       draft.format = ImageFormat.JPEG_LOSSLESS;
     }
     int precision = body.byteAt(0);
-    draft.fact("precision", precision + " bits");
+    draft.fact("precision", Quantity.of(precision, "bit"));
     if (precision < 2 || precision > MAX_PRECISION) {
-      draft.damage(segment.position(), "a sample precision of " + precision + " bits");
+      draft.damage(segment.position(), "a sample precision of " + Quantity.of(precision, "bit"));
     }
     // A height of 0 is allowed: DNL states it after the first scan (T.81 B.2.5).
     if (body.uint16At(1) == 0) {

@@ -3,6 +3,7 @@ package ridgeproof.imagery.header;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import ridgeproof.finding.Quantity;
 import ridgeproof.transaction.record.ByteSource;
 
 /**
@@ -44,7 +45,8 @@ final class JpegMarkerReader {
         return Optional.empty();
       }
       if (marker > position) {
-        draft.damage(position, (marker - position) + " bytes that belong to no marker segment");
+        draft.damage(
+            position, Quantity.of(marker - position, "byte") + " outside any marker segment");
       }
       int code = source.byteAt(marker + 1);
       if (standsAlone.test(code)) {

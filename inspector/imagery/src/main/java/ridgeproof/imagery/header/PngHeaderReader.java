@@ -2,6 +2,7 @@ package ridgeproof.imagery.header;
 
 import java.util.Optional;
 import java.util.zip.CRC32;
+import ridgeproof.finding.Quantity;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.PixelDensity;
@@ -93,7 +94,9 @@ final class PngHeaderReader {
 
   private void header(ByteSource data, int position) {
     if (data.length() != IHDR_BYTES || position != SIGNATURE_BYTES) {
-      draft.damage(position, "an IHDR chunk of " + data.length() + " bytes that does not fit");
+      draft.damage(
+          position,
+          "an IHDR chunk of " + Quantity.of(data.length(), "byte") + " that does not fit");
       return;
     }
     draft.size(data.uint32At(0), data.uint32At(4), position);

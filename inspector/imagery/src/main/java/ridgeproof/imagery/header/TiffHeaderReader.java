@@ -3,6 +3,7 @@ package ridgeproof.imagery.header;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import ridgeproof.finding.Quantity;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.transaction.record.ByteSource;
@@ -78,7 +79,12 @@ final class TiffHeaderReader {
     long samples = directory.number(SAMPLES_PER_PIXEL).orElse(1);
     long firstBits = bits.isEmpty() ? 1 : bits.get(0);
     if (samples < 1 || samples > 16 || firstBits < 1 || firstBits > 64) {
-      draft.damage(0, samples + " samples of " + firstBits + " bits for each pixel");
+      draft.damage(
+          0,
+          Quantity.of(samples, "sample")
+              + " of "
+              + Quantity.of(firstBits, "bit")
+              + " for each pixel");
       return;
     }
     draft.components = (int) samples;

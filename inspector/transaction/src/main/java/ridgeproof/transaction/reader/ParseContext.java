@@ -3,6 +3,7 @@ package ridgeproof.transaction.reader;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
+import ridgeproof.finding.Quantity;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.record.ByteRange;
@@ -72,7 +73,7 @@ final class ParseContext {
 
   /** Reports that the file ends within a record of a stated length. */
   void cutOff(Location place, long stated, int available) {
-    cutOff(place, stated + " bytes", available);
+    cutOff(place, Quantity.of(stated, "byte"), available);
   }
 
   /** Reports that the file ends within a record, before a length that could be read. */
@@ -84,12 +85,7 @@ final class ParseContext {
     log.add(
         "RP-STR-012",
         place,
-        Observed.of(bytes(available) + ", then the end of the file"),
+        Observed.of(Quantity.of(available, "byte") + ", then the end of the file"),
         required);
-  }
-
-  /** A count in words. */
-  static String bytes(int count) {
-    return count + (count == 1 ? " byte" : " bytes");
   }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
+import ridgeproof.finding.Quantity;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.RecordTypeRow.Encoding;
 import ridgeproof.transaction.record.ByteRange;
@@ -221,7 +222,7 @@ final class TaggedRecordReader {
     context.log.add(
         "RP-STR-009",
         place().at(range),
-        Observed.of(ParseContext.bytes(range.length()) + " without a field number"),
+        Observed.of(Quantity.of(range.length(), "byte") + " without a field number"),
         "a tag such as " + type + ".003:");
     if (stop < limit && source.byteAt(stop) == Separator.FS && !continuesAfter(stop)) {
       ended = true;

@@ -16,7 +16,11 @@ import ridgeproof.transaction.record.WholeNumber;
  */
 record TransactionContent(OptionalInt stated, List<Entry> entries) {
 
-  /** A record that is announced. */
+  /**
+   * A record that is announced, or that is there.
+   *
+   * @param idc below 0 for a record that is there without one
+   */
   record Entry(int type, int idc) {
 
     // Written out: the first generated ones of a process cost a short command 20 ms.
@@ -32,7 +36,9 @@ record TransactionContent(OptionalInt stated, List<Entry> entries) {
 
     @Override
     public String toString() {
-      return String.format(Locale.ROOT, "Type-%d IDC %02d", type, idc);
+      return idc < 0
+          ? String.format(Locale.ROOT, "Type-%d without a readable IDC", type)
+          : String.format(Locale.ROOT, "Type-%d IDC %02d", type, idc);
     }
   }
 

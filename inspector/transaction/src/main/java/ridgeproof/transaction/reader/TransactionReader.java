@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
+import ridgeproof.finding.Quantity;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.Code;
 import ridgeproof.spec.layout.RecordTypeRow.Encoding;
@@ -134,8 +135,8 @@ public final class TransactionReader {
         context.log.add(
             "RP-STR-025",
             Location.file(),
-            Observed.of(source.length() + " bytes"),
-            "at most " + limits.maxBytes() + " bytes");
+            Observed.of(Quantity.of(source.length(), "byte")),
+            "at most " + Quantity.of(limits.maxBytes(), "byte"));
         return false;
       }
       OptionalInt begin = headerStart();
@@ -159,11 +160,30 @@ public final class TransactionReader {
       for (int i = 0; i < end; i++) {
         Optional<Tag> tag = source.byteAt(i) == '1' ? Tag.at(source, i, end) : Optional.empty();
         if (tag.filter(t -> t.opensRecord() && t.number().recordType() == 1).isPresent()
-            && (i == 0 || source.isDigitAt(tag.get().valueStart()))) {
+            && (i == 0 || beginsHeader(i, tag.get().valueStart()))) {
           return OptionalInt.of(i);
         }
       }
       return OptionalInt.empty();
+    }
+
+    /** Behind a digit the tag may be the end of another: 11.001. */
+    private boolean beginsHeader(int tag, int value) {
+      if (!source.isDigitAt(value)) {
+        return false;
+      }
+      return !source.isDigitAt(tag - 1) || goesOn(value);
+    }
+
+    /** Whether the field with this value is followed by another of the Type-1 record. */
+    private boolean goesOn(int value) {
+      int end = value;
+      while (source.isDigitAt(end)) {
+        end++;
+      }
+      return Tag.at(source, end + 1, source.length())
+          .filter(tag -> tag.number().recordType() == 1 && !tag.opensRecord())
+          .isPresent();
     }
 
     private void readHeader() {
@@ -252,7 +272,7 @@ public final class TransactionReader {
       context.log.add(
           rule,
           Location.file().at(range),
-          Observed.of(ParseContext.bytes(range.length())),
+          Observed.of(Quantity.of(range.length(), "byte")),
           required);
     }
 

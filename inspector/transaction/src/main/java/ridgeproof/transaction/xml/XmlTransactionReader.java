@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.OptionalInt;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
+import ridgeproof.finding.Quantity;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.RecordTypeRow.Encoding;
 import ridgeproof.transaction.record.ByteRange;
@@ -125,7 +126,7 @@ public final class XmlTransactionReader {
         context.log.add(
             "RP-STR-003",
             Location.file().at(context.absolute(0, begin)),
-            Observed.of(begin + (begin == 1 ? " byte" : " bytes")),
+            Observed.of(Quantity.of(begin, "byte")),
             "a file that begins with its XML");
       }
     }

@@ -160,7 +160,9 @@ class ContentsCheckTest {
     assertEquals(
         List.of(
             "RP-STR-028 record 2 at " + head.length() + "+17: no readable IDC | IDC 00 to 99",
-            "RP-STR-016 record 2 at " + head.length() + "+17: Type-2 IDC -1 | Type-2 IDC 00"),
+            "RP-STR-016 record 2 at "
+                + head.length()
+                + "+17: Type-2 without a readable IDC | Type-2 IDC 00"),
         findings(file));
   }
 

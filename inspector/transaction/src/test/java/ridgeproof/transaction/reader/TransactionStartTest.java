@@ -33,7 +33,16 @@ class TransactionStartTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"x", "1.002:5 ", "12.001:9 ", "see 1.001: ", "1.001 ", "1.001", "2.001:9"})
+      strings = {
+        "x",
+        "1.002:5 ",
+        "12.001:9 ",
+        "11.001:9 ",
+        "see 1.001: ",
+        "1.001 ",
+        "1.001",
+        "2.001:9"
+      })
   void whatStandsBeforeTheFirstTagAndLengthIsSkipped(String before) {
     int count = before.length();
     assertEquals(
@@ -44,6 +53,15 @@ class TransactionStartTest {
                 + " | a file that begins with 1.001:"),
         findings(before + FILE));
     assertEquals(List.of(1, 2), types(read(before + FILE)));
+  }
+
+  @Test
+  void theEndOfAnotherRecordsTagIsNoHeader() {
+    String voice = tagged(11, "11.002:00", "11.003:3");
+    assertEquals(
+        List.of("RP-STR-002: looks like unknown binary data | a file that begins with 1.001:"),
+        findings(voice));
+    assertEquals(List.of(1, 2), types(read(voice + FILE)));
   }
 
   @Test

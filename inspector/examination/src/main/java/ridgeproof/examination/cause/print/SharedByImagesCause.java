@@ -1,10 +1,13 @@
 package ridgeproof.examination.cause.print;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
@@ -83,16 +86,22 @@ public final class SharedByImagesCause implements CauseRule {
     long records = findings.stream().map(finding -> finding.location().record()).distinct().count();
     boolean shared = records >= SEVERAL && records >= NEARLY_ALL * images;
     if (shared) {
-      Finding first = findings.get(0);
-      boolean alike = findings.stream().allMatch(f -> f.required().equals(first.required()));
+      Finding worst = Collections.min(findings, Comparator.comparing(Finding::severity));
+      boolean alike = findings.stream().allMatch(f -> f.required().equals(worst.required()));
       causes.add(
           rule,
           Location.file(),
           Observed.of(
               String.format(
-                  Locale.ROOT, "%d of %d images, the first: %s", records, images, text(first))),
-          alike ? first.required() : first.required() + " in the first image",
-          first.evidence(),
+                  Locale.ROOT,
+                  "%d of %d images, %s: %s",
+                  records,
+                  images,
+                  worst == findings.get(0) ? "the first" : "one",
+                  text(worst))),
+          alike ? worst.required() : worst.required() + " in the first image",
+          Optional.of(worst.source()),
+          worst.evidence(),
           Consequences.exactly(findings).or(ofDetail(rule, findings)));
     } else if (rule.equals(COMPRESSED)) {
       findings.forEach(finding -> causes.add(finding, ofDetail(rule, List.of(finding))));

@@ -9,6 +9,7 @@ import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Observed;
+import ridgeproof.finding.Quantity;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
 import ridgeproof.imagery.PixelDensity;
@@ -47,8 +48,8 @@ final class ImageHeaderConsistencyRule implements Rule {
       log.add(
           "RP-IMG-003",
           image.layout().bitsPerPixel().map(image::at).orElse(image.location()),
-          Observed.of("record " + bits(image.bitsPerPixel().getAsInt())),
-          bits(header.bitsPerPixel()));
+          Observed.of("record " + Quantity.of(image.bitsPerPixel().getAsInt(), "bit")),
+          Quantity.of(header.bitsPerPixel(), "bit"));
     }
     checkDensity(image, header, log);
   }
@@ -83,8 +84,8 @@ final class ImageHeaderConsistencyRule implements Rule {
       log.add(
           rule,
           image.at(field),
-          Observed.of("record " + stated.getAsInt() + " pixels"),
-          found + " pixels, as the image has");
+          Observed.of("record " + Quantity.of(stated.getAsInt(), "pixel")),
+          Quantity.of(found, "pixel") + ", as the image has");
     }
   }
 
@@ -107,9 +108,5 @@ final class ImageHeaderConsistencyRule implements Rule {
 
   private static boolean differs(double stated, double found) {
     return Math.abs(stated - found) > stated * DENSITY_TOLERANCE;
-  }
-
-  private static String bits(int count) {
-    return count == 1 ? "1 bit" : count + " bits";
   }
 }

@@ -13,6 +13,7 @@ import ridgeproof.examination.rules.Rule;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
+import ridgeproof.finding.Quantity;
 import ridgeproof.imagery.ImageDefect;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.ImageHeader;
@@ -101,14 +102,14 @@ final class ImageIntegrityRule implements Rule {
       log.add(
           "RP-IMG-011",
           image.atData(),
-          Observed.of(found + " bytes"),
+          Observed.of(Quantity.of(found, "byte")),
           String.format(
               Locale.ROOT,
-              "%d bytes for %d x %d pixels of %d bits",
-              expected,
+              "%s for %d x %d pixels of %s",
+              Quantity.of(expected, "byte"),
               image.width().getAsInt(),
               image.height().getAsInt(),
-              image.bitsPerPixel().getAsInt()));
+              Quantity.of(image.bitsPerPixel().getAsInt(), "bit")));
     }
   }
 

@@ -3,12 +3,14 @@ package ridgeproof.examination.rules.layout;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 import ridgeproof.examination.facts.ExaminationInput;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
+import ridgeproof.finding.Quantity;
 import ridgeproof.spec.layout.CharacterType;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.FieldRow;
@@ -101,16 +103,16 @@ final class FieldCheck {
       report(
           RequirementKind.MIN_OCCURS,
           place(),
-          Observed.of(times(count)),
-          "at least " + times(row.minOccurs()),
+          Observed.of(Quantity.of(count, "subfield")),
+          "at least " + Quantity.of(row.minOccurs(), "subfield"),
           row);
     }
     if (row.maxOccurs().isPresent() && count > row.maxOccurs().getAsInt()) {
       report(
           RequirementKind.MAX_OCCURS,
           place(),
-          Observed.of(times(count)),
-          "at most " + times(row.maxOccurs().getAsInt()),
+          Observed.of(Quantity.of(count, "subfield")),
+          "at most " + Quantity.of(row.maxOccurs().getAsInt(), "subfield"),
           row);
     }
   }
@@ -243,23 +245,21 @@ final class FieldCheck {
   }
 
   private static String lengths(FieldRow rule) {
-    String least = rule.minLength().isPresent() ? "" + rule.minLength().getAsInt() : "";
-    String most = rule.maxLength().isPresent() ? "" + rule.maxLength().getAsInt() : "";
+    OptionalInt least = rule.minLength();
+    OptionalInt most = rule.maxLength();
     if (least.equals(most)) {
       return characters(least);
     }
     if (most.isEmpty()) {
       return "at least " + characters(least);
     }
-    return least.isEmpty() ? "at most " + characters(most) : least + " to " + most + " characters";
+    return least.isEmpty()
+        ? "at most " + characters(most)
+        : least.getAsInt() + " to " + characters(most);
   }
 
-  private static String characters(String count) {
-    return count + (count.equals("1") ? " character" : " characters");
-  }
-
-  private static String times(int count) {
-    return count == 1 ? "1 subfield" : count + " subfields";
+  private static String characters(OptionalInt count) {
+    return Quantity.of(count.getAsInt(), "character");
   }
 
   private Location place() {

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.SampleCard;
 import ridgeproof.finding.Finding;
@@ -36,5 +38,20 @@ class SharedByImagesCauseTest {
   @Test
   void ofTwoImagesItIsTwo() {
     assertEquals(2, found(2).size());
+  }
+
+  /** Which source a row has decides how grave it is: what is only remembered holds no file. */
+  @Test
+  void ofAllImagesItIsAsGraveAndFromTheSameSourceAsOfOne() {
+    SampleCard card = SampleCard.rolledTagged();
+    for (int record = 3; record < 17; record++) {
+      card = card.with(record, draft -> draft.with(9, "1000").with(10, "1000").with(11, "WSQ20"));
+    }
+    assertEquals(
+        Set.of("LIKELY ITL2015: compression algorithm codes"),
+        card.examine().everyFinding().stream()
+            .filter(finding -> finding.ruleId().equals("RP-IMG-012"))
+            .map(f -> f.severity() + " " + f.source().document() + ": " + f.source().place())
+            .collect(Collectors.toSet()));
   }
 }

@@ -85,8 +85,8 @@ class ImageHeaderConsistencyRuleTest {
   void anImageOfOnePixelIsOfAnotherSize() {
     assertEquals(
         List.of(
-            "RP-IMG-001 record 32 pixels; 1 pixels, as the image has",
-            "RP-IMG-002 record 24 pixels; 1 pixels, as the image has"),
+            "RP-IMG-001 record 32 pixels; 1 pixel, as the image has",
+            "RP-IMG-002 record 24 pixels; 1 pixel, as the image has"),
         found(1, 1, 8, AS_STATED.orElseThrow()));
   }
 

@@ -124,10 +124,10 @@ class ImageIntegrityRuleTest {
   }
 
   @ParameterizedTest(name = "{0} bits in {1} bytes")
-  @CsvSource({"8, 768", "1, 96", "16, 1536"})
-  void theBytesOfPlainPixelsAreAsManyAsTheRecordStates(int bits, int bytes) {
+  @CsvSource({"8, 768, 8 bits", "1, 96, 1 bit", "16, 1536, 16 bits"})
+  void theBytesOfPlainPixelsAreAsManyAsTheRecordStates(int bits, int bytes, String depth) {
     assertEquals(List.of(), counted(32, bits, bytes));
-    String wanted = "; %d bytes for 32 x 24 pixels of %d bits".formatted(bytes, bits);
+    String wanted = "; %d bytes for 32 x 24 pixels of %s".formatted(bytes, depth);
     assertEquals(
         List.of("RP-IMG-011 " + (bytes + 1) + " bytes" + wanted), counted(32, bits, bytes + 1));
     assertEquals(
@@ -138,7 +138,7 @@ class ImageIntegrityRuleTest {
   void aRowOfPixelsEndsWithAByte() {
     assertEquals(List.of(), counted(33, 1, 5 * 24));
     assertEquals(
-        List.of("RP-IMG-011 99 bytes; 120 bytes for 33 x 24 pixels of 1 bits"),
+        List.of("RP-IMG-011 99 bytes; 120 bytes for 33 x 24 pixels of 1 bit"),
         counted(33, 1, 33 * 24 / 8));
   }
 

@@ -2,6 +2,7 @@ package ridgeproof.imagery.wsq.codestream;
 
 import java.util.List;
 import java.util.Optional;
+import ridgeproof.finding.Quantity;
 
 /**
  * One table of DHT: canonical Huffman codes of at most 16 bits, as in ITU-T T.81 (WSQ specification
@@ -30,7 +31,8 @@ public record HuffmanTable(int id, List<Integer> codesOfLength, List<Integer> sy
     for (int length = 1; length <= MAX_CODE; length++) {
       nextCode = 2 * nextCode + codesOfLength.get(length - 1);
       if (nextCode > 1 << length) {
-        return Optional.of("Huffman table " + id + " has too many codes of " + length + " bits");
+        return Optional.of(
+            "Huffman table " + id + " has too many codes of " + Quantity.of(length, "bit"));
       }
     }
     return symbols.isEmpty()

@@ -3,6 +3,7 @@ package ridgeproof.imagery.wsq.codestream;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import ridgeproof.finding.Quantity;
 
 /**
  * The content of COM.
@@ -33,7 +34,7 @@ public record WsqComment(int offset, String text, Map<String, String> keyValues)
   /** Place and size only, since the text may hold personal data. */
   @Override
   public String toString() {
-    return "comment of " + text.length() + " characters at byte " + offset;
+    return "comment of " + Quantity.of(text.length(), "character") + " at byte " + offset;
   }
 
   private static Map<String, String> keyValuesOf(String text) {

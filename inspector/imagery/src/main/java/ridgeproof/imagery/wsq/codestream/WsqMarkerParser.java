@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import ridgeproof.finding.Quantity;
 import ridgeproof.imagery.wsq.codestream.CodestreamDefect.Kind;
 import ridgeproof.transaction.record.ByteSource;
 
@@ -81,7 +82,7 @@ final class WsqMarkerParser {
     }
     for (int at = source.indexOf(0xFF, 0); at >= 0; at = source.indexOf(0xFF, at + 1)) {
       if (codeAt(at) == WsqMarker.SOI.code() && markerAt(at + MARKER_BYTES).isPresent()) {
-        report(Kind.STRAY_BYTES, 0, bytes(at) + " before SOI");
+        report(Kind.STRAY_BYTES, 0, Quantity.of(at, "byte") + " before SOI");
         add(WsqMarker.SOI, at, MARKER_BYTES);
         return at + MARKER_BYTES;
       }
@@ -109,7 +110,7 @@ final class WsqMarkerParser {
       report(Kind.MISSING_EOI, source.length(), "the bytes end without EOI");
     } else if (end < source.length()) {
       trailingBytes = source.length() - end;
-      report(Kind.TRAILING_BYTES, end, bytes(trailingBytes) + " after EOI");
+      report(Kind.TRAILING_BYTES, end, Quantity.of(trailingBytes, "byte") + " after EOI");
     }
   }
 
@@ -123,7 +124,8 @@ final class WsqMarkerParser {
           position,
           String.format(Locale.ROOT, "not a WSQ marker: %04X", code));
     } else {
-      report(Kind.STRAY_BYTES, position, bytes(end - position) + " that belong to no segment");
+      report(
+          Kind.STRAY_BYTES, position, Quantity.of(end - position, "byte") + " outside any segment");
     }
     return end;
   }
@@ -308,9 +310,5 @@ final class WsqMarkerParser {
     if (defects.size() < MAX_DEFECTS) {
       defects.add(new CodestreamDefect(kind, source.origin() + position, detail));
     }
-  }
-
-  private static String bytes(long number) {
-    return number == 1 ? "1 byte" : number + " bytes";
   }
 }
