@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import ridgeproof.imagery.ImageFormat;
 import ridgeproof.imagery.header.ImageHeaders;
+import ridgeproof.report.words.Counted;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.FieldRow;
@@ -93,7 +94,7 @@ public final class FieldValues {
     ByteSource bytes = record.dataOf(field);
     boolean coded = ImageHeaders.formatOf(bytes) != ImageFormat.RAW;
     if (!showPersonal && (isPrivate(field.number()) || !coded)) {
-      return String.format(Locale.ROOT, "%,d bytes of data", bytes.length());
+      return Counted.of(bytes.length(), "byte") + " of data";
     }
     StringBuilder hex = new StringBuilder();
     for (int i = 0; i < Math.min(FIRST_BYTES, bytes.length()); i++) {
@@ -101,8 +102,8 @@ public final class FieldValues {
     }
     return String.format(
         Locale.ROOT,
-        "%,d bytes of data: %s%s",
-        bytes.length(),
+        "%s of data: %s%s",
+        Counted.of(bytes.length(), "byte"),
         hex.toString().strip(),
         bytes.length() > FIRST_BYTES ? " ..." : "");
   }

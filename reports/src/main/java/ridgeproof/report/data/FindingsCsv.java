@@ -44,7 +44,8 @@ public final class FindingsCsv {
           "found",
           "required",
           "remedy",
-          "source");
+          "source",
+          "places");
 
   private final RenderOptions options;
   private final Writer out;
@@ -102,7 +103,8 @@ public final class FindingsCsv {
         finding.required(),
         finding.remedy(),
         finding.source().document()
-            + (finding.source().place().isEmpty() ? "" : ", " + finding.source().place()));
+            + (finding.source().place().isEmpty() ? "" : ", " + finding.source().place()),
+        String.valueOf(1 + finding.repeats().size()));
   }
 
   private static String offset(Optional<ByteRange> bytes) {

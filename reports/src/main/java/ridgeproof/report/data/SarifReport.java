@@ -142,6 +142,9 @@ public final class SarifReport {
     json.writeStringField("ruleId", finding.ruleId());
     json.writeNumberField("ruleIndex", ruleIndex.get(finding.ruleId()));
     json.writeStringField("level", level(finding.severity()));
+    if (!finding.repeats().isEmpty()) {
+      json.writeNumberField("occurrenceCount", 1 + finding.repeats().size());
+    }
     writeText(
         json,
         "message",

@@ -7,6 +7,7 @@ import ridgeproof.report.RenderOptions;
 import ridgeproof.report.ReportPhrases;
 import ridgeproof.report.TextLayout;
 import ridgeproof.report.TextSanitizer;
+import ridgeproof.report.words.Counted;
 import ridgeproof.spec.SpecTables;
 import ridgeproof.spec.layout.FieldRow;
 import ridgeproof.transaction.Transaction;
@@ -35,8 +36,8 @@ public final class LayoutListing {
   public static String render(
       FileFacts file, Transaction transaction, SpecTables tables, RenderOptions options) {
     LayoutListing listing = new LayoutListing(transaction, tables, options);
-    listing.out.append(
-        String.format(Locale.ROOT, "%s  %,d bytes%n", TextSanitizer.of(file.name()), file.bytes()));
+    listing.out.append(TextSanitizer.of(file.name())).append("  ");
+    listing.out.append(Counted.of(file.bytes(), "byte")).append('\n');
     listing.out.append("  offset   length  what\n");
     transaction.records().forEach(listing::record);
     transaction.unread().forEach(listing::unread);

@@ -80,7 +80,7 @@ public final class TextReport {
 
   private String facts() {
     StringBuilder line = new StringBuilder();
-    line.append(String.format(Locale.US, "%,d bytes", file.bytes()));
+    line.append(Counted.of(file.bytes(), "byte"));
     int records = report.transaction().records().size();
     if (records > 0) {
       line.append(", version ").append(ReportPhrases.version(report));
@@ -154,15 +154,17 @@ public final class TextReport {
     String positions = wording.positions(image);
     String impression = wording.impression(image.impression());
     if (!positions.isEmpty()) {
+      String codes = String.join(", ", image.positions().stream().map(String::valueOf).toList());
       paragraph(
           "  ",
-          "position "
-              + String.join(", ", image.positions().stream().map(String::valueOf).toList())
-              + ", "
+          (image.positions().size() == 1 ? "position " + codes + ", " : "positions " + codes + ": ")
               + positions
               + (impression.isEmpty() ? "" : "; " + impression));
     }
-    paragraph("  ", wording.measures(image));
+    String measures = wording.measures(image);
+    if (!measures.isEmpty()) {
+      paragraph("  ", measures);
+    }
     ridges.lines(image, scores).forEach(line -> paragraph("  ", line));
   }
 

@@ -297,6 +297,12 @@ final class TicketContents {
                 + (request.copy().isPresent()
                     ? " The safe copy may be sent with the ticket."
                     : "")));
+    if (request.message().isPresent()) {
+      lines.add(
+          new Line.Prose(
+              "The bureau's message is shown as received. It may contain personal data: review it"
+                  + " before you send the ticket."));
+    }
     lines.add(
         new Line.Prose(
             request.controlNumber()
