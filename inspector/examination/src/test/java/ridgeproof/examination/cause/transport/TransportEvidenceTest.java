@@ -127,10 +127,35 @@ class TransportEvidenceTest {
             .toList());
   }
 
+  /** Only what was undone rightly shows what else is wrong. */
+  @Test
+  void whatIsWrongBesideIsSeenThroughQuotedPrintable() {
+    byte[] early = SampleCard.rolled().with(2, draft -> draft.with(22, "18990214")).bytes();
+    List<String> sound = rules(early);
+    assertFalse(sound.isEmpty());
+    for (String softBreak : List.of("=\r\n", "=\n")) {
+      String quoted = quoted(new String(early, ISO_8859_1), softBreak, "=%02X");
+      List<String> found = rules(quoted.getBytes(ISO_8859_1));
+      assertEquals("RP-STR-035", found.get(0));
+      assertEquals(sound, found.subList(1, found.size()));
+    }
+  }
+
+  private static List<String> rules(byte[] file) {
+    return SampleCard.examine(file).findings().stream()
+        .map(finding -> finding.ruleId())
+        .distinct()
+        .toList();
+  }
+
   private static String quoted(String softBreak, String code) {
+    return quoted(CARD, softBreak, code);
+  }
+
+  private static String quoted(String file, String softBreak, String code) {
     StringBuilder text = new StringBuilder();
     int column = 0;
-    for (char c : CARD.toCharArray()) {
+    for (char c : file.toCharArray()) {
       boolean plain = c > ' ' && c < 0x7F && c != '=';
       text.append(plain ? String.valueOf(c) : String.format(code, (int) c));
       column += plain ? 1 : 3;
