@@ -134,7 +134,7 @@ final class TicketContents {
     return List.of(
         new Line.Room("Cause"),
         new Line.Room("Corrected in version"),
-        new Line.Room("Until then"),
+        new Line.Room("Workaround until then"),
         new Line.Room("Answered by, date"));
   }
 
