@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -135,14 +134,14 @@ final class TicketContents {
     return List.of(
         new Line.Room("Cause"),
         new Line.Room("Corrected in version"),
-        new Line.Room("Until then"),
+        new Line.Room("Workaround until then"),
         new Line.Room("Answered by, date"));
   }
 
   private List<Line> examined() {
     List<Line> lines = new ArrayList<>();
     fact(lines, "SHA-256", file.sha256());
-    fact(lines, "Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()));
+    fact(lines, "Size", Counted.of(file.bytes(), "byte"));
     Optional<LogicalRecord> header = report.transaction().header();
     if (header.isPresent()) {
       fact(lines, "Version", ReportPhrases.version(report));
