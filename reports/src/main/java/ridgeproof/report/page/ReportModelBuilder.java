@@ -107,7 +107,7 @@ public final class ReportModelBuilder {
 
   private List<Fact> facts() {
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()), false));
+    facts.add(new Fact("Size", Counted.of(file.bytes(), "byte"), false));
     if (!report.transaction().records().isEmpty()) {
       facts.add(new Fact("Version", ReportPhrases.version(report), false));
       report
