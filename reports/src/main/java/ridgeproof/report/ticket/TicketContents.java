@@ -152,7 +152,7 @@ final class TicketContents {
       fact(lines, "Control number", controlNumber(header.get()));
       fact(lines, "Records", records());
       fact(lines, "Checked as", ReportPhrases.heldTo(report));
-      ReportPhrases.completenessGap(report).ifPresent(gap -> fact(lines, "Completeness", gap));
+      ReportPhrases.completeness(report).ifPresent(how -> fact(lines, "Completeness", how));
       report
           .relaxed()
           .forEach(rule -> fact(lines, "Relaxed by the profile", wording.relaxed(rule)));

@@ -75,6 +75,7 @@ class MessageListingTest {
           rules       RP-RDG-004 Print is too dry
           found by    first letter of the code
           source      What practitioners of ten-print capture agree on (common practice)
+
         Field 2.020 is: Place of birth.
 
         To find the cause in your file, run: ridgeproof examine FILE. The bureau's own

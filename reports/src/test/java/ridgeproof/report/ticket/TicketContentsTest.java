@@ -194,10 +194,7 @@ class TicketContentsTest {
             fact("Records", "1: 1 Type-1")),
         lines.subList(2, 6));
     assertEquals(
-        List.of(
-            fact(
-                "Completeness",
-                "Completeness was not checked: the file states no type of transaction")),
+        List.of(fact("Completeness", "not checked: the file states no type of transaction")),
         facts("Completeness", lines));
   }
 
