@@ -50,7 +50,7 @@ public final class Established {
         + (explained.isEmpty() ? ": nothing" : ": " + String.join(", ", explained));
   }
 
-  private static String name(Finding finding) {
+  static String name(Finding finding) {
     List<String> words = new ArrayList<>(List.of(finding.ruleId()));
     finding.location().record().ifPresent(record -> words.add("record " + record));
     finding.location().field().ifPresent(field -> words.add(field.toString()));

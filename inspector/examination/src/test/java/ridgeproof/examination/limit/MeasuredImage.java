@@ -76,14 +76,14 @@ public record MeasuredImage(
   }
 
   /** One more gray level, which so few pixels have. */
-  MeasuredImage rare(int pixels) {
+  public MeasuredImage rare(int pixels) {
     int[] counts = print.clone();
     counts[0] = pixels;
     return new MeasuredImage(counts, fading, bare, padding, ridges, band, edges);
   }
 
   /** The print in dark, light, and this share of it between. */
-  MeasuredImage slopes(double share) {
+  public MeasuredImage slopes(double share) {
     int pixels = Arrays.stream(print).sum();
     int[] counts = new int[256];
     counts[128] = (int) Math.round(share * pixels);
@@ -94,7 +94,7 @@ public record MeasuredImage(
     return new MeasuredImage(counts, fading, bare, padding, ridges, band, edges);
   }
 
-  MeasuredImage fading(int gray, int pixels) {
+  public MeasuredImage fading(int gray, int pixels) {
     return new MeasuredImage(print, at(gray, pixels), bare, padding, ridges, band, edges);
   }
 
@@ -106,15 +106,15 @@ public record MeasuredImage(
     return new MeasuredImage(print, fading, bare, lines, ridges, band, edges);
   }
 
-  MeasuredImage ridges(RidgePeriod period) {
+  public MeasuredImage ridges(RidgePeriod period) {
     return new MeasuredImage(print, fading, bare, padding, Optional.of(period), band, edges);
   }
 
-  MeasuredImage band(EmptyBand rows) {
+  public MeasuredImage band(EmptyBand rows) {
     return new MeasuredImage(print, fading, bare, padding, ridges, rows, edges);
   }
 
-  MeasuredImage edges(Wraparound wraparound) {
+  public MeasuredImage edges(Wraparound wraparound) {
     return new MeasuredImage(print, fading, bare, padding, ridges, band, wraparound);
   }
 
