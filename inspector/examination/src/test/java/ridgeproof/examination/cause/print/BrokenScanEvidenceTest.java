@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static ridgeproof.examination.cause.MeasuredCard.inRecord;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.SampleCard;
 import ridgeproof.examination.cause.MeasuredCard;
@@ -80,6 +81,11 @@ class BrokenScanEvidenceTest {
   void asManyPixelsAsTellAnythingOfTheGrayLevelsAreEnough() {
     assertEquals(1, told(MeasuredImage.sound().levels(200, 20_000).slopes(0.01)).size());
     assertEquals(List.of(), told(MeasuredImage.sound().levels(200, 19_999).slopes(0.01)));
+  }
+
+  @Test
+  void itsRulesAreThoseOfBrokenScans() {
+    assertEquals(Set.of("RP-IMG-044", "RP-IMG-047", "RP-IMG-048"), new BrokenScanCause().ids());
   }
 
   @Test

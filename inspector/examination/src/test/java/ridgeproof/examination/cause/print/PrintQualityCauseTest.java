@@ -133,14 +133,14 @@ class PrintQualityCauseTest {
   @Test
   void theFirstMeasureThatHasALimitTellsHowShortItFalls() {
     assertEquals(
-        List.of("RP-RDG-003 record 3 finger 1: RP-RDG-002 record 3 finger 1"),
+        List.of("RP-RDG-002 record 3 finger 1: RP-RDG-003 record 3 finger 1"),
         by(
             measured(
                 "RP-RDG-002",
                 1,
                 Measure.of("first", 1, "mm"),
                 Measure.against("second", 1, "mm", 0),
-                Measure.against("third", 95, "mm", 100)),
+                Measure.against("third", 80, "mm", 100)),
             measured("RP-RDG-003", 1, 9, 10)));
     // Without a measure it falls no shorter than its limit.
     assertEquals(

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.SampleCard;
 import ridgeproof.examination.cause.Established;
@@ -53,6 +54,12 @@ class ScaleCausesTest {
   private static List<String> told(String unit, String scale, double pixels) {
     return measured(stating(SampleCard.rolledTagged(), 3, unit, scale), 3, pixels)
         .told(new ScaleCauses());
+  }
+
+  @Test
+  void itsRulesAreThoseOfScale() {
+    assertEquals(
+        Set.of("RP-IMG-052", "RP-IMG-053", "RP-IMG-054", "RP-IMG-055"), new ScaleCauses().ids());
   }
 
   @Test
