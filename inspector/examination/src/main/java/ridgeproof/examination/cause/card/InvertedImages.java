@@ -58,7 +58,7 @@ public final class InvertedImages implements CauseRule {
           ALL,
           Location.file(),
           String.format(Locale.ROOT, "%d of %d images", dark.size(), images.size()),
-          images,
+          images.stream().filter(image -> mayBeInverted(facts(image), limits)).toList(),
           limits,
           causes);
     } else {
@@ -76,7 +76,11 @@ public final class InvertedImages implements CauseRule {
       PixelLimits limits,
       CauseLog causes) {
     double ground =
-        images.stream().mapToInt(image -> facts(image).ground().orElse(0)).average().orElse(0);
+        images.stream()
+            .filter(image -> showsGround(facts(image), limits))
+            .mapToInt(image -> facts(image).ground().getAsInt())
+            .average()
+            .orElse(0);
     causes.add(
         rule,
         place,
@@ -101,14 +105,21 @@ public final class InvertedImages implements CauseRule {
 
   /** Beside one that is certainly inverted, this is enough for others. */
   private static boolean hasDarkGround(GrayLevelStatistics print, PixelLimits limits) {
-    return print.ground().isPresent()
-        && print.bareShare() >= limits.limit("ground-share").share()
-        && print.ground().getAsInt() <= limits.value("dark-ground");
+    return showsGround(print, limits) && print.ground().getAsInt() <= limits.value("dark-ground");
+  }
+
+  /** A print on a light ground is as it should be, whatever was done to the others. */
+  private static boolean mayBeInverted(GrayLevelStatistics print, PixelLimits limits) {
+    return !showsGround(print, limits) || hasDarkGround(print, limits);
+  }
+
+  private static boolean showsGround(GrayLevelStatistics print, PixelLimits limits) {
+    return print.ground().isPresent() && print.bareShare() >= limits.limit("ground-share").share();
   }
 
   private static boolean isInverted(GrayLevelStatistics print, PixelLimits limits) {
     double near = limits.value("ground-nearness");
-    if (print.ground().isEmpty() || print.bareShare() < limits.limit("ground-share").share()) {
+    if (!showsGround(print, limits)) {
       return false;
     }
     double fading = (double) print.fading().total() / Math.max(1, print.marked().total());
