@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
@@ -119,6 +120,11 @@ public final class RidgePeriodCause implements CauseRule {
     List<Period> sorted = new ArrayList<>(odd);
     sorted.sort((one, other) -> Double.compare(one.millimetres(), other.millimetres()));
     Period median = sorted.get(sorted.size() / 2);
+    Set<Integer> others =
+        periods.stream()
+            .filter(period -> !odd.contains(period))
+            .map(period -> period.image().record().ordinal())
+            .collect(Collectors.toSet());
     log.add(
         "RP-IMG-040",
         Location.file(),
@@ -128,7 +134,15 @@ public final class RidgePeriodCause implements CauseRule {
                     Locale.ROOT, ", as in %d of %d images", odd.size(), periods.size())),
         required(median, limit),
         evidence(median, limit),
-        OF_SCALE.or(Consequences.ofRules("RP-TXN-016", "RP-TXN-017", "RP-TXN-018")));
+        OF_SCALE
+            .onlyWhere(finding -> isOfScale(finding, others))
+            .or(Consequences.ofRules("RP-TXN-016", "RP-TXN-017", "RP-TXN-018")));
+  }
+
+  /** What is seen of an image of which the scale is right stays, but for how others match it. */
+  private static boolean isOfScale(Finding finding, Set<Integer> others) {
+    return finding.ruleId().startsWith("RP-SEQ")
+        || finding.location().record().stream().noneMatch(others::contains);
   }
 
   private static String observed(Period period) {

@@ -88,12 +88,15 @@ class RidgePeriodCauseTest {
         told(card(4.6, 9.2, 9.2), found));
   }
 
+  /** But nothing of the image that is at the right scale, beyond how it matches the others. */
   @Test
   void imagesThatAgreeAreOneFindingOfTheFileWithTheirMedian() {
     Finding[] found = {
       at("RP-RDG-002", 3, 1),
       at("RP-IMG-008", 16, 14),
       at("RP-IMG-016", 3, 1),
+      at("RP-RDG-002", 7, 5),
+      at("RP-SEQ-001", 7, 5),
       Established.finding("RP-TXN-016"),
       Established.finding("RP-TXN-017"),
       Established.finding("RP-TXN-018"),
@@ -105,7 +108,7 @@ class RidgePeriodCauseTest {
                 + " about 0.46 mm, at least 0.30 mm; ridge distance 0.24 mm (limit 0.3);"
                 + " ridge distance 4.7 pixels; windows with clear ridges 20"
                 + " -> RP-RDG-002 record 3 finger 1, RP-IMG-008 record 16 finger 14,"
-                + " RP-TXN-016, RP-TXN-017, RP-TXN-018"),
+                + " RP-SEQ-001 record 7 finger 5, RP-TXN-016, RP-TXN-017, RP-TXN-018"),
         told(card(4.9, 4.5, 4.7, 4.6, 9.2), found));
     assertEquals(
         List.of(
