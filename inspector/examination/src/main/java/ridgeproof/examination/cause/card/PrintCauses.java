@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.Consequences;
@@ -89,11 +90,14 @@ final class PrintCauses {
   private static void together(List<Fault> faults, CauseLog causes) {
     boolean mirrored = faults.get(0).rule().equals(MIRRORED);
     boolean half = faults.get(0).observed().endsWith("upside down");
+    List<ExaminedImage> images =
+        faults.stream().flatMap(fault -> fault.concerned().stream()).toList();
     Consequences ofImages =
         Consequences.ofRules("RP-RDG", "RP-IMG-009", "RP-IMG-019")
-            .inRecords(
-                ExaminedImage.ordinals(
-                    faults.stream().flatMap(fault -> fault.concerned().stream()).toList()));
+            .inRecords(ExaminedImage.ordinals(images));
+    Set<Integer> positions = new TreeSet<>();
+    faults.forEach(fault -> positions.add(fault.finger().code()));
+    images.forEach(image -> image.position().ifPresent(positions::add));
     causes.add(
         mirrored ? CardCauses.MIRRORED : half ? CardCauses.UPSIDE_DOWN : CardCauses.QUARTER,
         Location.file(),
@@ -101,7 +105,14 @@ final class PrintCauses {
             String.format(Locale.ROOT, "%d fingers: %s", faults.size(), faults.get(0).observed())),
         faults.get(0).required(),
         List.of(),
-        Consequences.ofRules("RP-SEQ").or(mirrored ? Consequences.none() : ofImages));
+        Consequences.ofRules("RP-SEQ")
+            .onlyWhere(finding -> isAtOneOf(positions, finding.location()))
+            .or(mirrored ? Consequences.none() : ofImages));
+  }
+
+  /** What names no finger is of the card; a finger without the fault speaks for itself. */
+  private static boolean isAtOneOf(Set<Integer> positions, Location place) {
+    return place.position().isEmpty() || positions.contains(place.position().getAsInt());
   }
 
   /**

@@ -10,6 +10,7 @@ import static ridgeproof.examination.cause.card.MadeHands.prints;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import ridgeproof.examination.cause.Established;
 import ridgeproof.examination.cause.card.MadeHands.Print;
 import ridgeproof.finding.Finding;
 import ridgeproof.imagery.Turn;
@@ -50,6 +51,18 @@ class SinglePrintPosesTest {
                 + " when mirrored; an image that is not mirrored"
                 + " -> RP-SEQ-001 record 4 finger 2"),
         told(withSlap().roll(2, Print.of(2).mirror())));
+  }
+
+  @Test
+  void whereHalfOfASlapMatchesTheOtherRollsAreTheMirroredOnes() {
+    assertEquals(
+        List.of(
+            "RP-SEQ-023 record 4 finger 2: rolled print mirrored: it matches its plain print only"
+                + " when mirrored; an image that is not mirrored"
+                + " -> RP-SEQ-001 record 4 finger 2",
+            "RP-SEQ-023 record 5 finger 3: rolled print mirrored: it matches its plain print only"
+                + " when mirrored; an image that is not mirrored"),
+        told(withSlap().roll(2, Print.of(2).mirror()).roll(3, Print.of(3).mirror())));
   }
 
   @Test
@@ -146,6 +159,32 @@ class SinglePrintPosesTest {
   void threeOfFiveAreMostAndThreeOfSixAreNot() {
     assertEquals(List.of("RP-SEQ-022"), threeBeside(prints(7, 8)));
     assertEquals(List.of("RP-SEQ-023", "RP-SEQ-023", "RP-SEQ-023"), threeBeside(prints(7, 8, 9)));
+  }
+
+  @Test
+  void aFaultOfMostPrintsExplainsNothingOfAFingerWithoutIt() {
+    MadeHands hands =
+        MadeHands.rolls()
+            .plain(13, 1, Print.of(1).mirror())
+            .plain(14, 6, Print.of(6).mirror())
+            .plain(15, 2, Print.of(2).mirror())
+            .slap(LEFT_SLAP, List.of(7, 8), prints(7, 8));
+    List<String> told =
+        hands
+            .card()
+            .told(
+                new CardCauses(),
+                at("RP-SEQ-001", 4, 2),
+                at("RP-SEQ-001", 15, 13),
+                at("RP-SEQ-002", 9, 7),
+                at("RP-RDG-002", 4, 2),
+                Established.finding("RP-SEQ-004"));
+    assertEquals(
+        List.of(
+            "RP-SEQ-022: 3 fingers: "
+                + EITHER
+                + " -> RP-SEQ-001 record 4 finger 2, RP-SEQ-001 record 15 finger 13, RP-SEQ-004"),
+        told);
   }
 
   @Test
