@@ -284,7 +284,8 @@ public final class CardCauses implements CauseRule {
   private static void withoutRolls(ExaminationInput examinee, CardPrints card, CauseLog causes) {
     Map<PlainImage, Turn> turned = new UprightSlaps(examinee).turned(card.plains());
     long several = card.plains().stream().filter(plain -> plain.places().size() > 1).count();
-    boolean all = !turned.isEmpty() && turned.size() == several;
+    // A single slap tells of itself alone.
+    boolean all = turned.size() > 1 && turned.size() == several;
     if (all && turned.values().stream().allMatch(turn -> turn == Turn.HALF)) {
       upsideDown(card, String.format(Locale.ROOT, "all %d images", images(card)), causes);
       return;

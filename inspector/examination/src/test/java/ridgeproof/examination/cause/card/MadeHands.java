@@ -39,7 +39,7 @@ final class MadeHands {
   static final List<Integer> RIGHT = List.of(2, 3, 4, 5);
   static final List<Integer> LEFT = List.of(10, 9, 8, 7);
 
-  private static final int SIDE = 240;
+  static final int SIDE = 240;
   private static final int MINUTIAE = 30;
   private static final double PERIOD = 9;
   private static final int PPI = 500;
@@ -77,24 +77,12 @@ final class MadeHands {
           new Print(finger, mirrored, turn, Turn.NONE), print -> made(print));
     }
 
-    /** Ridges with an end or a fork wherever their phase winds about a point. */
     private static Minutiae made(Print print) {
-      Random random = new Random(100 + print.finger);
-      double[][] points = new double[MINUTIAE][];
-      for (int i = 0; i < MINUTIAE; i++) {
-        points[i] =
-            new double[] {SIDE * random.nextDouble(), SIDE * random.nextDouble(), i % 2 * 2 - 1};
-      }
-      byte[] pixels = new byte[SIDE * SIDE];
-      for (int y = 0; y < SIDE; y++) {
-        for (int x = 0; x < SIDE; x++) {
-          double phase = 2 * Math.PI * Math.hypot(x - SIDE / 2.0, y - 1.2 * SIDE) / PERIOD;
-          for (double[] point : points) {
-            phase += point[2] * Math.atan2(y - point[1], x - point[0]);
-          }
-          int column = print.mirrored ? SIDE - 1 - x : x;
-          pixels[y * SIDE + column] = (byte) Math.round(130 + 110 * Math.cos(phase));
-        }
+      byte[] ridges = pixels(print.finger);
+      byte[] pixels = new byte[ridges.length];
+      for (int i = 0; i < pixels.length; i++) {
+        int column = i % SIDE;
+        pixels[i] = ridges[i - column + (print.mirrored ? SIDE - 1 - column : column)];
       }
       GrayImage image = print.turn.of(GrayImage.owning(SIDE, SIDE, pixels));
       return Minutiae.of(image.toArray(), SIDE, SIDE, PPI);
@@ -120,6 +108,27 @@ final class MadeHands {
       return new FingerAnalysis(
           List.of(), Optional.of(measures), new QualityScore(SCORE, List.of()));
     }
+  }
+
+  /** Ridges that end or fork wherever their phase winds about a point. */
+  static byte[] pixels(int finger) {
+    Random random = new Random(100 + finger);
+    double[][] points = new double[MINUTIAE][];
+    for (int i = 0; i < MINUTIAE; i++) {
+      points[i] =
+          new double[] {SIDE * random.nextDouble(), SIDE * random.nextDouble(), i % 2 * 2 - 1};
+    }
+    byte[] pixels = new byte[SIDE * SIDE];
+    for (int i = 0; i < pixels.length; i++) {
+      int x = i % SIDE;
+      int y = i / SIDE;
+      double phase = 2 * Math.PI * Math.hypot(x - SIDE / 2.0, y - 1.2 * SIDE) / PERIOD;
+      for (double[] point : points) {
+        phase += point[2] * Math.atan2(y - point[1], x - point[0]);
+      }
+      pixels[i] = (byte) Math.round(130 + 110 * Math.cos(phase));
+    }
+    return pixels;
   }
 
   private final MeasuredCard card;
@@ -180,6 +189,19 @@ final class MadeHands {
             record,
             new RidgeAnalysis(
                 Impression.PLAIN, fingers, Optional.of(new Slap(segments, 0, Optional.empty())))));
+  }
+
+  /** A picture of prints and what is seen in it, in the place of a slap. */
+  MadeHands picture(int record, RidgeAnalysis seen) {
+    return new MadeHands(card.ridges(record, seen));
+  }
+
+  /** The same images once records hold other pictures. */
+  static MadeHands on(SampleCard card) {
+    return new MadeHands(
+        MeasuredCard.of(card)
+            .depth(Depth.RIDGES)
+            .compared(new SequenceResult(List.of(), List.of(), 40)));
   }
 
   static Print[] prints(int... fingers) {
