@@ -152,8 +152,4 @@ final class PlainReading {
     }
     return Optional.empty();
   }
-
-  Turn turned() {
-    return turned;
-  }
 }

@@ -10,6 +10,7 @@ import static ridgeproof.examination.cause.card.MadeHands.prints;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import ridgeproof.examination.cause.card.MadeHands.Print;
@@ -262,13 +263,78 @@ class CardCausesTest {
                 + SEQ
                 + ", RP-RDG-002 record 16 finger 8, RP-RDG-021 record 16 finger 8,"
                 + " RP-IMG-009 record 16 finger 14, RP-IMG-019 record 16 finger 14"),
-        told(
-                reversed(MadeHands.rolls(), Print::mirror)
-                    .plain(13, 1, Print.of(1).mirror())
-                    .plain(14, 6, Print.of(6)))
-            .stream()
+        told(reversed(MadeHands.rolls(), Print::mirror).plain(13, 1, Print.of(1).mirror())).stream()
             .filter(line -> line.startsWith("RP-SEQ-022"))
             .toList());
+  }
+
+  @Test
+  void whatWasDoneToAllImagesIsNotSaidOfOneOfThemAgain() {
+    assertEquals(
+        List.of("RP-SEQ-022"),
+        rules(
+            slaps(rolls(CardCausesTest::tipDown), CardCausesTest::tipDown)
+                .roll(2, tipDown(Print.of(2)).mirror())));
+    assertEquals(
+        List.of("RP-SEQ-022"),
+        rules(slaps(rolls(Print::mirror), print -> print).plain(13, 1, Print.of(1))));
+  }
+
+  private static List<String> rules(MadeHands hands) {
+    return told(hands).stream().map(line -> line.substring(0, 10)).toList();
+  }
+
+  @Test
+  void tipsAtTheBottomAreNoMirroredCardWhereASlapIsMirroredByItself() {
+    assertEquals(
+        List.of(
+            "RP-SEQ-022 record 16 finger 14: image mirrored; images that are not mirrored;"
+                + " matching fingers 4"
+                + OF_LEFT_SLAP),
+        told(
+            slaps(rolls(CardCausesTest::tipDown), CardCausesTest::tipDown)
+                .slap(LEFT_SLAP, LEFT, each(print -> tipDown(print).mirror(), 7, 8, 9, 10))));
+  }
+
+  @Test
+  void allRollsInTheNextBoxExplainWhatIsSaidOfTheThumbsToo() {
+    List<String> told =
+        slaps(filed(1), print -> print).card().told(new CardCauses(), at("RP-SEQ-001", 3, 1));
+    assertEquals(1, told.size());
+    assertEquals("RP-SEQ-001 record 3 finger 1", told.get(0).replaceFirst(".* -> ", ""));
+  }
+
+  /** Of each slap two fingers match the roll in the next box. */
+  private static MadeHands twoOfEach(int thirdRight) {
+    return filed(1)
+        .slap(RIGHT_SLAP, RIGHT, prints(2, 3, thirdRight, 41))
+        .slap(LEFT_SLAP, LEFT, prints(42, 43, 8, 7));
+  }
+
+  @Test
+  void twoFingersOfEachSlapInTheNextBoxAreShifted() {
+    assertEquals(
+        List.of(
+            "RP-SEQ-026: 4 rolled prints are in the position after their own;"
+                + " each rolled print in its own position; matching fingers 4 -> "
+                + SEQ),
+        told(twoOfEach(40)));
+    // The ring finger of the right hand matches the roll of its own name.
+    assertEquals(List.of(), told(twoOfEach(4).roll(4, Print.of(4)).roll(5, Print.of(44))));
+  }
+
+  @Test
+  void itsRulesAreThoseOfCardsAndOfTheirPrints() {
+    assertEquals(
+        Set.of(
+            "RP-SEQ-020",
+            "RP-SEQ-021",
+            "RP-SEQ-022",
+            "RP-SEQ-023",
+            "RP-SEQ-024",
+            "RP-SEQ-025",
+            "RP-SEQ-026"),
+        new CardCauses().ids());
   }
 
   @Test
