@@ -71,7 +71,7 @@ final class RecordBuilder {
     int nth = element == null ? 1 : parent.count(name.local());
     if (element != null) {
       checkPlace(parent, element, nth, context.absolute(from, textStart));
-    } else if (parent.element != null && parent.element.rows().isEmpty()) {
+    } else if (parent.element != null) {
       reportUnknown(parent, name, context.absolute(from, textStart));
     }
     open.add(new OpenElement(element, ++elements, nth, from, textStart));
