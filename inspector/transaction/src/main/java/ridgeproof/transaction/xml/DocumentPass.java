@@ -36,6 +36,7 @@ final class DocumentPass {
   private boolean resumed;
   private int packageDepth = -1;
   private int last;
+  private int whole;
 
   DocumentPass(XmlContext context, RecordSink sink, Namespaces namespaces) {
     this.context = context;
@@ -62,7 +63,8 @@ final class DocumentPass {
       return OptionalInt.empty();
     } catch (XMLStreamException stop) {
       int at = endsWithin(stop) ? context.source.length() : Math.max(last, brokenAt(stop));
-      finishRecord(at);
+      whole = lastTag(at);
+      finishRecord(at == context.source.length() ? at : whole);
       if (!resumed || !EndTags.fill(context.source, last, context.source.length())) {
         report(stop, at);
       }
@@ -73,6 +75,11 @@ final class DocumentPass {
   /** Text behind the outermost element. */
   Optional<ByteRange> outside() {
     return Optional.ofNullable(outside);
+  }
+
+  /** The end of what is whole, where the XML broke: the tag in which it did is not. */
+  int whole() {
+    return whole;
   }
 
   /** Whether the file just ends, and nothing that is known stands behind what was left open. */

@@ -101,11 +101,9 @@ public final class XmlTransactionReader {
         }
         int broken = stop.getAsInt();
         OptionalInt next = starts.next(Math.max(broken, Math.max(from, sink.lastStart()) + 1));
-        if (next.isEmpty() || next.getAsInt() > broken) {
-          int end = next.orElse(context.source.length());
-          if (end > broken && !EndTags.fill(context.source, broken, end)) {
-            unread.add(context.absolute(broken, end));
-          }
+        int end = next.orElse(context.source.length());
+        if (end > broken && !EndTags.fill(context.source, passage.whole(), end)) {
+          unread.add(context.absolute(passage.whole(), end));
         }
         from = next.orElse(-1);
       }
