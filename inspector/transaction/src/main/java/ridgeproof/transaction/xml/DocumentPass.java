@@ -24,6 +24,7 @@ final class DocumentPass {
       XmlTables.PACKAGE.substring(XmlTables.PACKAGE.indexOf(':') + 1);
 
   private final XmlContext context;
+  private final KnownStarts starts;
   private final RecordSink sink;
   private final Namespaces namespaces;
   private final Names names = new Names();
@@ -40,6 +41,7 @@ final class DocumentPass {
 
   DocumentPass(XmlContext context, RecordSink sink, Namespaces namespaces) {
     this.context = context;
+    this.starts = new KnownStarts(context.source, context.xml);
     this.sink = sink;
     this.namespaces = namespaces;
   }
@@ -62,10 +64,13 @@ final class DocumentPass {
       finishRecord(last);
       return OptionalInt.empty();
     } catch (XMLStreamException stop) {
-      int at = endsWithin(stop) ? context.source.length() : Math.max(last, brokenAt(stop));
+      int at =
+          endsWithin(stop)
+              ? context.source.length()
+              : Math.max(last, characters.brokenAt(stop).orElse(last));
       whole = lastTag(at);
       finishRecord(at == context.source.length() ? at : whole);
-      if (!resumed || !EndTags.fill(context.source, last, context.source.length())) {
+      if (!resumed || !isRest(at)) {
         report(stop, at);
       }
       return OptionalInt.of(at);
@@ -84,14 +89,12 @@ final class DocumentPass {
 
   /** Whether the file just ends, and nothing that is known stands behind what was left open. */
   private boolean endsWithin(XMLStreamException stop) {
-    return stop instanceof WstxEOFException
-        && new KnownStarts(context.source, context.xml).next(last).isEmpty();
+    return stop instanceof WstxEOFException && starts.next(last).isEmpty();
   }
 
-  private int brokenAt(XMLStreamException stop) {
-    return stop.getLocation() == null
-        ? last
-        : characters.start(Math.max(0, stop.getLocation().getCharacterOffset()));
+  /** Whether what began earlier only ends here; nothing is looked at twice while records follow. */
+  private boolean isRest(int at) {
+    return starts.next(at).isEmpty() && EndTags.fill(context.source, last, context.source.length());
   }
 
   private void report(XMLStreamException stop, int at) {
