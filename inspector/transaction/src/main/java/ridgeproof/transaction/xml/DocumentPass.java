@@ -38,6 +38,7 @@ final class DocumentPass {
   private int packageDepth = -1;
   private int last;
   private int whole;
+  private int unreadFrom;
 
   DocumentPass(XmlContext context, RecordSink sink, Namespaces namespaces) {
     this.context = context;
@@ -69,7 +70,8 @@ final class DocumentPass {
               ? context.source.length()
               : Math.max(last, characters.brokenAt(stop).orElse(last));
       whole = lastTag(at);
-      finishRecord(at == context.source.length() ? at : whole);
+      unreadFrom = record == null ? whole : at;
+      finishRecord(at);
       if (!resumed || !isRest(at)) {
         report(stop, at);
       }
@@ -82,9 +84,14 @@ final class DocumentPass {
     return Optional.ofNullable(outside);
   }
 
-  /** The end of what is whole, where the XML broke: the tag in which it did is not. */
-  int whole() {
-    return whole;
+  /**
+   * What is not read behind the place where the XML broke. The tag in which it did belongs to the
+   * record up to there; outside of a record it is unread as a whole. End tags alone are nothing.
+   */
+  Optional<ByteRange> unreadTo(int end) {
+    return unreadFrom < end && !EndTags.fill(context.source, whole, end)
+        ? Optional.of(context.absolute(unreadFrom, end))
+        : Optional.empty();
   }
 
   /** Whether the file just ends, and nothing that is known stands behind what was left open. */

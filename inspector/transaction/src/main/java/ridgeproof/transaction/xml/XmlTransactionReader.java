@@ -101,10 +101,7 @@ public final class XmlTransactionReader {
         }
         int broken = stop.getAsInt();
         OptionalInt next = starts.next(Math.max(broken, Math.max(from, sink.lastStart()) + 1));
-        int end = next.orElse(context.source.length());
-        if (end > broken && !EndTags.fill(context.source, passage.whole(), end)) {
-          unread.add(context.absolute(passage.whole(), end));
-        }
+        passage.unreadTo(next.orElse(context.source.length())).ifPresent(unread::add);
         from = next.orElse(-1);
       }
       List<LogicalRecord> records = sink.records();
