@@ -35,7 +35,6 @@ final class DocumentPass {
   private RecordBuilder record;
   private ByteRange outside;
   private boolean resumed;
-  private int packageDepth = -1;
   private int last;
   private int whole;
   private int unreadFrom;
@@ -182,11 +181,10 @@ final class DocumentPass {
     }
     Optional<RecordElement> known = context.xml.record(name.local());
     if (known.isPresent()) {
-      record = sink.begin(known.get(), start, textStart, packageDepth >= 0);
+      record = sink.begin(known.get(), start, textStart);
       checkNamespace(name, start, textStart);
     } else if (name.local().equals(PACKAGE_NAME)) {
       sink.beginPackage(context.absolute(start, textStart));
-      packageDepth = scopes.size();
       checkNamespace(name, start, textStart);
     }
   }
@@ -221,9 +219,6 @@ final class DocumentPass {
     int textEnd = start();
     int end = characters.end(places.getEndingCharOffset());
     last = Math.max(last, end);
-    if (scopes.size() == packageDepth) {
-      packageDepth = -1;
-    }
     if (!scopes.isEmpty()) {
       namespaces.restore(scopes.remove(scopes.size() - 1));
     }
@@ -239,7 +234,7 @@ final class DocumentPass {
 
   private void finishRecord(int end) {
     if (record != null) {
-      sink.add(record.build(Math.max(end, record.start())));
+      sink.add(record.build(end));
       record = null;
     }
   }

@@ -49,11 +49,6 @@ final class RecordBuilder {
     open.add(new OpenElement(context.xml.element(record.type()), 0, 1, start, textStart));
   }
 
-  /** Where the record begins. */
-  int start() {
-    return start;
-  }
-
   /** How many elements are open, that of the record included. */
   int depth() {
     return open.size();

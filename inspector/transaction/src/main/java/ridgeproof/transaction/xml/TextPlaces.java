@@ -108,7 +108,6 @@ public final class TextPlaces {
           passUpTo(characters.start(info.getStartingCharOffset()));
           last = characters.end(info.getEndingCharOffset());
           begin(names.of(parser.getLocalName()));
-          passUpTo(last);
         } else if (event == XMLStreamConstants.END_ELEMENT) {
           last = characters.end(info.getEndingCharOffset());
           passUpTo(last);

@@ -171,6 +171,33 @@ class XmlDamageTest {
   }
 
   @Test
+  void aTagThatHasNoNameIsUnreadAsAWhole() {
+    String file = file(HEADER, "< a>", PRINT);
+    XmlReading reading = read(file);
+    assertEquals(List.of(broken(file, HEADER + "<", NOT_ALLOWED)), breaks(reading));
+    assertEquals(List.of("< a>"), unread(reading));
+    assertEquals(List.of(1, 14), types(reading));
+  }
+
+  @Test
+  void aPackageThatBreaksInItsTagIsPassedOver() {
+    StringBuilder attributes = new StringBuilder();
+    for (int i = 0; i < 70; i++) {
+      attributes.append(" a").append(i).append("=''");
+    }
+    String file = file(HEADER, PRINT).replaceFirst(">", attributes + ">");
+    XmlReading reading = read(file);
+    assertEquals(List.of(1, 14), types(reading));
+    assertEquals("0+1: " + TOO_MUCH, breaks(reading).get(0));
+  }
+
+  @Test
+  void theEndOfAPackageIsNoSecondBreak() {
+    String file = file("</x:y>", PRINT);
+    assertEquals(List.of(broken(file, "</x:", NO_MATCH)), breaks(read(file)));
+  }
+
+  @Test
   void aCommentThatIsNotClosedHidesWhatFollowsAndThatIsNamed() {
     String file = file(HEADER, "<!-- ", PRINT);
     XmlReading reading = read(file);

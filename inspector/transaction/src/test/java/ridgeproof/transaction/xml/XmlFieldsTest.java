@@ -155,6 +155,21 @@ class XmlFieldsTest {
   }
 
   @Test
+  void whatOneSubfieldLeavesOutIsNotTakenFromTheNext() {
+    String position = element(SQUARE, element("ansi-nist:FingerPositionCode", "2"));
+    String left = element(SQUARE, element("ansi-nist:SegmentLeftHorizontalCoordinateValue", "10"));
+    assertEquals("2;,10;2", second(21, print(1, position, left, position)));
+    String entry = "ansi-nist:ContentRecordSummary";
+    String contents =
+        element(
+            "ansi-nist:TransactionContentSummary",
+            element("ansi-nist:ContentRecordQuantity", "2"),
+            element(entry, category(2)),
+            element(entry, idc(1)));
+    assertEquals(",2;2;,1", said(record(0, header(contents)), 3));
+  }
+
+  @Test
   void elementsThatRepeatWithinASubfieldAreMoreItemsOfIt() {
     String polygon = "ansi-nist:FingerprintImageSegmentPositionPolygon";
     String vertex =

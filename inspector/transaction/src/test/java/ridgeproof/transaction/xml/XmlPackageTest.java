@@ -1,9 +1,11 @@
 package ridgeproof.transaction.xml;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static ridgeproof.transaction.xml.RawXml.END;
 import static ridgeproof.transaction.xml.RawXml.NAME;
 import static ridgeproof.transaction.xml.RawXml.NAMESPACES;
 import static ridgeproof.transaction.xml.RawXml.START;
+import static ridgeproof.transaction.xml.RawXml.element;
 import static ridgeproof.transaction.xml.RawXml.file;
 import static ridgeproof.transaction.xml.RawXml.findings;
 import static ridgeproof.transaction.xml.RawXml.header;
@@ -18,6 +20,7 @@ import static ridgeproof.transaction.xml.RawXml.unread;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import ridgeproof.finding.Finding;
 import ridgeproof.spec.layout.RecordTypeRow.Encoding;
 import ridgeproof.transaction.record.ByteRange;
 import ridgeproof.transaction.record.ByteSource;
@@ -200,6 +203,48 @@ class XmlPackageTest {
   }
 
   @Test
+  void whatAnElementDeclaresHoldsWithinItAlone() {
+    String declared = " xmlns:ansi-nist='http://niem.gov/niem/biometrics/1.0'";
+    String without = START.replace(declared, "");
+    String inner = HEADER.replace("InformationRecord>", "InformationRecord" + declared + ">");
+    inner =
+        inner.replace(
+            "</itl:PackageInformationRecord" + declared, "</itl:PackageInformationRecord");
+    assertEquals(List.of(), findings(without + inner + END));
+    assertEquals(
+        List.of(
+            "RP-XML-003 at <ansi-nist:RecordCategoryCode> #2: ansi-nist: no namespace"
+                + " | a namespace of the encoding"),
+        findings(without + inner + PRINT + END));
+  }
+
+  /** The source may be a part of a file, and places are those of the file. */
+  @Test
+  void placesAreThoseOfTheFileThatTheSourceIsAPartOf() {
+    String changed =
+        print(5, element("nc:BinaryBase64Object", "aW1h*Z2U=")).replace(">14<", ">13<");
+    String file = "-" + file(HEADER, "<a:b ref='c'/>", changed, "</b>", file(PRINT)) + "text";
+    XmlReading reading = read(file);
+    XmlReading part =
+        read(ByteSource.of(file.getBytes(StandardCharsets.UTF_8), 5_000), RawXml.LIMITS);
+    assertEquals(
+        List.of(
+            "RP-XML-006",
+            "RP-XML-017",
+            "RP-XML-001",
+            "RP-XML-015",
+            "RP-XML-001",
+            "RP-STR-003",
+            "RP-XML-011"),
+        part.findings().stream().map(Finding::ruleId).toList());
+    assertEquals(findings(reading), findings(part));
+    assertEquals(unread(reading), unread(part));
+    assertEquals(
+        reading.records().get(1).range().offset() + 5_000, part.records().get(1).range().offset());
+    assertEquals("image", RawXml.said(part.records().get(1), 999));
+  }
+
+  @Test
   void otherBytesBeforeTheXmlAreReportedWithTheirNumber() {
     String before = "From: the harbour\n";
     XmlReading reading = read(before + file(HEADER));
@@ -247,6 +292,9 @@ class XmlPackageTest {
                 + " | the file ends with the last record"),
         findings(two));
     assertEquals(List.of("Sent<!-- -->from"), unread(two));
+    assertEquals(
+        "RP-STR-013 at text: text behind the last element | the file ends with the last record",
+        findings(file() + "text").get(0));
     assertEquals(List.of(), findings(file + "\r\n \t\r\n"));
     assertEquals(List.of(), findings("<a>Text within the envelope" + file + "and here</a>"));
   }

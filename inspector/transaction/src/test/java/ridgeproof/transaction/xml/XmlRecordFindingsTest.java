@@ -206,7 +206,7 @@ class XmlRecordFindingsTest {
 
   @Test
   void aReferenceToAnIdThatNoElementHasIsReportedAtItsElement() {
-    String one = "<nc:A xmlns:s='urn:s' s:id='P1'/>";
+    String one = "<nc:A xmlns:s='urn:s' xmlns:ref='urn:P5' s:id='P1'/>";
     String other = "<nc:B xmlns:s='urn:s' s:ref='P1' other='P3'/>";
     String lost = "<nc:C xmlns:s='urn:s' s:ref='P2'/>";
     String envelope = "<envelope>" + other + one + file(header()) + "</envelope>";
