@@ -18,7 +18,7 @@ import ridgeproof.transaction.record.Subfield;
  * shown by what is there, with the number of the occurrence where the same is earlier in the file
  * too.
  */
-final class RawXml {
+public final class RawXml {
 
   static final String NAMESPACES =
       " xmlns:itl='http://biometrics.nist.gov/standard/2011'"
@@ -26,8 +26,8 @@ final class RawXml {
           + " xmlns:nc='http://niem.gov/niem/niem-core/2.0'"
           + " xmlns:ebts='http://cjis.fbi.gov/fbi_ebts/10.0'";
   static final String NAME = "itl:NISTBiometricInformationExchangePackage";
-  static final String START = "<" + NAME + NAMESPACES + ">";
-  static final String END = "</" + NAME + ">";
+  public static final String START = "<" + NAME + NAMESPACES + ">";
+  public static final String END = "</" + NAME + ">";
   static final XmlLimits LIMITS = new XmlLimits(100, 1_000, 100);
 
   private static final int SHOWN = 200;
@@ -35,17 +35,17 @@ final class RawXml {
   private RawXml() {}
 
   /** A package of records. */
-  static String file(String... records) {
+  public static String file(String... records) {
     return START + String.join("", records) + END;
   }
 
   /** An element with its content. */
-  static String element(String name, String... content) {
+  public static String element(String name, String... content) {
     return "<" + name + ">" + String.join("", content) + "</" + name + ">";
   }
 
   /** Elements within each other, as {@code "nc:StartDate/nc:Date"}. */
-  static String path(String names, String... content) {
+  public static String path(String names, String... content) {
     String[] each = names.split("/");
     String text = String.join("", content);
     for (int i = each.length - 1; i >= 0; i--) {
@@ -54,18 +54,18 @@ final class RawXml {
     return text;
   }
 
-  static String category(int type) {
+  public static String category(int type) {
     return element(
         "ansi-nist:RecordCategoryCode", String.format(java.util.Locale.ROOT, "%02d", type));
   }
 
-  static String idc(int idc) {
+  public static String idc(int idc) {
     return path(
         "ansi-nist:ImageReferenceIdentification/nc:IdentificationID", Integer.toString(idc));
   }
 
   /** A Type-1 record with these elements in its transaction. */
-  static String header(String... inTransaction) {
+  public static String header(String... inTransaction) {
     return element(
         "itl:PackageInformationRecord",
         category(1),
@@ -73,12 +73,12 @@ final class RawXml {
   }
 
   /** A Type-1 record that names a type of transaction. */
-  static String headerOf(String typeOfTransaction) {
+  public static String headerOf(String typeOfTransaction) {
     return header(element("ebts:TransactionCategoryCode", typeOfTransaction));
   }
 
   /** A Type-2 record of IDC 0 with these elements among those that a domain defines. */
-  static String descriptive(String... fields) {
+  public static String descriptive(String... fields) {
     return element(
         "itl:PackageDescriptiveTextRecord",
         category(2),
@@ -87,12 +87,12 @@ final class RawXml {
   }
 
   /** A Type-2 record with these elements of the subject. */
-  static String subject(String... elements) {
+  public static String subject(String... elements) {
     return descriptive(element("ebts:RecordSubject", elements));
   }
 
   /** A Type-14 record with these elements of the image. */
-  static String print(int idc, String... inImage) {
+  public static String print(int idc, String... inImage) {
     return element(
         "itl:PackageFingerprintImageRecord",
         category(14),
@@ -101,7 +101,7 @@ final class RawXml {
   }
 
   /** A Type-4 record with these elements of the image. */
-  static String binaryPrint(int idc, String... inImage) {
+  public static String binaryPrint(int idc, String... inImage) {
     return element(
         "itl:PackageHighResolutionGrayscaleImageRecord",
         category(4),
@@ -109,7 +109,7 @@ final class RawXml {
         element("ansi-nist:FingerprintImage", inImage));
   }
 
-  static ByteSource source(String file) {
+  public static ByteSource source(String file) {
     return ByteSource.of(file.getBytes(StandardCharsets.UTF_8));
   }
 
@@ -178,14 +178,14 @@ final class RawXml {
   }
 
   /** The fields of a record as {@code 14.021 = 2,10,20;3,30,40}; of data the bytes as text. */
-  static List<String> fields(LogicalRecord record) {
+  public static List<String> fields(LogicalRecord record) {
     return record.fields().stream()
         .map(field -> field.number() + " = " + said(record, field))
         .toList();
   }
 
   /** What a field says; empty without it. */
-  static String said(LogicalRecord record, int field) {
+  public static String said(LogicalRecord record, int field) {
     return record.field(field).map(found -> said(record, found)).orElse("");
   }
 
