@@ -29,6 +29,9 @@ public final class ObservedText {
   private static final String TO_SEE_IT =
       " The value is masked in this report. To see it, repeat the examination on this machine with"
           + " --show-personal.";
+  private static final String TO_SEE_THEM =
+      " The values are masked in this report. To see them, repeat the examination on this machine"
+          + " with --show-personal.";
 
   /** Rules that say that a value is not of the form that its field asks for. */
   private static final Set<String> OF_FORM =
@@ -82,7 +85,14 @@ public final class ObservedText {
             .limit(FIRST_VALUES)
             .map(sentence -> " " + sentence)
             .collect(Collectors.joining());
-    return likely + TO_SEE_IT;
+    boolean several = masked.stream().map(ObservedText::item).distinct().count() > 1;
+    return likely + (several ? TO_SEE_THEM : TO_SEE_IT);
+  }
+
+  /** Several rules may object to one item. */
+  private static String item(Finding finding) {
+    Location place = finding.location();
+    return place.record() + " " + place.field() + " " + place.subfield() + " " + place.item();
   }
 
   private Optional<String> likelyMistake(Finding finding) {

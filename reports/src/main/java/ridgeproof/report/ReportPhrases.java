@@ -39,6 +39,7 @@ public final class ReportPhrases {
 
   private static final String RIDGES = "RDG";
   private static final double PERCENT = 100;
+  private static final double FOUR_DIGITS = 1000;
 
   private static final FieldNumber VERSION = new FieldNumber(1, 2);
 
@@ -317,9 +318,14 @@ public final class ReportPhrases {
 
   /** That completeness was not judged by a list, and why; empty where it was. */
   public static Optional<String> completenessGap(FindingsReport report) {
+    return completeness(report).map(how -> "Completeness was " + how);
+  }
+
+  /** The same for where it is called completeness already. */
+  public static Optional<String> completeness(FindingsReport report) {
     String how =
         report.profile().isPresent() ? "checked against the file's contents only" : "not checked";
-    return report.completenessGap().map(why -> "Completeness was " + how + ": " + why);
+    return report.completenessGap().map(why -> how + ": " + why);
   }
 
   public static String ids(List<Finding> findings) {
@@ -347,9 +353,15 @@ public final class ReportPhrases {
     double value = share ? PERCENT * measure.value() : measure.value();
     String threshold =
         measure.name().startsWith("similarity") && measure.limit().isPresent()
-            ? String.format(Locale.US, " (a match needs %.4g)", measure.limit().getAsDouble())
+            ? " (a match needs " + number(measure.limit().getAsDouble()) + ")"
             : "";
-    return String.format(Locale.US, "%s %.4g%s%s", measure.name(), value, unit, threshold);
+    return measure.name() + " " + number(value) + unit + threshold;
+  }
+
+  /** Counts without a point, and never a power of ten. */
+  private static String number(double value) {
+    boolean whole = value == Math.rint(value) || Math.abs(value) >= FOUR_DIGITS;
+    return String.format(Locale.US, whole ? "%.0f" : "%.4g", value);
   }
 
   /** The title of a document, by its key. */

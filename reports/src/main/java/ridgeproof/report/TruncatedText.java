@@ -1,6 +1,7 @@
 package ridgeproof.report;
 
 import java.util.Locale;
+import ridgeproof.report.words.Counted;
 
 /** The beginning of a value that is too long to be shown whole. */
 public final class TruncatedText {
@@ -45,8 +46,7 @@ public final class TruncatedText {
   private static String of(String text, int most) {
     return length(text) <= most
         ? text
-        : String.format(
-            Locale.ROOT, "%s ... and %,d more characters", begin(text, most), length(text) - most);
+        : begin(text, most) + " ... and " + Counted.of(length(text) - most, "more character");
   }
 
   private static int length(String text) {

@@ -59,7 +59,9 @@ public final class MessageListing {
     explanation.byCode().forEach(message -> message(out, message, "code"));
     explanation.byWords().forEach(message -> message(out, message, "words of the message"));
     explanation.families().forEach(message -> message(out, message, "first letter of the code"));
-    fields(explanation).forEach(line -> TextLayout.indented(out, "", line, WIDTH));
+    List<String> fields = fields(explanation);
+    out.append(out.isEmpty() || fields.isEmpty() ? "" : "\n");
+    fields.forEach(line -> TextLayout.indented(out, "", line, WIDTH));
     if (!explanation.isKnown()) {
       TextLayout.indented(
           out,

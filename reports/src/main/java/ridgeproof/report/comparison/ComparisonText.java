@@ -200,7 +200,8 @@ public final class ComparisonText {
     }
     out.append('\n').append(ink.strong(title)).append('\n');
     ObservedText observed = new ObservedText(report, options.showPersonal());
-    for (Finding finding : FindingChanges.problems(findings)) {
+    List<Finding> problems = FindingChanges.problems(findings);
+    for (Finding finding : problems) {
       paragraph(
           "  ",
           finding.severity()
@@ -215,7 +216,7 @@ public final class ComparisonText {
     }
     String notes = outcome.notes(findings);
     if (!notes.isEmpty()) {
-      paragraph("  ", notes);
+      paragraph("  ", problems.isEmpty() ? notes : "and " + notes);
     }
   }
 

@@ -89,7 +89,7 @@ final class OutcomeWording {
   /** How many facts are resolved, still present or new that ask for nothing; empty for none. */
   String notes(List<Finding> findings) {
     int notes = findings.size() - FindingChanges.problems(findings).size();
-    return notes == 0 ? "" : "and " + notes + (notes == 1 ? " note" : " notes");
+    return notes == 0 ? "" : Counted.of(notes, "note");
   }
 
   /** Prints and biographic data that do not go together, and what to do about it. */

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import ridgeproof.spec.layout.Calendar;
 import ridgeproof.spec.layout.FieldRow;
 
@@ -16,6 +17,15 @@ public final class LikelyMistake {
   private static final int DATE_LENGTH = 8;
   private static final int MONTHS = 12;
   private static final int DAYS = 31;
+
+  /** Among orders of day, month, and year only dates of these years are likely. */
+  private static final int MIN_YEAR = 1900;
+
+  private static final int MAX_YEAR = 2099;
+
+  private static final Pattern SPACED_DATE = Pattern.compile(" *[0-9]{8} *");
+  private static final Pattern PARTED_DATE =
+      Pattern.compile("[0-9]{4}[^0-9]*[0-9]{2}[^0-9]*[0-9]{2}");
 
   /** Each correction, and what is wrong where it makes the value acceptable. */
   private static final Map<String, UnaryOperator<String>> CORRECTIONS = corrections();
@@ -53,7 +63,7 @@ public final class LikelyMistake {
   private static Optional<String> ofDate(String text) {
     String digits = text.replaceAll("[^0-9]", "");
     if (!digits.equals(text) && Calendar.date(digits).isPresent()) {
-      return Optional.of("It contains characters between year, month, and day.");
+      return Optional.of(besideDigits(text));
     }
     if (digits.length() != DATE_LENGTH) {
       return Optional.of(
@@ -64,22 +74,39 @@ public final class LikelyMistake {
     String year = digits.substring(0, 4);
     String month = digits.substring(4, 6);
     String day = digits.substring(6);
-    if (Calendar.date(year + day + month).isPresent()) {
+    if (isLikely(year + day + month)) {
       return Optional.of("The day and month look swapped.");
     }
     String last = digits.substring(4);
-    if (Calendar.date(last + digits.substring(0, 2) + digits.substring(2, 4)).isPresent()
-        || Calendar.date(last + digits.substring(2, 4) + digits.substring(0, 2)).isPresent()) {
+    if (isLikely(last + digits.substring(0, 2) + digits.substring(2, 4))
+        || isLikely(last + digits.substring(2, 4) + digits.substring(0, 2))) {
       return Optional.of("The year looks to be at the end; it belongs first.");
     }
     int number = Integer.parseInt(month);
     if (number < 1 || number > MONTHS) {
       return Optional.of("The month is not between 01 and 12.");
     }
+    int ofMonth = Integer.parseInt(day);
     return Optional.of(
-        Integer.parseInt(day) > DAYS
-            ? "The day is greater than 31."
+        ofMonth < 1 || ofMonth > DAYS
+            ? "The day is not between 01 and 31."
             : "The month does not have that day.");
+  }
+
+  /** What a date has besides its digits. */
+  private static String besideDigits(String text) {
+    if (SPACED_DATE.matcher(text).matches()) {
+      return "It begins or ends with a space.";
+    }
+    return PARTED_DATE.matcher(text).matches()
+        ? "It contains characters between year, month, and day."
+        : "It contains characters other than digits.";
+  }
+
+  private static boolean isLikely(String date) {
+    return Calendar.date(date)
+        .filter(day -> day.getYear() >= MIN_YEAR && day.getYear() <= MAX_YEAR)
+        .isPresent();
   }
 
   private static Optional<String> ofText(String text, FieldRow row) {

@@ -3,6 +3,7 @@ package ridgeproof.report.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import ridgeproof.report.page.ReportModel.PositionRow;
 import ridgeproof.spec.layout.FingerPosition;
@@ -19,6 +20,11 @@ public record HandDiagram(String id, String name, String outline, List<Part> par
   static final int HEIGHT = 280;
 
   private static final int LAST_OF_CARD = 14;
+
+  /** States that a finger also has where only slaps are sent. */
+  private static final Set<PositionState> NO_ROLL =
+      Set.of(PositionState.NOT_ASKED, PositionState.ACCOUNTED);
+
   private static final int RADIUS = 17;
   private static final int NUMBER_ABOVE = 13;
   private static final int MARK_BELOW = 17;
@@ -46,7 +52,6 @@ public record HandDiagram(String id, String name, String outline, List<Part> par
   private static final Shape PLAIN_THUMB = new Shape(151, 240, 74, 34, 0);
   private static final int SMALL = 60;
   private static final int SMALL_MARK_BELOW = 12;
-  private static final int SMALL_NUMBER_ABOVE = 13;
 
   /**
    * The palm of the right hand: a line from the thumb's root round the heel to the little finger.
@@ -78,11 +83,11 @@ public record HandDiagram(String id, String name, String outline, List<Part> par
 
     /** Where the number stands. */
     public int numberX() {
-      return upright() ? x + along(-numberAbove(), true) : left() + 24;
+      return upright() ? x + along(-NUMBER_ABOVE, true) : left() + 24;
     }
 
     public int numberY() {
-      return (upright() ? y + along(-numberAbove(), false) : y) + HALF_DIGIT;
+      return (upright() ? y + along(-NUMBER_ABOVE, false) : y) + HALF_DIGIT;
     }
 
     /** Where the middle of the mark stands. */
@@ -92,10 +97,6 @@ public record HandDiagram(String id, String name, String outline, List<Part> par
 
     public int markY() {
       return upright() ? y + along(markBelow(), false) : y;
-    }
-
-    private int numberAbove() {
-      return height < SMALL ? SMALL_NUMBER_ABOVE : NUMBER_ABOVE;
     }
 
     private int markBelow() {
@@ -119,10 +120,8 @@ public record HandDiagram(String id, String name, String outline, List<Part> par
     }
     boolean rolls =
         rows.stream()
-            .anyMatch(
-                row ->
-                    FingerPosition.isRolledBox(row.code())
-                        && row.state() != PositionState.NOT_ASKED);
+            .filter(row -> FingerPosition.isRolledBox(row.code()))
+            .anyMatch(row -> !NO_ROLL.contains(row.state()));
     return List.of(hand("left", rows, true, rolls), hand("right", rows, false, rolls));
   }
 

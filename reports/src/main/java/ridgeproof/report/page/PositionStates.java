@@ -102,11 +102,14 @@ public final class PositionStates {
     Set<Integer> records = records(image.positions().contains(code) ? code : THUMBS_TOGETHER);
     Optional<Finding> worst = worst(records, only);
     String why = worst.map(finding -> finding.rule().title()).orElse("");
+    PositionState state = isAccounted(worst, only) ? PositionState.ACCOUNTED : state(worst);
     return new PositionRow(
         code,
         wording.position(code),
-        state(worst),
-        why.isEmpty() && together ? "in " + wording.position(THUMBS_TOGETHER) : why,
+        state,
+        state == PositionState.PRESENT && together
+            ? "in " + wording.position(THUMBS_TOGETHER)
+            : why,
         Optional.of(link),
         together ? List.of() : ofFingers(code, records, link));
   }
@@ -128,15 +131,26 @@ public final class PositionStates {
   }
 
   private PositionRow ofFinger(int finger, Set<Integer> records, Link link) {
-    Optional<Finding> worst = worst(records, OptionalInt.of(finger));
-    boolean absent = worst.isEmpty() && declared.contains(finger);
+    OptionalInt only = OptionalInt.of(finger);
+    Optional<Finding> worst = worst(records, only);
     return new PositionRow(
         finger,
-        wording.position(finger) + " (slap)",
-        absent ? PositionState.ACCOUNTED : state(worst),
+        inSlap(finger),
+        isAccounted(worst, only) ? PositionState.ACCOUNTED : state(worst),
         worst.map(finding -> finding.rule().title()).orElse(""),
         Optional.of(link),
         List.of());
+  }
+
+  /**
+   * A finger of several in one image that is annotated as missing, and of which nothing is said.
+   */
+  private boolean isAccounted(Optional<Finding> worst, OptionalInt finger) {
+    return worst.isEmpty() && finger.isPresent() && declared.contains(finger.getAsInt());
+  }
+
+  private String inSlap(int finger) {
+    return wording.position(finger) + " (slap)";
   }
 
   private PositionRow absentRow(int code, Map<Integer, ExaminedImage> imaged) {
@@ -154,7 +168,7 @@ public final class PositionStates {
                     finger ->
                         new PositionRow(
                             finger,
-                            wording.position(finger),
+                            inSlap(finger),
                             declared.contains(finger) ? PositionState.ACCOUNTED : state,
                             "",
                             Optional.empty(),

@@ -107,7 +107,7 @@ public final class ReportModelBuilder {
 
   private List<Fact> facts() {
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()), false));
+    facts.add(new Fact("Size", Counted.of(file.bytes(), "byte"), false));
     if (!report.transaction().records().isEmpty()) {
       facts.add(new Fact("Version", ReportPhrases.version(report), false));
       report
@@ -123,8 +123,8 @@ public final class ReportModelBuilder {
                   + Counted.of(report.images().size(), "image"),
               false));
       facts.add(new Fact("Checked as", TextSanitizer.of(ReportPhrases.heldTo(report)), false));
-      ReportPhrases.completenessGap(report)
-          .ifPresent(gap -> facts.add(new Fact("Completeness", TextSanitizer.of(gap), false)));
+      ReportPhrases.completeness(report)
+          .ifPresent(how -> facts.add(new Fact("Completeness", TextSanitizer.of(how), false)));
     }
     facts.add(
         new Fact(

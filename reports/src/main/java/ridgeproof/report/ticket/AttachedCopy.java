@@ -3,7 +3,6 @@ package ridgeproof.report.ticket;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import ridgeproof.examination.safecopy.FindingChange;
@@ -13,6 +12,7 @@ import ridgeproof.report.FileFacts;
 import ridgeproof.report.TextSanitizer;
 import ridgeproof.report.ticket.Ticket.Line;
 import ridgeproof.report.ticket.Ticket.Section;
+import ridgeproof.report.words.Counted;
 
 /**
  * A safe copy that goes with a ticket.
@@ -32,7 +32,7 @@ public record AttachedCopy(FileFacts file, SafeCopy copy) {
                 + " still shows which prints are present and which are missing, how long values are, and roughly how far"
                 + " apart dates are."));
     fact(lines, "Name", file.name());
-    fact(lines, "Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()));
+    fact(lines, "Size", Counted.of(file.bytes(), "byte"));
     fact(lines, "SHA-256", file.sha256());
     lines.add(
         new Line.Prose(

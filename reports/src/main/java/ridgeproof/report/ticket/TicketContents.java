@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -135,14 +134,14 @@ final class TicketContents {
     return List.of(
         new Line.Room("Cause"),
         new Line.Room("Corrected in version"),
-        new Line.Room("Until then"),
+        new Line.Room("Workaround until then"),
         new Line.Room("Answered by, date"));
   }
 
   private List<Line> examined() {
     List<Line> lines = new ArrayList<>();
     fact(lines, "SHA-256", file.sha256());
-    fact(lines, "Size", String.format(Locale.ROOT, "%,d bytes", file.bytes()));
+    fact(lines, "Size", Counted.of(file.bytes(), "byte"));
     Optional<LogicalRecord> header = report.transaction().header();
     if (header.isPresent()) {
       fact(lines, "Version", ReportPhrases.version(report));
@@ -153,7 +152,7 @@ final class TicketContents {
       fact(lines, "Control number", controlNumber(header.get()));
       fact(lines, "Records", records());
       fact(lines, "Checked as", ReportPhrases.heldTo(report));
-      ReportPhrases.completenessGap(report).ifPresent(gap -> fact(lines, "Completeness", gap));
+      ReportPhrases.completeness(report).ifPresent(how -> fact(lines, "Completeness", how));
       report
           .relaxed()
           .forEach(rule -> fact(lines, "Relaxed by the profile", wording.relaxed(rule)));
@@ -297,6 +296,12 @@ final class TicketContents {
                 + (request.copy().isPresent()
                     ? " The safe copy may be sent with the ticket."
                     : "")));
+    if (request.message().isPresent()) {
+      lines.add(
+          new Line.Prose(
+              "The bureau's message is shown as received. It may contain personal data: review it"
+                  + " before you send the ticket."));
+    }
     lines.add(
         new Line.Prose(
             request.controlNumber()

@@ -13,6 +13,7 @@ import ridgeproof.imagery.ImageHeader;
 import ridgeproof.report.FieldValues;
 import ridgeproof.report.TextSanitizer;
 import ridgeproof.report.ticket.Ticket.Line;
+import ridgeproof.report.words.Counted;
 import ridgeproof.spec.consistency.CaptureOrigin;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.spec.layout.FieldRow;
@@ -86,7 +87,9 @@ final class TicketFacts {
         .limit(MAX_ENCODINGS)
         .forEach(entry -> lines.add(new Line.Fact(records(entry.getValue()), entry.getKey())));
     if (encodings.size() > MAX_ENCODINGS) {
-      lines.add(new Line.Prose("and " + (encodings.size() - MAX_ENCODINGS) + " more encodings."));
+      lines.add(
+          new Line.Prose(
+              "and " + Counted.of(encodings.size() - MAX_ENCODINGS, "more encoding") + "."));
     }
     if (lines.isEmpty()) {
       lines.add(new Line.Prose("No image was opened."));
@@ -119,7 +122,7 @@ final class TicketFacts {
       }
     }
     if (others > 0) {
-      parts.add(others + (others == 1 ? " comment" : " comments") + " masked");
+      parts.add(Counted.of(others, "comment") + " masked");
     }
     return TextSanitizer.of(String.join("; ", parts));
   }

@@ -20,4 +20,10 @@ class CoveragePageTest {
         "docs/coverage.md is not in step with the tables; run"
             + " ./ridgeproof rules --coverage --overwrite --output docs/coverage.md");
   }
+
+  @Test
+  void thePageIsTheSameEachTimeItIsWritten() {
+    CoveragePage page = new CoveragePage(Reports.TABLES);
+    assertEquals(page.markdown(), page.markdown());
+  }
 }

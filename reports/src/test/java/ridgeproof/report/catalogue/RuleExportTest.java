@@ -36,6 +36,41 @@ class RuleExportTest {
   }
 
   @Test
+  void aRuleIsAnObjectWithAllThatTheCatalogueSays() {
+    RuleRow rule =
+        new RuleRow(
+            "RP-FLD-001",
+            Severity.NOTE,
+            "Title",
+            "Why.",
+            "Do it.",
+            new Source("TRADE", "capture", Source.Knowledge.COMMON_PRACTICE));
+    assertEquals(
+        """
+        [ {
+          "id" : "RP-FLD-001",
+          "area" : "FLD",
+          "severity" : "NOTE",
+          "title" : "Title",
+          "explanation" : "Why.",
+          "remedy" : "Do it.",
+          "source" : {
+            "document" : "TRADE",
+            "title" : "What practitioners of ten-print capture agree on",
+            "place" : "capture",
+            "known" : "common practice"
+          }
+        } ]""",
+        EXPORT.json(List.of(rule)));
+    assertEquals(
+        """
+        id,severity,title,explanation,remedy,document,place,known
+        RP-FLD-001,NOTE,Title,Why.,Do it.,TRADE,capture,common practice
+        """,
+        EXPORT.csv(List.of(rule)));
+  }
+
+  @Test
   void csvIsReadBackCellByCell() throws IOException {
     List<CSVRecord> lines = read(EXPORT.csv(RULES));
     assertEquals(RULES.size(), lines.size());

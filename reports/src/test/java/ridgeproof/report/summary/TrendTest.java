@@ -60,6 +60,12 @@ class TrendTest {
   }
 
   @Test
+  void theShareOfABarIsThatOfItsReadyFiles() {
+    assertEquals("67 %", new Trend.Bar("", "", 3, 2, 0, 0).percent());
+    assertEquals("0 %", new Trend.Bar("", "", 3, 0, 0, 0).percent());
+  }
+
+  @Test
   void filesWithoutADayHaveNoTrend() {
     assertEquals(new Trend("day", 0, List.of()), ready(""));
     assertTrue(ready("").isEmpty());

@@ -84,6 +84,63 @@ class AttributionTest {
   }
 
   @Test
+  void eachCauseHasItsOwnConsequences() {
+    Cause swapped =
+        new Cause(finding("RP-TXN-021", Location.file(), ""), Consequences.ofRules("RP-SEQ-002"));
+    Cause inverted = cause(Consequences.ofRules("RP-IMG-037"));
+    Cause image =
+        new Cause(
+            finding("RP-IMG-037", Location.inRecord(3, 4), ""), Consequences.ofRules("RP-RDG-005"));
+    Attribution all =
+        Attribution.of(List.of(DARK, SWAPPED, DARK_ELSEWHERE), List.of(swapped, inverted, image));
+    assertEquals(
+        List.of("RP-TXN-021 explains 1", "RP-IMG-040 explains 3"),
+        all.shown().stream()
+            .map(finding -> finding.ruleId() + " explains " + finding.explains().orElse(0))
+            .toList());
+    assertEquals(
+        List.of(
+            "RP-TXN-021",
+            "RP-IMG-040",
+            "RP-IMG-037 of RP-IMG-040",
+            "RP-RDG-005 of RP-IMG-040",
+            "RP-SEQ-002 of RP-TXN-021",
+            "RP-RDG-005 of RP-IMG-040"),
+        all.every().stream()
+            .map(f -> f.ruleId() + f.causedBy().map(c -> " of " + c.ruleId()).orElse(""))
+            .toList());
+  }
+
+  @Test
+  void consequencesAreAsNarrowAsTheyAreSaid() {
+    Finding ring = finding("RP-RDG-005", position(4), "");
+    Finding little = finding("RP-RDG-005", position(5), "");
+    List<Finding> findings = List.of(DARK, ring, little);
+    assertEquals(findings, included(Consequences.all(), findings));
+    assertEquals(List.of(ring), included(Consequences.all().atPositions(Set.of(4)), findings));
+    assertEquals(
+        List.of(DARK),
+        included(Consequences.where(finding -> finding.location().record().isPresent()), findings));
+    assertEquals(List.of(), included(Consequences.none(), findings));
+  }
+
+  private static List<Finding> included(Consequences consequences, List<Finding> findings) {
+    return findings.stream().filter(consequences::include).toList();
+  }
+
+  private static Location position(int code) {
+    return Location.file().withPosition(OptionalInt.of(code));
+  }
+
+  @Test
+  void whatADamageHidIsKept() {
+    CauseLog log = new CauseLog(TABLES);
+    log.reveal(DARK);
+    assertEquals(List.of(DARK), log.revealed());
+    assertEquals(List.of(), log.causes());
+  }
+
+  @Test
   void oneFaultInManySubfieldsIsOneFindingWithItsPlaces() {
     List<Finding> many =
         List.of(

@@ -93,13 +93,8 @@ public final class SharedByImagesCause implements CauseRule {
           Location.file(),
           Observed.of(
               String.format(
-                  Locale.ROOT,
-                  "%d of %d images, %s: %s",
-                  records,
-                  images,
-                  worst == findings.get(0) ? "the first" : "one",
-                  text(worst))),
-          alike ? worst.required() : worst.required() + " in the first image",
+                  Locale.ROOT, "%d of %d images, for example: %s", records, images, text(worst))),
+          alike ? worst.required() : worst.required() + " in that image",
           Optional.of(worst.source()),
           worst.evidence(),
           Consequences.exactly(findings).or(ofDetail(rule, findings)));

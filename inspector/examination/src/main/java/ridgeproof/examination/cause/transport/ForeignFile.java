@@ -38,14 +38,15 @@ final class ForeignFile {
         .map(
             rule ->
                 TransportDamage.instead(
-                    rule, signature.kind() + inside(source), Wrapping.REQUIRED));
+                    rule, described(signature.kind(), source), Wrapping.REQUIRED));
   }
 
-  private static String inside(ByteSource source) {
+  /** The kind of file; what it perhaps is, in brackets, only where it holds no transaction. */
+  private static String described(String kind, ByteSource source) {
     byte[] packed = source.slice(0, READ_AT_MOST).toArray();
     return beginsLikeOne(unzipped(packed)) || beginsLikeOne(unpacked(packed))
-        ? " with a transaction in it"
-        : "";
+        ? kind.replaceFirst(" \\(.*\\)$", "") + " with a transaction in it"
+        : kind;
   }
 
   private static boolean beginsLikeOne(byte[] bytes) {

@@ -5,6 +5,7 @@ import java.util.regex.Pattern;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
+import ridgeproof.finding.Quantity;
 import ridgeproof.transaction.record.ByteRange;
 import ridgeproof.transaction.record.ByteSource;
 
@@ -33,7 +34,7 @@ final class LinesOnTop {
                 new TransportDamage(
                     "RP-STR-038",
                     Location.file().at(before.get()),
-                    Observed.of(bytes + " bytes: " + kind),
+                    Observed.of(Quantity.of(bytes, "byte") + ": " + kind),
                     Wrapping.REQUIRED,
                     Optional.of(suspect.read(source.from(bytes))),
                     true,
