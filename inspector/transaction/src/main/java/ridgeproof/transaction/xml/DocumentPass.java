@@ -172,14 +172,18 @@ final class DocumentPass {
     if (!context.admitItem()) {
       return;
     }
+    Optional<RecordElement> known = context.xml.record(name.local());
     if (record != null) {
+      boolean endIsMissing = known.isPresent() && record.isWithinKnown();
       XmlElement element = record.begin(name, start, textStart);
       if (element != null) {
         checkNamespace(name, start, textStart);
       }
-      return;
+      if (!endIsMissing) {
+        return;
+      }
+      finishRecord(start);
     }
-    Optional<RecordElement> known = context.xml.record(name.local());
     if (known.isPresent()) {
       record = sink.begin(known.get(), start, textStart);
       checkNamespace(name, start, textStart);

@@ -54,6 +54,11 @@ final class RecordBuilder {
     return open.size();
   }
 
+  /** Whether the innermost element is one that the mapping knows. */
+  boolean isWithinKnown() {
+    return open.get(open.size() - 1).element != null;
+  }
+
   /**
    * An element begins.
    *

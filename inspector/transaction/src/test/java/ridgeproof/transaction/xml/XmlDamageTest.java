@@ -79,6 +79,40 @@ class XmlDamageTest {
   }
 
   @Test
+  void aRecordWhoseEndTagIsMissingEndsWhereTheNextBegins() {
+    String category = element("ebts:TransactionCategoryCode", "FAUF");
+    String open = header(category).replace("</itl:PackageInformationRecord>", "");
+    for (String end : List.of("", "</ansi-nist:Transaction>")) {
+      String first = end.isEmpty() ? open : open.replace(end, "");
+      String file = file(first, PRINT, print(2));
+      XmlReading reading = read(file);
+      assertEquals(List.of(1, 14, 14), types(reading));
+      assertEquals(List.of("1.001 = 1", "1.004 = FAUF"), fields(reading.records().get(0)));
+      assertEquals(range(file, first), reading.records().get(0).range());
+      assertEquals(range(file, PRINT), reading.records().get(1).range());
+      String parent = end.isEmpty() ? "itl:PackageInformationRecord" : "ansi-nist:Transaction";
+      assertEquals(
+          "RP-XML-005 record 1 at <itl:PackageFingerprintImageRecord>: [personal]"
+              + " itl:PackageFingerprintImageRecord | an element that "
+              + parent
+              + " may hold",
+          findings(reading).get(0));
+      assertEquals(file.length() - 2 + "+1: " + NO_MATCH, breaks(reading).get(0));
+      assertEquals(2, reading.findings().size());
+    }
+  }
+
+  /** What is within an element that is not known is not looked at. */
+  @Test
+  void aRecordWithinAnUnknownElementOfARecordIsPartOfIt() {
+    String category = element("ebts:TransactionCategoryCode", "FAUF");
+    XmlReading reading = read(file(header(element("own:Original", PRINT), category)));
+    assertEquals(List.of(1), types(reading));
+    assertEquals(List.of("1.001 = 1", "1.004 = FAUF"), fields(reading.records().get(0)));
+    assertEquals(1, reading.findings().size());
+  }
+
+  @Test
   void aFileThatEndsInAnElementIsReportedAtItsEnd() {
     String whole = file(HEADER, print(1, element("ansi-nist:ImageScaleUnitsCode", "1")));
     for (String end : List.of("</itl:FingerprintImage>", "itl:FingerprintImage></itl:P", END)) {
