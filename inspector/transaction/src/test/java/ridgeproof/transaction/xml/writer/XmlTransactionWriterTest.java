@@ -146,7 +146,63 @@ class XmlTransactionWriterTest {
         header() + print(1, element("nc:BinaryBase64Object", "aW1hZ2U=")),
         header() + print(1, element("ansi-nist:FingerprintImageStitchedIndicator", "true")),
         header() + print(1, element("ansi-nist:ImageCommentText", "a &amp; &lt;b&gt; \u00C7")),
-        header() + element("itl:PackageMinutiaeRecord", category(9), idc(1), region));
+        header() + element("itl:PackageMinutiaeRecord", category(9), idc(1), region),
+        header() + picture("itl:FaceImage", "FACE"),
+        header() + picture("ansi-nist:PhysicalFeatureImage", "TATTOO"),
+        header() + descriptive(element("nc:CaveatText", " \uD7FF\uE000\uFFFD\uD800\uDC00~")));
+  }
+
+  private static String picture(String image, String category) {
+    return element(
+        "itl:PackageFacialAndSMTImageRecord",
+        category(10),
+        idc(1),
+        element(
+            image,
+            element("ansi-nist:ImageHorizontalLineLengthPixelQuantity", "480"),
+            element("ansi-nist:ImageCategoryCode", category)));
+  }
+
+  private static String finger(int position, String... delta) {
+    return element(
+        "ebts:FingerprintImageFinger",
+        element(CODE, Integer.toString(position)),
+        element("ebts:RidgeCoreDelta", delta));
+  }
+
+  @Test
+  void whatSeveralFieldsSayOfAFingerIsSaidByOneElement() {
+    String pattern = element("ebts:FingerprintPatternClassificationCode", "LS");
+    String count = element("ansi-nist:RidgeCountValue", "12");
+    String two = element("ansi-nist:RidgeCountValue", "14");
+    String set = "ebts:RecordSubject/ebts:PersonFingerprintSet";
+    assertEquals(
+        described(path(set, finger(2, pattern, count, two))),
+        second(write(2, "2.034=2|LS", "2.091=2|12", "2.092=2|14")));
+    assertEquals(
+        described(path(set, finger(2, pattern), finger(3, count))),
+        second(write(2, "2.034=2|LS", "2.091=3|12")));
+    assertEquals(
+        described(path(set, finger(2, pattern), finger(3, pattern, count))),
+        second(write(2, "2.034=2|LS;3|LS", "2.091=3|12")));
+    assertEquals(
+        described(path(set, finger(2, pattern), finger(2, pattern))),
+        second(write(2, "2.034=2|LS;2|LS")));
+  }
+
+  @Test
+  void whatIsEmptyIsAnElementOnlyWhereNothingElseTellsIt() {
+    String detail = "ebts:RecordImageCaptureDetail";
+    String make = element("ansi-nist:CaptureDeviceMakeText", "A");
+    String model = "ansi-nist:CaptureDeviceModelText";
+    assertEquals(described(element("nc:CaveatText", "")), second(write(2, "2.006=")));
+    assertEquals(
+        described(element(detail, make, element(model, ""))), second(write(2, "2.067=A|")));
+    assertEquals(described(element(detail, element(model, "B"))), second(write(2, "2.067=|B")));
+    assertEquals("", second(write(2, "2.067=|")));
+    assertEquals(
+        described(path("ebts:RecordSubject/ebts:PersonName/nc:PersonSurName", "")),
+        second(write(2, "2.018=")));
   }
 
   @ParameterizedTest
