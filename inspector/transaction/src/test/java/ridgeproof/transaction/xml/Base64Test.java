@@ -114,11 +114,11 @@ class Base64Test {
 
   @Test
   void aTextOfTheWrongLengthIsNamedAsAWholeAtItsPlaceInTheFile() {
-    ByteSource part = ByteSource.of("QUJDR".getBytes(StandardCharsets.US_ASCII), 700);
-    Base64Run run = new Base64Runs(part).at(0);
-    Base64Run.Odd odd = run.firstOdd(part, 5).orElseThrow();
+    ByteSource part = ByteSource.of("-QUJDR".getBytes(StandardCharsets.US_ASCII), 700);
+    Base64Run run = new Base64Runs(part).at(1);
+    Base64Run.Odd odd = run.firstOdd(part, 6).orElseThrow();
     assertEquals("5 digits and 0 fill characters", odd.what());
-    assertEquals(new ByteRange(700, 5), odd.range());
+    assertEquals(new ByteRange(701, 5), odd.range());
   }
 
   @Test
