@@ -106,11 +106,11 @@ public record MeasuredImage(
     return new MeasuredImage(print, fading, bare, lines, ridges, band, edges);
   }
 
-  MeasuredImage ridges(RidgePeriod period) {
+  public MeasuredImage ridges(RidgePeriod period) {
     return new MeasuredImage(print, fading, bare, padding, Optional.of(period), band, edges);
   }
 
-  MeasuredImage band(EmptyBand rows) {
+  public MeasuredImage band(EmptyBand rows) {
     return new MeasuredImage(print, fading, bare, padding, ridges, rows, edges);
   }
 
