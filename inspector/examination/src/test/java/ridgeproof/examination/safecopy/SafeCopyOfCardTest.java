@@ -10,6 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -297,5 +299,24 @@ class SafeCopyOfCardTest {
           new DeidentifiedWriter(EXAMINER.examine(ByteSource.of(file), OPTIONS)).seedOfPrints();
       assertTrue(seed >= 0 && seed < 1L << 40, () -> "" + seed);
     }
+  }
+
+  @Test
+  void pastTheLimitOfItemsNoCharacterOfAValueStays() {
+    byte[] file = card().bytes();
+    int unread = 0;
+    for (int limit = 1; limit < 40; limit++) {
+      Examiner few = new Examiner(SampleCard.TABLES, new ParseLimits(100_000, 100, limit, 100));
+      FindingsReport report = few.examine(ByteSource.of(file), OPTIONS);
+      byte[] copy = new DeidentifiedWriter(report).write(Map.of(), ordinal -> Optional.empty());
+      List<LogicalRecord> records = report.transaction().records();
+      for (Field field : records.get(records.size() - 1).fields()) {
+        if (!field.isData() && field.text().isEmpty() && field.value().length() > 0) {
+          assertEquals("?".repeat(field.value().length()), latin(cut(copy, field.value())));
+          unread++;
+        }
+      }
+    }
+    assertTrue(unread > 10, () -> "the limit is met within a field");
   }
 }
