@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -23,8 +24,11 @@ import ridgeproof.examination.SampleXml;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.imagery.GrayImage;
+import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.reader.ParseLimits;
 import ridgeproof.transaction.record.ByteSource;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
 
 class DeidentifierTest {
 
@@ -148,8 +152,7 @@ class DeidentifierTest {
   @Test
   void whereNoDrawingIsBetterThanABlankOneTheFirstOfThemIsTaken() {
     SafeCopy copy = drawn(Depth.RIDGES, attempt -> constant(100 + attempt));
-    byte[] image = image(copy);
-    assertArrayEquals(constant(image[0]), image);
+    assertArrayEquals(constant(100), image(copy));
     assertEquals(List.of(0, 1, 2, 3, 4), attempts);
     assertTrue(rules(copy.gained()).contains("RP-IMG-033"));
   }
@@ -197,5 +200,48 @@ class DeidentifierTest {
     assertTrue(rules(copy.gained()).contains("RP-IMG-033"));
     assertEquals(Set.of(), rules(copy.lost()));
     copied.images().forEach(image -> assertEquals(1, image.pixels().orElseThrow().grayLevels()));
+  }
+
+  @Test
+  void whatOnlyADeeperLookWouldFindIsNotSaidOfACopy() {
+    assertEquals(Set.of("RP-IMG-033"), rules(drawn(Depth.IMAGES, a -> constant(200)).gained()));
+    assertEquals(Set.of(), rules(drawn(Depth.STRUCTURE, a -> constant(200)).gained()));
+  }
+
+  /** Two prints whose best drawings are those of different attempts. */
+  @Test
+  void eachImageGoesBackToTheDrawingThatCameClosest() {
+    byte[] file = SampleCard.ofType("FAUF", 1).plus(print(2, other())).bytes();
+    Function<PrintOrder, Optional<GrayImage>> artist =
+        order ->
+            Optional.of(
+                GrayImage.owning(
+                    order.width(),
+                    order.height(),
+                    order.attempt() == order.position() ? stripes() : constant(order.attempt())));
+    SafeCopy copy =
+        new Deidentifier(EXAMINER, options(Depth.RIDGES), artist).of(report(file, Depth.RIDGES));
+    report(copy.bytes().toArray(), Depth.STRUCTURE)
+        .images()
+        .forEach(image -> assertArrayEquals(stripes(), image.data().orElseThrow().toArray()));
+  }
+
+  private static RecordDraft print(int position, byte[] pixels) {
+    RecordDraft print = SampleCard.taggedPrint(position, position, 1).without(999);
+    List<FieldDraft> fields = new ArrayList<>(print.fields());
+    fields.add(FieldDraft.data(new FieldNumber(14, 999), ByteSource.of(pixels)));
+    return RecordDraft.tagged(14, fields);
+  }
+
+  /** A state for a country is another finding than a country for a state: no value shows it. */
+  @Test
+  void ofAttemptsThatAreNoBetterTheFirstIsTaken() {
+    byte[] file = SampleCard.ofType("FAUF", 1).with(2, draft -> draft.with(20, "US")).bytes();
+    FindingsReport report = report(file, Depth.IMAGES);
+    SafeCopy copy = blank(file, Depth.IMAGES);
+    assertEquals(Set.of("RP-PTL-010"), rules(copy.lost()));
+    assertArrayEquals(
+        new DeidentifiedWriter(report).write(Map.of(), ordinal -> Optional.empty()),
+        copy.bytes().toArray());
   }
 }

@@ -18,7 +18,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.SampleCard;
+import ridgeproof.examination.SampleRecords;
 import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.RidgeAnalysis;
+import ridgeproof.examination.facts.RidgeAnalysis.Impression;
 import ridgeproof.examination.limit.MeasuredImage;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
@@ -309,5 +312,16 @@ class StandInsTest {
     assertTrue(standIns.settle());
     assertEquals(1, orderOf(standIns).attempt());
     assertFalse(standIns.settle());
+  }
+
+  @Test
+  void whatTheRidgesShowDecidesWhetherAPrintIsRolled() {
+    for (Impression impression : Impression.values()) {
+      RidgeAnalysis ridges = new RidgeAnalysis(impression, Map.of(), Optional.empty(), 0);
+      ExaminedImage image =
+          SampleRecords.image(CARD.images().get(0), Optional.empty(), Optional.of(ridges));
+      boolean rolled = orderOf(report(image), THUMB).rolled();
+      assertEquals(impression == Impression.ROLLED, rolled, impression.name());
+    }
   }
 }

@@ -125,4 +125,10 @@ class SyntheticTextTest {
     }
     assertEquals(3 * 3 * 2 * 2 * 3, seen.size());
   }
+
+  @Test
+  void aTextThatBeginsWithABlankIsNoTemplate() {
+    String text = " " + "A1".repeat(20);
+    assertEquals(CAPITALS, members(plain(text), text, 1));
+  }
 }

@@ -192,7 +192,7 @@ class SyntheticValuesTest {
     // The one value that counts in order: no other is filler in this way.
     assertAll(
         everMade(16, "123456789", "123456789"),
-        made -> made.matches("[0-9]{9}") && !made.contains("123456789"));
+        made -> made.matches("[0-9]{9}") && !made.equals("123456789") && !made.equals("000000000"));
   }
 
   /** A form that few values of its kind have is found among the characters of the value. */
@@ -218,5 +218,42 @@ class SyntheticValuesTest {
     SyntheticValues values = values(1, "ADA");
     String made = values.inPlaceOf("ADA 12", 6, new FieldNumber(77, 5), 1, 0);
     assertTrue(made.matches("[A-Z]{3} [0-9]{2}") && !made.startsWith("ADA"), made);
+  }
+
+  @Test
+  void eightDigitsOfAFieldOfOtherRulesAreNoDate() {
+    assertTrue(everMade(27, "19900214").stream().anyMatch(made -> !made.startsWith("19")));
+  }
+
+  @Test
+  void noCodeOfALaterVersionTakesThePlaceOfOne() {
+    Set<String> made = everMade(91, "12");
+    assertEquals(20, made.size());
+    assertTrue(made.contains("50") && !made.contains("51"), made.toString());
+  }
+
+  @Test
+  void aDeviceKeepsTheLetterThatItsNumberMustBeginWith() {
+    FieldNumber device = new FieldNumber(14, 903);
+    for (int salt = 0; salt < FILES; salt++) {
+      String right = values(salt).inPlaceOf("P12345678901Q", 13, device, 1, 0);
+      assertTrue(right.matches("[MP][0-9]{11}[A-Z]"), right);
+      String wrong = values(salt).inPlaceOf("Q12345678901Q", 13, device, 1, 0);
+      assertTrue(wrong.matches("[A-LNOQ-Z][0-9]{11}[A-Z]"), wrong);
+    }
+  }
+
+  /** Chance alone makes one such number of a thousand. */
+  @Test
+  void aRareFormIsFoundAmongTheCharactersOfTheValue() {
+    assertAll(
+        everMade(16, "666161661", "666161661"),
+        made -> made.matches("666[0-9]{6}") && !made.equals("666161661"));
+  }
+
+  @Test
+  void charactersThatTheValueDoesNotHaveComeFirst() {
+    assertTrue(
+        everMade(18, "SPECIMEN,ADA").stream().allMatch(made -> !made.matches("[SPECIMNAD,]*")));
   }
 }

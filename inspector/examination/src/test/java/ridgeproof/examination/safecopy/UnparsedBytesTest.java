@@ -108,4 +108,11 @@ class UnparsedBytesTest {
     UnparsedBytes.copyFirstOdd(ByteSource.of(latin("A\u0001A"), 3), out);
     assertEquals("????\u0001?", new String(out, StandardCharsets.ISO_8859_1));
   }
+
+  @Test
+  void whatIsNoTextIsSeenWhereItStandsInTheFile() {
+    byte[] out = latin("????????");
+    UnparsedBytes.copy(ByteSource.of(latin("z\u0001b1"), 3), List.of(new ByteRange(4, 3)), out);
+    assertEquals("????????", new String(out, StandardCharsets.ISO_8859_1));
+  }
 }
