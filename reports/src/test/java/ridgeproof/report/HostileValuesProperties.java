@@ -28,6 +28,7 @@ import ridgeproof.transaction.record.CharacterEncoding;
 
 /** Whatever stands in a field, it does nothing in any form of the report. */
 @Tag("slow")
+@net.jqwik.api.Tag("slow") // of the properties; the other of the tests
 class HostileValuesProperties {
 
   private static final List<String> ATTACKS =

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 import ridgeproof.examination.facts.Depth;
 import ridgeproof.examination.facts.ExaminationOptions;
@@ -27,6 +28,7 @@ import ridgeproof.transaction.record.ByteSource;
  * Walks every requirement of every layout: a record in which it binds and is kept brings no finding
  * of the layouts, and the same record with this one requirement broken brings its rule there.
  */
+@Tag("slow")
 class RequirementWalkTest {
 
   private static final SpecTables TABLES = SpecTables.open();

@@ -130,7 +130,7 @@ record SummaryContents(
     tables.add(table("worst", "worst first", worst, trend));
     if (files.size() > 1 && files.size() <= MAX_SORTED) {
       tables.add(table("name", "file name", byName, trend));
-      if (trend.bars().size() > 1) {
+      if (trend.hasSeveralBars()) {
         Comparator<FolderSummary.FileRow> byDay =
             Comparator.comparing(f -> f.day().orElse(LocalDate.MIN));
         tables.add(table("day", "newest capture first", byDay.reversed(), trend));

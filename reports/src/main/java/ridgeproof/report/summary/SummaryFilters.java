@@ -52,7 +52,7 @@ final class SummaryFilters {
                       .mapToObj(i -> new Option("s" + i, stations.get(i)))
                       .toList())));
     }
-    if (trend.bars().size() > 1) {
+    if (trend.hasSeveralBars()) {
       filters.add(
           new Filter(
               "by-date",

@@ -41,8 +41,9 @@ public record Trend(String step, int most, List<Bar> bars) {
     }
   }
 
-  public boolean isEmpty() {
-    return bars.isEmpty();
+  /** Whether there is a change to see: one day alone is a block of color. */
+  public boolean hasSeveralBars() {
+    return bars.size() > 1;
   }
 
   /** The files of the highest bar. */

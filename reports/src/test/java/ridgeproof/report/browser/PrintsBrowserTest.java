@@ -8,12 +8,14 @@ import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 
 /** The prints beside the steps are seen at once, and larger when asked for. */
+@Tag("slow")
 @InChromium
 class PrintsBrowserTest {
 

@@ -56,7 +56,7 @@ class TrendTest {
         trend);
     assertEquals("100 %", trend.bars().get(0).percent());
     assertEquals("33 %", trend.bars().get(1).percent());
-    assertFalse(trend.isEmpty());
+    assertTrue(trend.hasSeveralBars());
   }
 
   @Test
@@ -66,9 +66,10 @@ class TrendTest {
   }
 
   @Test
-  void filesWithoutADayHaveNoTrend() {
+  void filesWithoutADayOrOfOneDayHaveNoTrend() {
     assertEquals(new Trend("day", 0, List.of()), ready(""));
-    assertTrue(ready("").isEmpty());
+    assertFalse(ready("").hasSeveralBars());
+    assertFalse(ready("2026-01-01", "2026-01-01").hasSeveralBars());
   }
 
   /** From the first day to the last: 39 days, 40 days, 279 days, 280 days. */

@@ -18,6 +18,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.IntRange;
 import ridgeproof.examination.Examiner;
 import ridgeproof.examination.facts.ExaminationOptions;
@@ -33,6 +34,7 @@ import ridgeproof.transaction.writer.FieldDraft;
 import ridgeproof.transaction.writer.RecordDraft;
 import ridgeproof.transaction.writer.TransactionWriter;
 
+@Tag("slow")
 class SafeCopyProperties {
 
   private static final SpecTables TABLES = SpecTables.open();

@@ -24,6 +24,7 @@ final class DocumentPass {
       XmlTables.PACKAGE.substring(XmlTables.PACKAGE.indexOf(':') + 1);
 
   private final XmlContext context;
+  private final KnownStarts starts;
   private final RecordSink sink;
   private final Namespaces namespaces;
   private final Names names = new Names();
@@ -34,11 +35,13 @@ final class DocumentPass {
   private RecordBuilder record;
   private ByteRange outside;
   private boolean resumed;
-  private int packageDepth = -1;
   private int last;
+  private int whole;
+  private int unreadFrom;
 
   DocumentPass(XmlContext context, RecordSink sink, Namespaces namespaces) {
     this.context = context;
+    this.starts = new KnownStarts(context.source, context.xml);
     this.sink = sink;
     this.namespaces = namespaces;
   }
@@ -61,9 +64,14 @@ final class DocumentPass {
       finishRecord(last);
       return OptionalInt.empty();
     } catch (XMLStreamException stop) {
-      int at = endsWithin(stop) ? context.source.length() : Math.max(last, brokenAt(stop));
+      int at =
+          endsWithin(stop)
+              ? context.source.length()
+              : Math.max(last, characters.brokenAt(stop).orElse(last));
+      whole = lastTag(at);
+      unreadFrom = record == null ? whole : at;
       finishRecord(at);
-      if (!resumed || !EndTags.fill(context.source, last, context.source.length())) {
+      if (!resumed || !isRest(at)) {
         report(stop, at);
       }
       return OptionalInt.of(at);
@@ -75,16 +83,24 @@ final class DocumentPass {
     return Optional.ofNullable(outside);
   }
 
-  /** Whether the file just ends, and nothing that is known stands behind what was left open. */
-  private boolean endsWithin(XMLStreamException stop) {
-    return stop instanceof WstxEOFException
-        && new KnownStarts(context.source, context.xml).next(last).isEmpty();
+  /**
+   * What is not read behind the place where the XML broke. The tag in which it did belongs to the
+   * record up to there; outside of a record it is unread as a whole. End tags alone are nothing.
+   */
+  Optional<ByteRange> unreadTo(int end) {
+    return unreadFrom < end && !EndTags.fill(context.source, whole, end)
+        ? Optional.of(context.absolute(unreadFrom, end))
+        : Optional.empty();
   }
 
-  private int brokenAt(XMLStreamException stop) {
-    return stop.getLocation() == null
-        ? last
-        : characters.start(Math.max(0, stop.getLocation().getCharacterOffset()));
+  /** Whether the file just ends, and nothing that is known stands behind what was left open. */
+  private boolean endsWithin(XMLStreamException stop) {
+    return stop instanceof WstxEOFException && starts.next(last).isEmpty();
+  }
+
+  /** Whether what began earlier only ends here; nothing is looked at twice while records follow. */
+  private boolean isRest(int at) {
+    return starts.next(at).isEmpty() && EndTags.fill(context.source, last, context.source.length());
   }
 
   private void report(XMLStreamException stop, int at) {
@@ -156,20 +172,23 @@ final class DocumentPass {
     if (!context.admitItem()) {
       return;
     }
+    Optional<RecordElement> known = context.xml.record(name.local());
     if (record != null) {
+      boolean endIsMissing = known.isPresent() && record.isWithinKnown();
       XmlElement element = record.begin(name, start, textStart);
       if (element != null) {
         checkNamespace(name, start, textStart);
       }
-      return;
+      if (!endIsMissing) {
+        return;
+      }
+      finishRecord(start);
     }
-    Optional<RecordElement> known = context.xml.record(name.local());
     if (known.isPresent()) {
-      record = sink.begin(known.get(), start, textStart, packageDepth >= 0);
+      record = sink.begin(known.get(), start, textStart);
       checkNamespace(name, start, textStart);
     } else if (name.local().equals(PACKAGE_NAME)) {
       sink.beginPackage(context.absolute(start, textStart));
-      packageDepth = scopes.size();
       checkNamespace(name, start, textStart);
     }
   }
@@ -204,9 +223,6 @@ final class DocumentPass {
     int textEnd = start();
     int end = characters.end(places.getEndingCharOffset());
     last = Math.max(last, end);
-    if (scopes.size() == packageDepth) {
-      packageDepth = -1;
-    }
     if (!scopes.isEmpty()) {
       namespaces.restore(scopes.remove(scopes.size() - 1));
     }
@@ -222,7 +238,7 @@ final class DocumentPass {
 
   private void finishRecord(int end) {
     if (record != null) {
-      sink.add(record.build(Math.max(end, record.start())));
+      sink.add(record.build(end));
       record = null;
     }
   }

@@ -3,6 +3,8 @@ package ridgeproof.transaction.xml;
 import java.io.Reader;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
+import java.util.OptionalInt;
+import javax.xml.stream.XMLStreamException;
 import ridgeproof.transaction.record.ByteSource;
 
 /**
@@ -70,6 +72,13 @@ final class ElidingReader extends Reader {
   /** Where in the source a run of characters ends that the parser counts so. */
   int end(long offset) {
     return place((int) offset, find((int) offset, false));
+  }
+
+  /** Where in the source a parser of these characters stopped, if it knows. */
+  OptionalInt brokenAt(XMLStreamException stop) {
+    return stop.getLocation() == null
+        ? OptionalInt.empty()
+        : OptionalInt.of(start(Math.max(0, stop.getLocation().getCharacterOffset())));
   }
 
   private int place(int offset, int gapsBefore) {

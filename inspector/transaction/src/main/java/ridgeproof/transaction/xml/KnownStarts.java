@@ -30,6 +30,11 @@ final class KnownStarts {
     return OptionalInt.empty();
   }
 
+  /** Whether a start that was found is that of a package. */
+  boolean isPackage(int start) {
+    return nameAt(start + 1).equals(PACKAGE);
+  }
+
   /** The name at a position without its prefix. */
   private String nameAt(int begin) {
     int end = begin;

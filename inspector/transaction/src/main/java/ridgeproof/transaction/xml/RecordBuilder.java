@@ -49,14 +49,14 @@ final class RecordBuilder {
     open.add(new OpenElement(context.xml.element(record.type()), 0, 1, start, textStart));
   }
 
-  /** Where the record begins. */
-  int start() {
-    return start;
-  }
-
   /** How many elements are open, that of the record included. */
   int depth() {
     return open.size();
+  }
+
+  /** Whether the innermost element is one that the mapping knows. */
+  boolean isWithinKnown() {
+    return open.get(open.size() - 1).element != null;
   }
 
   /**
@@ -71,7 +71,7 @@ final class RecordBuilder {
     int nth = element == null ? 1 : parent.count(name.local());
     if (element != null) {
       checkPlace(parent, element, nth, context.absolute(from, textStart));
-    } else if (parent.element != null && parent.element.rows().isEmpty()) {
+    } else if (parent.element != null) {
       reportUnknown(parent, name, context.absolute(from, textStart));
     }
     open.add(new OpenElement(element, ++elements, nth, from, textStart));

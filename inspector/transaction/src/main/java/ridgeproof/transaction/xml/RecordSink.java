@@ -56,12 +56,12 @@ final class RecordSink {
   }
 
   /** A record begins. */
-  RecordBuilder begin(RecordElement element, int start, int textStart, boolean inPackage) {
+  RecordBuilder begin(RecordElement element, int start, int textStart) {
     lastStart = start;
     Location place =
         Location.inRecord(records.size() + 1, element.type())
             .at(context.absolute(start, textStart));
-    if (!inPackage && packages == 0) {
+    if (packages == 0) {
       context.reportOnce(
           "RP-XML-004", "", place, Observed.of(element.qualified()), "within " + XmlTables.PACKAGE);
     }

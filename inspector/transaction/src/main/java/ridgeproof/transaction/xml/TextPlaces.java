@@ -74,11 +74,24 @@ public final class TextPlaces {
       if (resumed.isEmpty()) {
         return;
       }
-      // What is open of a record is not closed where the XML breaks.
-      while (!open.isEmpty() && !open.peek().shown().startsWith(XmlTables.PACKAGE)) {
-        open.pop();
-      }
+      leave(starts.isPackage(resumed.getAsInt()));
       from = resumed.getAsInt();
+    }
+  }
+
+  /**
+   * What is open of a record is not closed where the XML breaks. What follows is in the outermost
+   * package, or is a package itself, so that no file makes paths of any length.
+   */
+  private void leave(boolean packageToo) {
+    int outer = 0;
+    int at = 0;
+    for (Iterator<Open> each = open.descendingIterator(); each.hasNext() && outer == 0; at++) {
+      outer = each.next().shown().startsWith(XmlTables.PACKAGE) ? at + 1 : 0;
+    }
+    int kept = packageToo ? Math.max(0, outer - 1) : outer;
+    while (open.size() > kept) {
+      open.pop();
     }
   }
 
@@ -95,7 +108,6 @@ public final class TextPlaces {
           passUpTo(characters.start(info.getStartingCharOffset()));
           last = characters.end(info.getEndingCharOffset());
           begin(names.of(parser.getLocalName()));
-          passUpTo(last);
         } else if (event == XMLStreamConstants.END_ELEMENT) {
           last = characters.end(info.getEndingCharOffset());
           passUpTo(last);
@@ -106,8 +118,9 @@ public final class TextPlaces {
       }
       return -1;
     } catch (XMLStreamException stop) {
-      passUpTo(last);
-      return last;
+      int broken = Math.max(last, characters.brokenAt(stop).orElse(last));
+      passUpTo(broken + 1);
+      return broken;
     }
   }
 

@@ -1,6 +1,5 @@
 package ridgeproof.transaction.xml;
 
-import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
@@ -14,6 +13,9 @@ import ridgeproof.transaction.record.ByteSource;
 final class XmlText {
 
   private static final Pattern LINE_END = Pattern.compile("[ \t\r]*\n\\s*");
+  private static final Pattern REFERENCE_TO_BLANK =
+      Pattern.compile("&#(?:0*(?:9|10|13)|x0*[9aAdD]);");
+  private static final String SECTION = "<![CDATA[";
   private static final Map<String, String> ENTITIES =
       Map.of("lt", "<", "gt", ">", "amp", "&", "quot", "\"", "apos", "'");
 
@@ -29,9 +31,10 @@ final class XmlText {
     if (isPlain(bytes)) {
       return trimmed(decoded(bytes));
     }
-    String text = decoded(resolved(bytes));
+    String each = new String(bytes, StandardCharsets.ISO_8859_1);
+    String text = resolved(each);
     // A line end that is written as a reference is meant.
-    return new String(bytes, StandardCharsets.ISO_8859_1).contains("&#1") ? text : trimmed(text);
+    return REFERENCE_TO_BLANK.matcher(each).find() ? text : trimmed(text);
   }
 
   /** Whether every byte belongs to a character of the set. */
@@ -63,37 +66,41 @@ final class XmlText {
     return true;
   }
 
-  /** Without comments and instructions, with references and sections resolved. */
-  private byte[] resolved(byte[] bytes) {
-    String text = new String(bytes, StandardCharsets.ISO_8859_1);
-    ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length);
+  /**
+   * Without comments and instructions, with references and sections resolved.
+   *
+   * @param raw each byte as one character
+   */
+  private String resolved(String raw) {
+    StringBuilder text = new StringBuilder(raw.length());
     int i = 0;
-    while (i < text.length()) {
-      char c = text.charAt(i);
-      if (text.startsWith("<![CDATA[", i)) {
-        int end = endOf(text, "]]>", i);
-        write(text.substring(i + 9, Math.max(i + 9, end - 3)), out);
-        i = end;
-      } else if (c == '<') {
-        i = endOf(text, text.startsWith("<!--", i) ? "-->" : ">", i);
-      } else if (c == '&') {
-        int end = endOf(text, ";", i);
-        out.writeBytes(
-            reference(text.substring(i + 1, Math.max(i + 1, end - 1))).getBytes(charset));
-        i = end;
-      } else if (c == '\r') {
-        out.write('\n');
-        i += text.startsWith("\r\n", i) ? 2 : 1;
+    while (i < raw.length()) {
+      int end;
+      if (raw.startsWith(SECTION, i)) {
+        end = endOf(raw, "]]>", i);
+        int from = i + SECTION.length();
+        text.append(literal(raw.substring(from, Math.max(from, end - 3))));
+      } else if (raw.charAt(i) == '<') {
+        end = endOf(raw, raw.startsWith("<!--", i) ? "-->" : "?>", i);
+      } else if (raw.charAt(i) == '&') {
+        end = endOf(raw, ";", i);
+        text.append(reference(raw.substring(i + 1, Math.max(i + 1, end - 1))));
       } else {
-        out.write(c);
-        i++;
+        end = i + 1;
+        while (end < raw.length() && raw.charAt(end) != '<' && raw.charAt(end) != '&') {
+          end++;
+        }
+        text.append(literal(raw.substring(i, end)));
       }
+      i = end;
     }
-    return out.toByteArray();
+    return text.toString();
   }
 
-  private static void write(String text, ByteArrayOutputStream out) {
-    out.writeBytes(text.replace("\r\n", "\n").getBytes(StandardCharsets.ISO_8859_1));
+  /** Characters that stand for themselves; a parser makes any line end a line feed. */
+  private String literal(String raw) {
+    String lines = raw.replace("\r\n", "\n").replace('\r', '\n');
+    return decoded(lines.getBytes(StandardCharsets.ISO_8859_1));
   }
 
   private static int endOf(String text, String mark, int from) {

@@ -101,12 +101,7 @@ public final class XmlTransactionReader {
         }
         int broken = stop.getAsInt();
         OptionalInt next = starts.next(Math.max(broken, Math.max(from, sink.lastStart()) + 1));
-        if (next.isEmpty() || next.getAsInt() > broken) {
-          int end = next.orElse(context.source.length());
-          if (end > broken && !EndTags.fill(context.source, broken, end)) {
-            unread.add(context.absolute(broken, end));
-          }
-        }
+        passage.unreadTo(next.orElse(context.source.length())).ifPresent(unread::add);
         from = next.orElse(-1);
       }
       List<LogicalRecord> records = sink.records();

@@ -83,6 +83,7 @@ class Base64Test {
     "QUJDRA==\u0020*, 9, a character of code 0x2A, 4",
     "QUJDRE, -1, '', 4",
     "QUJDR, 0, 5 digits and 0 fill characters, 3",
+    "QUJDR===, 0, 5 digits and 3 fill characters, 3",
     "QUJDRA=, 0, 6 digits and 1 fill characters, 4",
     "QUJD====, 0, 4 digits and 4 fill characters, 3",
     "*, 0, a character of code 0x2A, 0",
@@ -109,6 +110,31 @@ class Base64Test {
       assertEquals(
           79_999 * 6 / 8, run(element).decodedLength(element, textEnd(element)), "one digit less");
     }
+  }
+
+  @Test
+  void aTextOfTheWrongLengthIsNamedAsAWholeAtItsPlaceInTheFile() {
+    ByteSource part = ByteSource.of("-QUJDR".getBytes(StandardCharsets.US_ASCII), 700);
+    Base64Run run = new Base64Runs(part).at(1);
+    Base64Run.Odd odd = run.firstOdd(part, 6).orElseThrow();
+    assertEquals("5 digits and 0 fill characters", odd.what());
+    assertEquals(new ByteRange(701, 5), odd.range());
+  }
+
+  @Test
+  void aTextMayEndWithTheSource() {
+    ByteSource text = ByteSource.of("QUJD*REVG*".getBytes(StandardCharsets.US_ASCII));
+    assertEquals(6, new Base64Runs(text).at(0).decodedLength(text, 10));
+  }
+
+  @Test
+  void aPlaceInAnImageWithBlanksIsThatOfItsDigitsInTheFile() {
+    ByteSource part = ByteSource.of("QUJD REVG\n R0hJ".getBytes(StandardCharsets.US_ASCII), 700);
+    ByteRange text = new ByteRange(700, 15);
+    Field field = Field.inBase64(new FieldNumber(14, 999), "", text, text, 9);
+    assertEquals(new ByteRange(705, 6), Base64Places.inFile(part, field, new ByteRange(703, 3)));
+    assertEquals(new ByteRange(711, 4), Base64Places.inFile(part, field, new ByteRange(708, 1)));
+    assertEquals(new ByteRange(700, 11), Base64Places.inFile(part, field, new ByteRange(700, 4)));
   }
 
   @Test
