@@ -16,6 +16,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import ridgeproof.examination.FindingsReport;
 import ridgeproof.examination.SampleCard;
 import ridgeproof.examination.SampleRecords;
@@ -206,5 +208,32 @@ class DeidentifiedWriterTest {
     assertFalse(Arrays.equals(first, name.offset(), name.end(), second, name.offset(), name.end()));
     System.arraycopy(second, name.offset(), first, name.offset(), name.length());
     assertArrayEquals(first, second);
+  }
+
+  /** As a feature a single place only moves towards the corner; as a value it becomes any other. */
+  @ParameterizedTest
+  @CsvSource({"2, 9.012:", "4, 2.012:"})
+  void aFieldOfAnotherTypeIsNoFeature(int record, String tag) {
+    Set<Boolean> further = new HashSet<>();
+    for (int i = 0; i < FILES; i++) {
+      RecordDraft features = SampleRecords.standardFeatures(1, 1).with(13, "M1,10001000100");
+      String file =
+          new String(
+              card(i)
+                  .with(PARTICULARS, draft -> draft.with(37, "M1,10001000100"))
+                  .plus(features)
+                  .bytes(),
+              StandardCharsets.ISO_8859_1);
+      String old = record == PARTICULARS ? "2.037:" : "9.013:";
+      int at = file.indexOf(old + "M1,") + old.length();
+      byte[] stray =
+          file.replace(old + "M1,", tag + "M1\u001f").getBytes(StandardCharsets.ISO_8859_1);
+      byte[] copy = copy(stray);
+      assertEquals(0x1F, copy[at + 2]);
+      String made = new String(copy, at + 3, 11, StandardCharsets.ISO_8859_1);
+      assertTrue(made.matches("[0-9]{11}") && !made.equals("10001000100"), made);
+      further.add(made.compareTo("1001") > 0);
+    }
+    assertTrue(further.contains(true));
   }
 }
