@@ -13,6 +13,7 @@ import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
 import ridgeproof.examination.facts.ExaminationInput;
+import ridgeproof.examination.facts.ExaminedImage;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.finding.Observed;
@@ -69,8 +70,22 @@ public final class SharedByImagesCause implements CauseRule {
         byRule.computeIfAbsent(finding.ruleId(), rule -> new ArrayList<>()).add(finding);
       }
     }
-    int images = (int) examinee.prints().stream().filter(i -> i.data().isPresent()).count();
-    byRule.forEach((rule, findings) -> report(rule, findings, images, causes));
+    Set<Integer> prints = ordinals(examinee.prints());
+    Set<Integer> images = ordinals(examinee.images());
+    byRule.forEach(
+        (rule, findings) -> {
+          boolean ofPrints = findings.stream().allMatch(f -> prints.contains(record(f)));
+          report(rule, findings, ofPrints ? prints.size() : images.size(), causes);
+        });
+  }
+
+  /** The records of images that have bytes. */
+  private static Set<Integer> ordinals(List<ExaminedImage> images) {
+    return ExaminedImage.ordinals(images.stream().filter(i -> i.data().isPresent()).toList());
+  }
+
+  private static int record(Finding finding) {
+    return finding.location().record().orElseThrow();
   }
 
   /** Findings that no cause explains yet. */
@@ -83,7 +98,7 @@ public final class SharedByImagesCause implements CauseRule {
   }
 
   private static void report(String rule, List<Finding> findings, int images, CauseLog causes) {
-    long records = findings.stream().map(finding -> finding.location().record()).distinct().count();
+    long records = findings.stream().map(SharedByImagesCause::record).distinct().count();
     boolean shared = records >= SEVERAL && records >= NEARLY_ALL * images;
     if (shared) {
       Finding worst = Collections.min(findings, Comparator.comparing(Finding::severity));

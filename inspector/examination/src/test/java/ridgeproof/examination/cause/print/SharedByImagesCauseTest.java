@@ -8,8 +8,15 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import ridgeproof.examination.SampleCard;
+import ridgeproof.examination.facts.Depth;
+import ridgeproof.examination.facts.ExaminationOptions;
 import ridgeproof.finding.Finding;
+import ridgeproof.spec.layout.FieldNumber;
+import ridgeproof.transaction.writer.FieldDraft;
+import ridgeproof.transaction.writer.RecordDraft;
 
 /** What is wrong with all images alike is one finding; with one of them, a finding of that one. */
 class SharedByImagesCauseTest {
@@ -53,5 +60,38 @@ class SharedByImagesCauseTest {
             .filter(finding -> finding.ruleId().equals("RP-IMG-012"))
             .map(f -> f.severity() + " " + f.source().document() + ": " + f.source().place())
             .collect(Collectors.toSet()));
+  }
+
+  private static RecordDraft photograph(String compression) {
+    return RecordDraft.tagged(
+        10,
+        List.of(
+            SampleCard.text(10, 1, ""),
+            SampleCard.text(10, 2, "20"),
+            SampleCard.text(10, 3, "FACE"),
+            SampleCard.text(10, 6, Integer.toString(SampleCard.WIDTH)),
+            SampleCard.text(10, 7, Integer.toString(SampleCard.HEIGHT)),
+            SampleCard.text(10, 11, compression),
+            FieldDraft.data(new FieldNumber(10, 999), SampleCard.pixels(768))));
+  }
+
+  /** Photographs count where they have the fault too. */
+  @ParameterizedTest
+  @CsvSource({"JPEGB, 15 of 15 images", "NONE, 14 of 14 images"})
+  void neverMoreImagesHaveItThanThereAre(String compression, String share) {
+    SampleCard card = SampleCard.rolledTagged();
+    for (int record = 3; record < 17; record++) {
+      card = card.with(record, draft -> draft.with(11, "JPEGB"));
+    }
+    List<String> found =
+        SampleCard.examine(
+                card.plus(photograph(compression)).bytes(),
+                ExaminationOptions.standard().withToday(SampleCard.TODAY).withDepth(Depth.IMAGES))
+            .findings()
+            .stream()
+            .filter(finding -> finding.ruleId().equals("RP-IMG-005"))
+            .map(finding -> finding.observed().text())
+            .toList();
+    assertEquals(List.of(share + ", for example: code JPEGB, JPEG"), found);
   }
 }
