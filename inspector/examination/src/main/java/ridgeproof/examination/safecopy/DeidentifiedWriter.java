@@ -27,6 +27,7 @@ import ridgeproof.transaction.record.ByteSource;
 import ridgeproof.transaction.record.Field;
 import ridgeproof.transaction.record.Item;
 import ridgeproof.transaction.record.LogicalRecord;
+import ridgeproof.transaction.record.Separator;
 import ridgeproof.transaction.record.Subfield;
 
 /**
@@ -215,11 +216,16 @@ final class DeidentifiedWriter {
                   ? text
                   : values.inPlaceOf(item.text(), range.length(), field.number(), number, attempt));
         }
-        if (range.end() < field.value().end()) {
+        if (range.end() < field.value().end() && isSeparator(source.byteAt(range.end()))) {
           keep(out, range.end(), range.end() + 1);
         }
       }
     }
+  }
+
+  /** Past the limit of items there is none, and a character of the value stands there. */
+  private static boolean isSeparator(int value) {
+    return value == Separator.RS || value == Separator.US;
   }
 
   /** The subfields of features that the examination found out of place. */

@@ -1,7 +1,6 @@
 package ridgeproof.examination.safecopy;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -22,8 +21,10 @@ final class SyntheticDates {
   private static final int LONG_AGO_DAYS = 5 * 365;
   private static final int MAX_MOVED_FURTHER = 2000;
   private static final int ATTEMPTS = 100;
-  private static final int[] TURNED_ROUND = {4, 2, 0};
-  private static final int[] MONTH_FIRST = {4, 0, 2};
+
+  /** Where year, month and day begin: as the standard has it, day first, month first. */
+  private static final List<int[]> FORMS =
+      List.of(new int[] {0, 4, 6}, new int[] {4, 2, 0}, new int[] {4, 0, 2});
 
   private final KeyedRandom secret;
   private final LocalDate pivot;
@@ -78,17 +79,16 @@ final class SyntheticDates {
 
   /** Eight digits in the place of eight digits. */
   String inPlaceOf(String eightDigits) {
-    List<int[]> forms = List.of(new int[] {0, 4, 6}, TURNED_ROUND, MONTH_FIRST);
-    for (int[] form : forms) {
+    for (int[] form : FORMS) {
       Optional<LocalDate> date = read(eightDigits, form);
       if (date.isPresent()) {
         return written(moved(date.get(), back, forward, furtherBack), form);
       }
     }
     if (eightDigits.endsWith("00")) {
-      Optional<LocalDate> month = read(eightDigits.substring(0, 6) + "01", forms.get(0));
+      Optional<LocalDate> month = read(eightDigits.substring(0, 6) + "01", FORMS.get(0));
       if (month.isPresent()) {
-        String made = written(moved(month.get(), back, forward, furtherBack), forms.get(0));
+        String made = written(moved(month.get(), back, forward, furtherBack), FORMS.get(0));
         return made.substring(0, 6) + "00";
       }
     }
@@ -170,8 +170,7 @@ final class SyntheticDates {
     for (String value : values) {
       String digits = value.length() >= 8 ? value.substring(0, 8) : "";
       if (!digits.isEmpty() && digits.chars().allMatch(c -> c >= '0' && c <= '9')) {
-        List<int[]> forms = new ArrayList<>(List.of(new int[] {0, 4, 6}, TURNED_ROUND));
-        forms.forEach(form -> read(digits, form).ifPresent(dates::add));
+        FORMS.forEach(form -> read(digits, form).ifPresent(dates::add));
       }
     }
     return dates;
