@@ -80,61 +80,40 @@ public final class MeasuredCard {
   }
 
   public MeasuredCard pixels(int record, MeasuredImage measured) {
-    return change(record, image -> opened(image, image.header(), measured.statistics()));
+    return change(
+        record, image -> opened(image, image.header(), Optional.of(measured.statistics())));
   }
 
   /** Pixels of a sound print with these signs of enlargement. */
   public MeasuredCard enlarged(int record, double evenness, double fineDetail) {
     PixelStatistics sound = MeasuredImage.sound().statistics();
     GrayLevelStatistics print = sound.print().orElseThrow();
-    return change(
-        record,
-        image ->
-            opened(
-                image,
-                image.header(),
-                new PixelStatistics(
-                    sound.width(),
-                    sound.height(),
-                    sound.grayLevels(),
-                    sound.darkest(),
-                    sound.brightest(),
-                    Optional.of(
-                        new GrayLevelStatistics(
-                            print.all(),
-                            print.print(),
-                            print.fading(),
-                            print.bare(),
-                            print.padding(),
-                            print.ridges(),
-                            new Enlargement(evenness, fineDetail),
-                            print.emptyBand(),
-                            print.wraparound())),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty())));
+    PixelStatistics enlarged =
+        new PixelStatistics(
+            sound.width(),
+            sound.height(),
+            sound.grayLevels(),
+            sound.darkest(),
+            sound.brightest(),
+            Optional.of(
+                new GrayLevelStatistics(
+                    print.all(),
+                    print.print(),
+                    print.fading(),
+                    print.bare(),
+                    print.padding(),
+                    print.ridges(),
+                    new Enlargement(evenness, fineDetail),
+                    print.emptyBand(),
+                    print.wraparound())),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    return change(record, image -> opened(image, image.header(), Optional.of(enlarged)));
   }
 
   public MeasuredCard header(int record, ImageHeader header) {
-    return change(
-        record,
-        image ->
-            new ExaminedImage(
-                image.record(),
-                image.layout(),
-                image.positions(),
-                image.impression(),
-                image.width(),
-                image.height(),
-                image.bitsPerPixel(),
-                image.density(),
-                image.compression(),
-                image.statedFormat(),
-                image.data(),
-                Optional.of(header),
-                image.pixels(),
-                image.decodingDefects(),
-                image.ridges()));
+    return change(record, image -> opened(image, Optional.of(header), image.pixels()));
   }
 
   public MeasuredCard ridges(int record, RidgeAnalysis seen) {
@@ -143,7 +122,7 @@ public final class MeasuredCard {
   }
 
   private static ExaminedImage opened(
-      ExaminedImage image, Optional<ImageHeader> header, PixelStatistics pixels) {
+      ExaminedImage image, Optional<ImageHeader> header, Optional<PixelStatistics> pixels) {
     return new ExaminedImage(
         image.record(),
         image.layout(),
@@ -157,7 +136,7 @@ public final class MeasuredCard {
         image.statedFormat(),
         image.data(),
         header,
-        Optional.of(pixels),
+        pixels,
         image.decodingDefects(),
         image.ridges());
   }

@@ -54,6 +54,14 @@ public final class RawXml {
     return text;
   }
 
+  /** A corner of a region of interest. */
+  public static String corner(int x, int y) {
+    return element(
+        "ansi-nist:ImageSegmentVertex",
+        element("ansi-nist:ImageLocationHorizontalCoordinateMeasure", Integer.toString(x)),
+        element("ansi-nist:ImageLocationVerticalCoordinateMeasure", Integer.toString(y)));
+  }
+
   public static String category(int type) {
     return element(
         "ansi-nist:RecordCategoryCode", String.format(java.util.Locale.ROOT, "%02d", type));

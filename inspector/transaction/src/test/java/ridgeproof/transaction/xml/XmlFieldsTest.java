@@ -3,6 +3,7 @@ package ridgeproof.transaction.xml;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static ridgeproof.transaction.xml.RawXml.binaryPrint;
 import static ridgeproof.transaction.xml.RawXml.category;
+import static ridgeproof.transaction.xml.RawXml.corner;
 import static ridgeproof.transaction.xml.RawXml.descriptive;
 import static ridgeproof.transaction.xml.RawXml.element;
 import static ridgeproof.transaction.xml.RawXml.fields;
@@ -208,18 +209,13 @@ class XmlFieldsTest {
 
   @Test
   void partsOfElementsThatRepeatAreJoinedOneElementAfterTheOther() {
-    String vertex =
-        element(
-            "ansi-nist:ImageSegmentVertex",
-            element("ansi-nist:ImageLocationHorizontalCoordinateMeasure", "10"),
-            element("ansi-nist:ImageLocationVerticalCoordinateMeasure", "20"));
     String region =
         path(
             "ansi-nist:ExtendedFeatureSetMinutiae/ansi-nist:FrictionRidgeImageRegionOfInterest"
                 + "/ansi-nist:ImageSegmentPolygon",
-            vertex,
-            vertex.replace("10<", "30<"),
-            vertex.replace("20<", "40<"));
+            corner(10, 20),
+            corner(30, 20),
+            corner(10, 40));
     String record = element("itl:PackageMinutiaeRecord", category(9), idc(1), region);
     assertEquals(",,,,10,20-30,20-10,40", second(300, record));
   }

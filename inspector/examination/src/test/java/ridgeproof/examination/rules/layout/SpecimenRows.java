@@ -5,9 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import ridgeproof.examination.SampleCard;
-import ridgeproof.examination.facts.Depth;
-import ridgeproof.examination.facts.ExaminationInput;
-import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.examination.cause.Established;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.FindingLog;
 import ridgeproof.spec.layout.CharacterType;
@@ -99,19 +97,7 @@ final class SpecimenRows {
     Field field = record.field(FIELD).orElseThrow();
     FindingLog log = new FindingLog(SampleCard.TABLES, 100);
     RecordValues values = new RecordValues(transaction, record);
-    new FieldCheck(examinee(transaction), record, field, row, items, values, log).run();
+    new FieldCheck(Established.examinee(transaction), record, field, row, items, values, log).run();
     return log.findings();
-  }
-
-  private static ExaminationInput examinee(Transaction transaction) {
-    return new ExaminationInput(
-        transaction,
-        SampleCard.TABLES,
-        Depth.STRUCTURE,
-        List.of(),
-        Optional.empty(),
-        false,
-        ExaminationOptions.standard(),
-        Optional.empty());
   }
 }

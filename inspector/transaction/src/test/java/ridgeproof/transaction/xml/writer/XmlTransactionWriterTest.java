@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static ridgeproof.transaction.TransactionSamples.TABLES;
 import static ridgeproof.transaction.xml.RawXml.binaryPrint;
 import static ridgeproof.transaction.xml.RawXml.category;
+import static ridgeproof.transaction.xml.RawXml.corner;
 import static ridgeproof.transaction.xml.RawXml.descriptive;
 import static ridgeproof.transaction.xml.RawXml.element;
 import static ridgeproof.transaction.xml.RawXml.header;
@@ -111,17 +112,12 @@ class XmlTransactionWriterTest {
             element(CODE, "2"),
             element("ansi-nist:PositionPolygonVertexQuantity", "3"),
             vertex + vertex.replace("0<", "1<") + vertex.replace("0<", "2<"));
-    String corner =
-        element(
-            "ansi-nist:ImageSegmentVertex",
-            element("ansi-nist:ImageLocationHorizontalCoordinateMeasure", "10"),
-            element("ansi-nist:ImageLocationVerticalCoordinateMeasure", "20"));
     String region =
         path(
             "ansi-nist:ExtendedFeatureSetMinutiae/ansi-nist:FrictionRidgeImageRegionOfInterest"
                 + "/ansi-nist:ImageSegmentPolygon",
-            corner,
-            corner.replace("10<", "30<"));
+            corner(10, 20),
+            corner(30, 20));
     String left = element("ansi-nist:SegmentLeftHorizontalCoordinateValue", "10");
     String pattern = path("ebts:RidgeCoreDelta/ebts:FingerprintPatternClassificationCode", "LS");
     String date = path("nc:PersonBirthDate/nc:Date", "1990-03-31");
