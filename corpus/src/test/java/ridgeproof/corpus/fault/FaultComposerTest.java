@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -14,6 +15,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import ridgeproof.corpus.scenario.ScenarioError;
+import ridgeproof.examination.Examiner;
+import ridgeproof.examination.facts.ExaminationOptions;
+import ridgeproof.finding.Finding;
+import ridgeproof.spec.SpecTables;
+import ridgeproof.spec.rule.Severity;
+import ridgeproof.transaction.reader.ParseLimits;
+import ridgeproof.transaction.record.ByteSource;
 
 class FaultComposerTest {
 
@@ -54,6 +62,23 @@ class FaultComposerTest {
     assertThrows(
         ScenarioError.class,
         () -> COMPOSER.compose(fault("fauf-flats", "cut 10;set 2.018 SPECIMEN,X")));
+  }
+
+  /**
+   * The prints beside it in the slap keep their names, and are not said to be in wrong positions.
+   */
+  @Test
+  void aFingerThatIsAnnotatedAsMissingButThereIsAllThatIsWrongWithItsCard() {
+    ByteSource card = ByteSource.of(COMPOSER.compose(fault("fauf-card14", "declare 2 XX")));
+    Examiner examiner = new Examiner(SpecTables.open(), ParseLimits.standard());
+    ExaminationOptions options =
+        ExaminationOptions.standard().withToday(LocalDate.parse("2026-05-20"));
+    assertEquals(
+        List.of("RP-TXN-005"),
+        examiner.examine(card, options).findings().stream()
+            .filter(finding -> finding.severity() != Severity.NOTE)
+            .map(Finding::ruleId)
+            .toList());
   }
 
   @Test

@@ -1,5 +1,6 @@
 package ridgeproof.ridges;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +20,25 @@ public final class PrintAnalyzer {
    * @param fingers the measures of each, by the name that the image gives it
    * @param slap where the fingers of an image of several are
    */
-  public record Seen(Map<FingerPosition, FingerAnalysis> fingers, Optional<Slap> slap) {}
+  public record Seen(Map<FingerPosition, FingerAnalysis> fingers, Optional<Slap> slap) {
+
+    /** What was seen of the other fingers. */
+    public Seen without(Predicate<FingerPosition> left) {
+      Map<FingerPosition, FingerAnalysis> others = new EnumMap<>(FingerPosition.class);
+      others.putAll(fingers);
+      others.keySet().removeIf(left);
+      return new Seen(
+          others,
+          slap.map(
+              all ->
+                  new Slap(
+                      all.segments().stream()
+                          .filter(segment -> !left.test(segment.position()))
+                          .toList(),
+                      all.degrees(),
+                      all.apparentHand())));
+    }
+  }
 
   private PrintAnalyzer() {}
 

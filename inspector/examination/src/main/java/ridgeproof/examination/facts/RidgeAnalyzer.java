@@ -52,8 +52,9 @@ public final class RidgeAnalyzer {
     if (shown.isEmpty() || !facts.showsPrint(blankShare)) {
       return Optional.empty();
     }
-    PrintAnalyzer.Seen seen =
-        PrintAnalyzer.analyse(pixels, image.density().get().meanPpi(), shown, this::isMissing);
+    double ppi = image.density().get().meanPpi();
+    int surplus = surplusPrints(pixels, ppi, shown);
+    PrintAnalyzer.Seen seen = seen(pixels, ppi, shown, surplus);
     return seen.fingers().isEmpty() && seen.slap().isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -61,7 +62,17 @@ public final class RidgeAnalyzer {
                 impression(image, image.position().getAsInt()),
                 seen.fingers(),
                 seen.slap(),
-                surplusPrints(pixels, image.density().get().meanPpi(), shown)));
+                surplus));
+  }
+
+  /**
+   * Where more prints are there than are due, the name of each follows from its place among all.
+   */
+  private PrintAnalyzer.Seen seen(
+      GrayImage pixels, double ppi, List<FingerPosition> shown, int surplus) {
+    return surplus == 0
+        ? PrintAnalyzer.analyse(pixels, ppi, shown, this::isMissing)
+        : PrintAnalyzer.analyse(pixels, ppi, shown, finger -> false).without(this::isMissing);
   }
 
   /**
