@@ -22,7 +22,7 @@ public final class PrintAnalyzer {
    */
   public record Seen(Map<FingerPosition, FingerAnalysis> fingers, Optional<Slap> slap) {
 
-    /** What was seen of the other fingers. */
+    /** What was seen of the other fingers; no slap where none of its fingers is left. */
     public Seen without(Predicate<FingerPosition> left) {
       Map<FingerPosition, FingerAnalysis> others = new EnumMap<>(FingerPosition.class);
       others.putAll(fingers);
@@ -30,13 +30,14 @@ public final class PrintAnalyzer {
       return new Seen(
           others,
           slap.map(
-              all ->
-                  new Slap(
-                      all.segments().stream()
-                          .filter(segment -> !left.test(segment.position()))
-                          .toList(),
-                      all.degrees(),
-                      all.apparentHand())));
+                  all ->
+                      new Slap(
+                          all.segments().stream()
+                              .filter(segment -> !left.test(segment.position()))
+                              .toList(),
+                          all.degrees(),
+                          all.apparentHand()))
+              .filter(rest -> !rest.segments().isEmpty()));
     }
   }
 
