@@ -56,9 +56,9 @@ public final class RawCodec implements ImageCodec {
                   Kind.DAMAGE,
                   offset + pixels.length(),
                   missing(needed, pixels.length())
-                      + ": the first "
-                      + Quantity.of(rows, "row")
-                      + " are shown")));
+                      + (rows == 1
+                          ? ": the first row is shown"
+                          : ": the first " + rows + " rows are shown"))));
     }
     if (needed < pixels.length()) {
       long surplus = pixels.length() - needed;
