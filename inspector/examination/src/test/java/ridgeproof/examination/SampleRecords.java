@@ -6,10 +6,12 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import ridgeproof.examination.facts.ExaminedImage;
+import ridgeproof.examination.facts.PixelStatistics;
 import ridgeproof.examination.facts.RidgeAnalysis;
 import ridgeproof.finding.Finding;
 import ridgeproof.finding.Location;
 import ridgeproof.imagery.ImageFormat;
+import ridgeproof.imagery.ImageHeader;
 import ridgeproof.spec.layout.FieldNumber;
 import ridgeproof.transaction.writer.FieldDraft;
 import ridgeproof.transaction.writer.RecordDraft;
@@ -107,6 +109,16 @@ public final class SampleRecords {
   /** An image with another format that its record states, and other ridges. */
   public static ExaminedImage image(
       ExaminedImage image, Optional<ImageFormat> statedFormat, Optional<RidgeAnalysis> ridges) {
+    return image(image, statedFormat, image.header(), image.pixels(), ridges);
+  }
+
+  /** An image with these parts in place of its own. */
+  public static ExaminedImage image(
+      ExaminedImage image,
+      Optional<ImageFormat> statedFormat,
+      Optional<ImageHeader> header,
+      Optional<PixelStatistics> pixels,
+      Optional<RidgeAnalysis> ridges) {
     return new ExaminedImage(
         image.record(),
         image.layout(),
@@ -119,8 +131,8 @@ public final class SampleRecords {
         image.compression(),
         statedFormat,
         image.data(),
-        image.header(),
-        image.pixels(),
+        header,
+        pixels,
         image.decodingDefects(),
         ridges);
   }

@@ -123,22 +123,7 @@ public final class MeasuredCard {
 
   private static ExaminedImage opened(
       ExaminedImage image, Optional<ImageHeader> header, Optional<PixelStatistics> pixels) {
-    return new ExaminedImage(
-        image.record(),
-        image.layout(),
-        image.positions(),
-        image.impression(),
-        image.width(),
-        image.height(),
-        image.bitsPerPixel(),
-        image.density(),
-        image.compression(),
-        image.statedFormat(),
-        image.data(),
-        header,
-        pixels,
-        image.decodingDefects(),
-        image.ridges());
+    return SampleRecords.image(image, image.statedFormat(), header, pixels, image.ridges());
   }
 
   public ExaminationInput examinee() {

@@ -284,7 +284,7 @@ public final class CardCauses implements CauseRule {
   private static void withoutRolls(ExaminationInput examinee, CardPrints card, CauseLog causes) {
     Map<PlainImage, Turn> turned = new UprightSlaps(examinee).turned(card.plains());
     long several = card.plains().stream().filter(plain -> plain.places().size() > 1).count();
-    // A single slap tells of itself alone.
+    // A single slap speaks for itself alone.
     boolean all = turned.size() > 1 && turned.size() == several;
     if (all && turned.values().stream().allMatch(turn -> turn == Turn.HALF)) {
       upsideDown(card, String.format(Locale.ROOT, "all %d images", images(card)), causes);

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import ridgeproof.examination.cause.CauseLog;
 import ridgeproof.examination.cause.CauseRule;
 import ridgeproof.examination.cause.Consequences;
@@ -121,10 +120,8 @@ public final class RidgePeriodCause implements CauseRule {
     sorted.sort((one, other) -> Double.compare(one.millimetres(), other.millimetres()));
     Period median = sorted.get(sorted.size() / 2);
     Set<Integer> others =
-        periods.stream()
-            .filter(period -> !odd.contains(period))
-            .map(period -> period.image().record().ordinal())
-            .collect(Collectors.toSet());
+        ExaminedImage.ordinals(
+            periods.stream().filter(period -> !odd.contains(period)).map(Period::image).toList());
     log.add(
         "RP-IMG-040",
         Location.file(),

@@ -118,7 +118,7 @@ class TurnedSlapsTest {
         told(slaps(Turn.NONE, Turn.QUARTER_RIGHT)));
   }
 
-  /** A single slap tells of itself, and of no thumb beside it. */
+  /** A single slap speaks for itself, and for no thumb beside it. */
   @Test
   void theOnlySlapOfACardIsToldByItself() {
     MadeHands one =
